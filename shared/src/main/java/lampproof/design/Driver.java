@@ -1,0 +1,49 @@
+package lampproof.design;
+
+/**
+ * The whole driver, every value in SI units.
+ *
+ * @param topology where the string hangs
+ * @param line the mains
+ * @param filter filter between mains and bridge
+ * @param bridge one diode of the bridge
+ * @param busCapacitance capacitor behind the bridge [F]
+ * @param inductor the power inductor
+ * @param powerSwitch the power switch
+ * @param diode the freewheel diode
+ * @param senseResistance current-sense resistor under the switch [Ohm]
+ * @param output the capacitor across the string
+ * @param string the LED string
+ * @param control the control cell
+ */
+public record Driver(
+        Topology topology,
+        Line line,
+        Filter filter,
+        Rectifier bridge,
+        double busCapacitance,
+        Inductor inductor,
+        PowerSwitch powerSwitch,
+        Rectifier diode,
+        double senseResistance,
+        Output output,
+        LedString string,
+        Control control) {
+
+    /** The same driver on another line. */
+    public Driver on(Line other) {
+        return new Driver(
+                topology,
+                other,
+                filter,
+                bridge,
+                busCapacitance,
+                inductor,
+                powerSwitch,
+                diode,
+                senseResistance,
+                output,
+                string,
+                control);
+    }
+}

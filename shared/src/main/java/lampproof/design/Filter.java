@@ -1,0 +1,18 @@
+package lampproof.design;
+
+/**
+ * Differential-mode filter between the mains and the bridge.
+ *
+ * @param fuseResistance fusible resistor in the line [Ohm]
+ * @param inductance filter inductor [H]
+ * @param resistance its winding [Ohm]
+ * @param damping resistor across the inductor and its winding [Ohm]
+ * @param capacitance capacitor across the bridge input [F]
+ */
+public record Filter(double fuseResistance, double inductance, double resistance, double damping, double capacitance) {
+
+    /** Resistance that the line-frequency current meets [Ohm]: fuse in series with winding across damping. */
+    public double seriesResistance() {
+        return fuseResistance + resistance * damping / (resistance + damping);
+    }
+}

@@ -1,0 +1,9 @@
+package lampproof.design;
+
+/**
+ * The power switch.
+ *
+ * @param resistance on-resistance [Ohm]
+ * @param capacitance linear capacitance at the switch node: switch, diode and winding together [F]
+ */
+public record PowerSwitch(double resistance, double capacitance) {}

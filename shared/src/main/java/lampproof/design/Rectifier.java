@@ -1,0 +1,30 @@
+package lampproof.design;
+
+/**
+ * A junction diode: {@code v = n Vt ln(1 + i/Is) + Rs i}.
+ *
+ * @param saturationCurrent Is [A]
+ * @param emission emission coefficient n [-], such as 1.8
+ * @param resistance series resistance Rs [Ohm]
+ */
+public record Rectifier(double saturationCurrent, double emission, double resistance) {
+
+    /** Thermal voltage kT/q at 27 degC, the simulator's nominal temperature [V]. */
+    private static final double THERMAL_VOLTAGE = 0.025865;
+
+    /** The diode that drops a given voltage [V] at a given current [A], of which a resistance [Ohm] drops its part. */
+    public static Rectifier through(double drop, double current, double emission, double resistance) {
+        double junction = drop - resistance * current;
+        return new Rectifier(current / Math.expm1(junction / (emission * THERMAL_VOLTAGE)), emission, resistance);
+    }
+
+    /** Junction voltage at a current [V]. */
+    public double junction(double current) {
+        return emission * THERMAL_VOLTAGE * Math.log1p(Math.max(0, current) / saturationCurrent);
+    }
+
+    /** Rise of the junction voltage for each factor e of current [V]. */
+    public double slope() {
+        return emission * THERMAL_VOLTAGE;
+    }
+}

@@ -1,0 +1,27 @@
+package lampproof.quasistatic;
+
+/**
+ * The driver at one angle of the line half cycle, averaged over a switching cycle.
+ *
+ * @param angle line angle [rad]
+ * @param lineVoltage line voltage [V]
+ * @param lineCurrent line current [A]
+ * @param bridgeCurrent current through the bridge [A]
+ * @param busVoltage bus voltage [V]
+ * @param inputCurrent current that the converter takes from the bus [A]
+ * @param outputVoltage voltage of the output capacitor [V]
+ * @param outputCurrent current that the converter gives to output capacitor and string [A]
+ * @param stringCurrent string current [A]
+ * @param cycle the switching cycle, null where the bus cannot drive the inductor
+ */
+record AnglePoint(
+        double angle,
+        double lineVoltage,
+        double lineCurrent,
+        double bridgeCurrent,
+        double busVoltage,
+        double inputCurrent,
+        double outputVoltage,
+        double outputCurrent,
+        double stringCurrent,
+        CellCycle cycle) {}

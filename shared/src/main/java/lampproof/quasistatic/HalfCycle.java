@@ -1,0 +1,187 @@
+package lampproof.quasistatic;
+
+import lampproof.design.Driver;
+import lampproof.design.Filter;
+import lampproof.design.Line;
+
+/**
+ * One pass through the line half cycle, from given slow states.
+ *
+ * <p>Midpoint rule over {@value #STEPS} equal angles. While the bridge conducts, the bus follows the line less the
+ * drops; when the bus would have to give current back, the bridge blocks and the converter empties the bus capacitor.
+ */
+final class HalfCycle {
+
+    /** Steps of the half cycle. */
+    static final int STEPS = 128;
+
+    private static final double[] SINE = new double[STEPS];
+    private static final double[] COSINE = new double[STEPS];
+
+    static {
+        for (int k = 0; k < STEPS; k++) {
+            SINE[k] = Math.sin(angle(k));
+            COSINE[k] = Math.cos(angle(k));
+        }
+    }
+
+    private final Driver driver;
+    private final Converter converter;
+    private final OutputState output;
+    private final double step;
+    private final double lineSlope;
+    private final double resistance;
+
+    private double setPoint;
+    private double busVoltage;
+    private double outputVoltage;
+    private double bridgeCurrent;
+    private double inputCurrent;
+    private double outputCurrent;
+    private double startCurrent;
+    private double stringCharge;
+    private boolean conducting;
+    private CellCycle cycle;
+
+    HalfCycle(Driver driver) {
+        Line line = driver.line();
+        Filter filter = driver.filter();
+        this.driver = driver;
+        this.converter = new Converter(driver);
+        this.step = line.halfPeriod() / STEPS;
+        this.output = new OutputState(driver.string(), driver.output().capacitance(), step);
+        this.lineSlope = line.crest() * line.angularFrequency();
+        this.resistance = line.resistance()
+                + filter.seriesResistance()
+                + 2 * driver.bridge().resistance();
+    }
+
+    /** Angle in the middle of a step [rad]. */
+    static double angle(int k) {
+        return (k + 0.5) * Math.PI / STEPS;
+    }
+
+    /** Runs through the half cycle and tells each angle; leaves the end of it as the start of the next. */
+    Ends run(Ends start, double newSetPoint, PointSink sink) {
+        setPoint = newSetPoint;
+        busVoltage = start.busVoltage();
+        outputVoltage = start.outputVoltage();
+        inputCurrent = start.inputCurrent();
+        outputCurrent = start.outputCurrent();
+        startCurrent = start.inductorCurrent();
+        conducting = false;
+        bridgeCurrent = 0;
+        stringCharge = 0;
+        for (int k = 0; k < STEPS; k++) {
+            step(k, sink);
+        }
+        return new Ends(busVoltage, outputVoltage, inputCurrent, outputCurrent, startCurrent);
+    }
+
+    /** Mean string current of the last run [A]. */
+    double meanStringCurrent() {
+        return stringCharge / STEPS;
+    }
+
+    private void step(int k, PointSink sink) {
+        double middle = output.halfway(outputVoltage, outputCurrent);
+        double rectified = driver.line().crest() * SINE[k];
+        double offered = rectified - drop(bridgeCurrent);
+        double held = heldVoltage(middle);
+        if (offered > held) {
+            feed(k, offered, held, middle);
+        } else {
+            hold(held);
+        }
+        double before = outputVoltage;
+        outputVoltage = output.next(before, outputCurrent);
+        double string = output.stringCurrent(before, outputVoltage, outputCurrent);
+        stringCharge += string;
+        if (sink != null) {
+            double displacement = driver.filter().capacitance() * lineSlope * COSINE[k];
+            sink.accept(new AnglePoint(
+                    angle(k),
+                    rectified,
+                    bridgeCurrent + displacement,
+                    bridgeCurrent,
+                    busVoltage,
+                    inputCurrent,
+                    middle,
+                    outputCurrent,
+                    string,
+                    cycle));
+        }
+    }
+
+    /** Voltage that the bus capacitor would have if the bridge blocked, by Heun's rule [V]. */
+    private double heldVoltage(double outputMiddle) {
+        double slope = step / driver.busCapacitance();
+        double first = busVoltage - slope * inputCurrent;
+        if (conducting) {
+            return first;
+        }
+        double before = inputCurrent;
+        solve(first, outputMiddle);
+        return Math.max(0, busVoltage - slope * 0.5 * (before + inputCurrent));
+    }
+
+    private void feed(int k, double offered, double held, double outputMiddle) {
+        solve(offered, outputMiddle);
+        double rise = conducting ? lineSlope * COSINE[k] : (offered - busVoltage) / step;
+        bridgeCurrent = inputCurrent + driver.busCapacitance() * rise;
+        conducting = bridgeCurrent > 0;
+        if (conducting) {
+            busVoltage = offered;
+        } else {
+            hold(held);
+        }
+    }
+
+    private void hold(double held) {
+        busVoltage = held;
+        bridgeCurrent = 0;
+        conducting = false;
+    }
+
+    private double drop(double current) {
+        return resistance * current + 2 * driver.bridge().junction(current);
+    }
+
+    private void solve(double bus, double outputMiddle) {
+        cycle = converter.cycle(bus, outputMiddle, setPoint, startCurrent);
+        if (cycle == null) {
+            inputCurrent = 0;
+            outputCurrent = 0;
+            startCurrent = 0;
+            return;
+        }
+        double rate = 1 / cycle.period();
+        inputCurrent = converter.inputCharge(cycle) * rate;
+        outputCurrent = converter.outputCharge(cycle) * rate;
+        startCurrent = cycle.startCurrent();
+    }
+
+    /** Takes the points of a run, in the order of the angle. */
+    @FunctionalInterface
+    interface PointSink {
+
+        /** Takes one point. */
+        void accept(AnglePoint point);
+    }
+
+    /**
+     * The slow states where one half cycle ends and the next begins.
+     *
+     * @param busVoltage bus voltage [V]
+     * @param outputVoltage output voltage [V]
+     * @param inputCurrent current into the converter [A]
+     * @param outputCurrent current out of the converter [A]
+     * @param inductorCurrent inductor current at turn-on [A]
+     */
+    record Ends(
+            double busVoltage,
+            double outputVoltage,
+            double inputCurrent,
+            double outputCurrent,
+            double inductorCurrent) {}
+}

@@ -1,0 +1,93 @@
+package lampproof.quasistatic;
+
+import java.util.ArrayList;
+import java.util.List;
+import lampproof.design.Driver;
+
+/** Finds the set-point and the slow states at which a half cycle repeats itself and the string has its current. */
+public final class SteadyState {
+
+    private static final int MOST_PASSES = 60;
+    private static final double TOLERANCE = 1e-7;
+
+    private final Driver driver;
+    private final HalfCycle halfCycle;
+    private final double forgetting;
+
+    private SteadyState(Driver driver) {
+        this.driver = driver;
+        this.halfCycle = new HalfCycle(driver);
+        double timeConstant = driver.string().resistance() * driver.output().capacitance();
+        this.forgetting = -Math.expm1(-driver.line().halfPeriod() / timeConstant);
+    }
+
+    /**
+     * The periodic steady state of a driver whose set-point gives the string its mean current.
+     *
+     * @throws IllegalStateException when the passes do not settle
+     */
+    public static Operation of(Driver driver) {
+        return new SteadyState(driver).solve();
+    }
+
+    private Operation solve() {
+        double target = driver.string().current();
+        double setPoint = firstSetPoint();
+        double exponent = 1;
+        double lastSetPoint = 0;
+        double lastMean = 0;
+        HalfCycle.Ends start = firstEnds();
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            HalfCycle.Ends end = halfCycle.run(start, setPoint, null);
+            double mean = halfCycle.meanStringCurrent();
+            double drift = end.outputVoltage() - start.outputVoltage();
+            double busDrift = end.busVoltage() - start.busVoltage();
+            double miss = Math.log(target / mean);
+            if (settled(miss, drift, busDrift, start)) {
+                return record(start, setPoint);
+            }
+            if (pass > 2 && Math.abs(Math.log(setPoint / lastSetPoint)) > 1e-9) {
+                double found = Math.log(mean / lastMean) / Math.log(setPoint / lastSetPoint);
+                exponent = found > 0.5 && found < 4 ? found : exponent;
+            }
+            lastSetPoint = setPoint;
+            lastMean = mean;
+            setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
+            start = new HalfCycle.Ends(
+                    end.busVoltage(),
+                    start.outputVoltage() + drift / forgetting,
+                    end.inputCurrent(),
+                    end.outputCurrent(),
+                    end.inductorCurrent());
+        }
+        throw new IllegalStateException("the half cycle does not settle for " + driver);
+    }
+
+    private static boolean settled(double miss, double drift, double busDrift, HalfCycle.Ends start) {
+        return Math.abs(miss) < TOLERANCE
+                && Math.abs(drift) < TOLERANCE * start.outputVoltage()
+                && Math.abs(busDrift) < 1e-5 * start.outputVoltage();
+    }
+
+    private Operation record(HalfCycle.Ends start, double setPoint) {
+        List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
+        halfCycle.run(start, setPoint, points::add);
+        return new Operation(driver, setPoint, points, start);
+    }
+
+    private HalfCycle.Ends firstEnds() {
+        double output = driver.string().voltage(driver.string().current());
+        return new HalfCycle.Ends(output / 2, output, 0, driver.string().current(), 0);
+    }
+
+    /** On-time or peak current of a lossless driver in discontinuous mode at the crest, as a start. */
+    private double firstSetPoint() {
+        double output = driver.string().voltage(driver.string().current());
+        double power = output * driver.string().current();
+        double crest = driver.line().crest();
+        double peak = 4 * power / crest;
+        return driver.control().law().setsCurrent()
+                ? 2 * driver.string().current()
+                : peak * driver.inductor().inductance() / crest;
+    }
+}
