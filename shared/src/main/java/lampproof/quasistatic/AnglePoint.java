@@ -14,7 +14,7 @@ package lampproof.quasistatic;
  * @param stringCurrent string current [A]
  * @param cycle the switching cycle, null where the bus cannot drive the inductor
  */
-record AnglePoint(
+public record AnglePoint(
         double angle,
         double lineVoltage,
         double lineCurrent,

@@ -13,7 +13,7 @@ package lampproof.quasistatic;
  * @param nodeCharge charge that lifted the node [C]
  * @param ring what follows until the next turn-on
  */
-record CellCycle(
+public record CellCycle(
         double startCurrent,
         double onTime,
         double peakCurrent,
@@ -24,52 +24,52 @@ record CellCycle(
         double nodeCharge,
         IdleRing ring) {
 
-    double period() {
+    public double period() {
         return onTime + riseTime + diodeTime + ring.time();
     }
 
     /** Inductor current at the next turn-on [A]. */
-    double nextStart() {
+    public double nextStart() {
         return diodeEnd > 0 ? diodeEnd : ring.current();
     }
 
-    double onCharge() {
+    public double onCharge() {
         return 0.5 * (startCurrent + peakCurrent) * onTime;
     }
 
-    double diodeCharge() {
+    public double diodeCharge() {
         return 0.5 * (diodeStart + diodeEnd) * diodeTime;
     }
 
     /** Charge through the terminals of the switch, its capacitance included [C]. */
-    double switchCharge() {
+    public double switchCharge() {
         return onCharge() + nodeCharge + ring.charge();
     }
 
-    double inductorCharge() {
+    public double inductorCharge() {
         return switchCharge() + diodeCharge();
     }
 
     /** Integral of the squared current while the switch conducts [A^2 s]. */
-    double onSquare() {
+    public double onSquare() {
         return square(startCurrent, peakCurrent, onTime);
     }
 
-    double diodeSquare() {
+    public double diodeSquare() {
         return square(diodeStart, diodeEnd, diodeTime);
     }
 
     /** Integral of the squared current at the terminals of the switch [A^2 s]. */
-    double switchSquare() {
+    public double switchSquare() {
         return onSquare() + square(peakCurrent, diodeStart, riseTime) + ring.square();
     }
 
-    double inductorSquare() {
+    public double inductorSquare() {
         return switchSquare() + diodeSquare();
     }
 
     /** Least current of the cycle [A]. */
-    double trough() {
+    public double trough() {
         return Math.min(Math.min(startCurrent, diodeEnd), nextStart());
     }
 

@@ -62,7 +62,7 @@ final class HalfCycle {
     }
 
     /** Runs through the half cycle and tells each angle; leaves the end of it as the start of the next. */
-    Ends run(Ends start, double newSetPoint, PointSink sink) {
+    SlowState run(SlowState start, double newSetPoint, PointSink sink) {
         setPoint = newSetPoint;
         busVoltage = start.busVoltage();
         outputVoltage = start.outputVoltage();
@@ -75,7 +75,7 @@ final class HalfCycle {
         for (int k = 0; k < STEPS; k++) {
             step(k, sink);
         }
-        return new Ends(busVoltage, outputVoltage, inputCurrent, outputCurrent, startCurrent);
+        return new SlowState(busVoltage, outputVoltage, inputCurrent, outputCurrent, startCurrent);
     }
 
     /** Mean string current of the last run [A]. */
@@ -168,20 +168,4 @@ final class HalfCycle {
         /** Takes one point. */
         void accept(AnglePoint point);
     }
-
-    /**
-     * The slow states where one half cycle ends and the next begins.
-     *
-     * @param busVoltage bus voltage [V]
-     * @param outputVoltage output voltage [V]
-     * @param inputCurrent current into the converter [A]
-     * @param outputCurrent current out of the converter [A]
-     * @param inductorCurrent inductor current at turn-on [A]
-     */
-    record Ends(
-            double busVoltage,
-            double outputVoltage,
-            double inputCurrent,
-            double outputCurrent,
-            double inductorCurrent) {}
 }

@@ -12,7 +12,7 @@ package lampproof.quasistatic;
  * @param charge charge through the inductor [C]
  * @param square integral of the squared current [A^2 s]
  */
-record IdleRing(double time, double current, double voltage, double charge, double square) {
+public record IdleRing(double time, double current, double voltage, double charge, double square) {
 
     /** No ring: the switch takes over from the diode at a node voltage [V]. */
     static IdleRing none(double nodeVoltage) {

@@ -11,10 +11,40 @@ import lampproof.design.Driver;
  * @param points the half cycle, in the order of the angle
  * @param start the slow states at the line's zero crossing
  */
-public record Operation(Driver driver, double setPoint, List<AnglePoint> points, HalfCycle.Ends start) {
+public record Operation(Driver driver, double setPoint, List<AnglePoint> points, SlowState start) {
 
     /** Copies the points. */
     public Operation {
         points = List.copyOf(points);
+    }
+
+    /** Mains, filter, bridge and bus over the half cycle. */
+    public LineStress line() {
+        return LineStress.of(this);
+    }
+
+    /** The power stage over the half cycle. */
+    public StageStress stage() {
+        return StageStress.over(points, driver);
+    }
+
+    /** The string over the half cycle. */
+    public StringStress string() {
+        return StringStress.over(points, driver);
+    }
+
+    /** The power stage over switching cycles with the line held at its crest. */
+    public StageStress stageAtCrest() {
+        return StageStress.over(List.of(crest()), driver);
+    }
+
+    /** The string over switching cycles with the line held at its crest. */
+    public StringStress stringAtCrest() {
+        return StringStress.over(List.of(crest()), driver);
+    }
+
+    /** The driver at the crest of the line. */
+    public AnglePoint crest() {
+        return points.get(points.size() / 2);
     }
 }

@@ -36,9 +36,9 @@ public final class SteadyState {
         double exponent = 1;
         double lastSetPoint = 0;
         double lastMean = 0;
-        HalfCycle.Ends start = firstEnds();
+        SlowState start = firstState();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            HalfCycle.Ends end = halfCycle.run(start, setPoint, null);
+            SlowState end = halfCycle.run(start, setPoint, null);
             double mean = halfCycle.meanStringCurrent();
             double drift = end.outputVoltage() - start.outputVoltage();
             double busDrift = end.busVoltage() - start.busVoltage();
@@ -53,7 +53,7 @@ public final class SteadyState {
             lastSetPoint = setPoint;
             lastMean = mean;
             setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
-            start = new HalfCycle.Ends(
+            start = new SlowState(
                     end.busVoltage(),
                     start.outputVoltage() + drift / forgetting,
                     end.inputCurrent(),
@@ -63,21 +63,21 @@ public final class SteadyState {
         throw new IllegalStateException("the half cycle does not settle for " + driver);
     }
 
-    private static boolean settled(double miss, double drift, double busDrift, HalfCycle.Ends start) {
+    private static boolean settled(double miss, double drift, double busDrift, SlowState start) {
         return Math.abs(miss) < TOLERANCE
                 && Math.abs(drift) < TOLERANCE * start.outputVoltage()
                 && Math.abs(busDrift) < 1e-5 * start.outputVoltage();
     }
 
-    private Operation record(HalfCycle.Ends start, double setPoint) {
+    private Operation record(SlowState start, double setPoint) {
         List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
         halfCycle.run(start, setPoint, points::add);
         return new Operation(driver, setPoint, points, start);
     }
 
-    private HalfCycle.Ends firstEnds() {
+    private SlowState firstState() {
         double output = driver.string().voltage(driver.string().current());
-        return new HalfCycle.Ends(output / 2, output, 0, driver.string().current(), 0);
+        return new SlowState(output / 2, output, 0, driver.string().current(), 0);
     }
 
     /** On-time or peak current of a lossless driver in discontinuous mode at the crest, as a start. */

@@ -1,0 +1,42 @@
+package lampproof.deck;
+
+import java.util.List;
+import java.util.Locale;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Solution;
+
+/** Makes the decks of a solved driver. */
+public final class Decks {
+
+    private final DeckTemplates templates = new DeckTemplates();
+
+    /**
+     * The deck of a kind.
+     *
+     * @param kind what it shows
+     * @param solution the solved driver
+     * @param predictions the figures that its heading tells
+     */
+    public Deck of(DeckKind kind, Solution solution, List<Prediction> predictions) {
+        String topology = solution.driver().topology().word();
+        String law = solution.driver().control().law().word();
+        String title = "lampproof " + kind.word() + " deck: " + topology + " lamp driver, " + law + " control";
+        List<String> figures = predictions.stream()
+                .filter(prediction -> prediction.deck() == kind)
+                .map(Decks::headingLine)
+                .toList();
+        String name = topology + "/" + kind.word() + ".ftl";
+        return new Deck(kind, templates.fill(name, new DeckValues(solution, kind).with(title, figures)));
+    }
+
+    private static String headingLine(Prediction prediction) {
+        return String.format(
+                Locale.ROOT,
+                "%-28s %12.5g %-3s +- %.2g",
+                prediction.figure().name(),
+                prediction.value(),
+                prediction.figure().unit(),
+                prediction.tolerance().around(prediction.value()));
+    }
+}

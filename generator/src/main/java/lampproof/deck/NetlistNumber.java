@@ -1,0 +1,35 @@
+package lampproof.deck;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/**
+ * Writes numbers as every simulator reads them: digits and an exponent that is a multiple of three, never a suffix.
+ *
+ * <p>A suffix is a trap: netlists read M as milli and F as femto.
+ */
+final class NetlistNumber {
+
+    private static final MathContext DIGITS = new MathContext(10);
+
+    private NetlistNumber() {}
+
+    /**
+     * The number as text, such as {@code 2.2e-6}.
+     *
+     * @throws IllegalArgumentException when it is not finite
+     */
+    static String text(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a netlist holds finite numbers only, not " + value);
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal digits = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        int magnitude = digits.precision() - digits.scale() - 1;
+        int exponent = 3 * Math.floorDiv(magnitude, 3);
+        String mantissa = digits.scaleByPowerOfTen(-exponent).toPlainString();
+        return exponent == 0 ? mantissa : mantissa + "e" + exponent;
+    }
+}

@@ -1,0 +1,51 @@
+package lampproof.design;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleSupplier;
+import lampproof.spec.Amount;
+import lampproof.spec.Spec;
+import lampproof.spec.SpecRow;
+import lampproof.spec.Word;
+
+/** Takes each value from the spec, or fills it in by a rule, and keeps what was filled in. */
+final class Choosing {
+
+    private final Spec spec;
+    private final Map<String, SpecRow> filled = new LinkedHashMap<>();
+
+    Choosing(Spec spec) {
+        this.spec = spec;
+    }
+
+    /** The given value, in the unit of its dimension; it must be there. */
+    double given(String name) {
+        return spec.amount(name).orElseThrow().typical();
+    }
+
+    /** The given value, or else the one that the rule yields. */
+    double amount(String name, String rule, DoubleSupplier value) {
+        return spec.amount(name).map(Amount::typical).orElseGet(() -> fill(name, rule, value.getAsDouble()));
+    }
+
+    /** The given word, or else the one that the rule yields. */
+    String word(String name, String rule, String value) {
+        return spec.word(name).orElseGet(() -> {
+            filled.put(name, SpecRow.filledIn(name, new Word(value), rule));
+            return value;
+        });
+    }
+
+    /** What was given, then what was filled in. */
+    List<SpecRow> rows() {
+        Map<String, SpecRow> all = new LinkedHashMap<>(filled);
+        spec.rows().forEach(row -> all.put(row.name(), row));
+        return all.values().stream().toList();
+    }
+
+    private double fill(String name, String rule, double value) {
+        filled.put(name, SpecRow.filledIn(name, Amount.of(value), rule));
+        return value;
+    }
+}

@@ -1,0 +1,25 @@
+package lampproof.prediction;
+
+import java.util.Locale;
+
+/** What a deck shows. */
+public enum DeckKind {
+    /** Switching cycles with the line held at its crest. */
+    CREST,
+    /** A whole line cycle, switched. */
+    MAINS;
+
+    /** The word in file names and tables. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * The kind that a word stands for.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static DeckKind of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+}

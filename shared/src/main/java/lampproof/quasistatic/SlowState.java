@@ -1,0 +1,13 @@
+package lampproof.quasistatic;
+
+/**
+ * What one half cycle hands to the next.
+ *
+ * @param busVoltage bus voltage [V]
+ * @param outputVoltage output voltage [V]
+ * @param inputCurrent current into the converter [A]
+ * @param outputCurrent current out of the converter [A]
+ * @param inductorCurrent inductor current at turn-on [A]
+ */
+public record SlowState(
+        double busVoltage, double outputVoltage, double inputCurrent, double outputCurrent, double inductorCurrent) {}

@@ -1,0 +1,11 @@
+<#-- Every block, one file each. -->
+<#include "heading.ftl">
+<#include "mains.ftl">
+<#include "filter.ftl">
+<#include "bridge.ftl">
+<#include "bus.ftl">
+<#include "stage.ftl">
+<#include "output.ftl">
+<#include "control.ftl">
+<#include "probes.ftl">
+<#include "run.ftl">

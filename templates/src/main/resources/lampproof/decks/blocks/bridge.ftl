@@ -1,0 +1,11 @@
+<#-- Four diodes; their resistance stands once behind them, for the two that conduct. -->
+<#macro bridge>
+* Bridge
+Dhigh1 filtered rectified bridge_diode
+Dhigh2 neutral rectified bridge_diode
+Dlow1 0 filtered bridge_diode
+Dlow2 0 neutral bridge_diode
+Rbridge rectified bridge ${circuit.bridgeResistance}
+Vbridge bridge bus 0
+.model bridge_diode d(is=${driver.bridge.saturationCurrent} n=${driver.bridge.emission})
+</#macro>

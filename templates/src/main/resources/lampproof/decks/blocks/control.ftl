@@ -1,0 +1,58 @@
+<#-- The control cell: a behavioural source gives the wanted gate state from the present one; the gate follows it
+     through a small RC, which is the delay of the cell. Timers are 1 uA into 1 pF: 1 V for each us. A timer is
+     discharged only when the gate is well past the threshold, or the discharge would undo what started the edge. -->
+<#macro latch>
+Rgate target gate 1e3
+Cgate gate 0 ${cell.gateCapacitance} ic=1
+Vone one 0 1
+</#macro>
+
+<#macro onTimer>
+Ion 0 on_timer 1e-6
+Con on_timer 0 1e-12 ic=0
+Son on_timer 0 one gate discharge
+</#macro>
+
+<#macro offTimer>
+Ioff 0 off_timer 1e-6
+Coff off_timer 0 1e-12 ic=0
+Soff off_timer 0 gate 0 discharge
+</#macro>
+
+<#macro discharge>
+.model discharge sw(vt=0.8 vh=0.02 ron=1e3 roff=1e12)
+</#macro>
+
+<#-- Sense voltage at which the switch opens: flat, and following the filtered bus voltage. -->
+<#macro reference>
+Rfollow bus follow 1e6
+Cfollow follow 0 ${cell.followCapacitance} ic=${start.busVoltage}
+Breference reference 0 V = ${cell.flatVoltage} + ${cell.followGain}*V(follow)<#if cell.slope gt 0> - ${cell.slopeVoltage}*V(on_timer)</#if>
+</#macro>
+
+<#macro boundary>
+* Control: constant on-time; next cycle when the inductor current has come back to zero
+<@latch/>
+<@onTimer/>
+<@offTimer/>
+<@discharge/>
+Btarget target 0 V = V(gate) > 0.5 ? (V(on_timer) < ${cell.onTimer} ? 1 : 0) : ((I(Vinductor) < 0 && V(off_timer) > ${cell.minOffTimer}) ? 1 : 0)
+</#macro>
+
+<#macro fixedOffTime>
+* Control: opens at a current reference, closes after a fixed time
+<@latch/>
+<@onTimer/>
+<@offTimer/>
+<@discharge/>
+<@reference/>
+Btarget target 0 V = V(gate) > 0.5 ? (((V(sense) < V(reference) || V(on_timer) < ${cell.blankingTimer}) && V(on_timer) < ${cell.maxOnTimer}) ? 1 : 0) : (V(off_timer) > ${cell.offTimer} ? 1 : 0)
+</#macro>
+
+<#macro control>
+<#if cell.law == "boundary">
+<@boundary/>
+<#elseif cell.law == "fixed-off-time">
+<@fixedOffTime/>
+</#if>
+</#macro>

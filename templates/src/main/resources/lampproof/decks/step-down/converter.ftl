@@ -1,0 +1,11 @@
+<#-- Step-down: the string hangs between the bus and the inductor; the low-side switch pulls the inductor down. -->
+<#macro converter held=false>
+<@block.output positive="bus" negative="low"/>
+<#if held>
+<@block.balance positive="bus" negative="low"/>
+</#if>
+<@block.stage source="low" sink="bus"/>
+<@block.control/>
+<@block.run/>
+<@block.probes coilSource="low" diodeSink="bus" output="v(bus) - v(low)" outputNode="low"/>
+</#macro>
