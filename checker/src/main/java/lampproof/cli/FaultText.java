@@ -1,0 +1,49 @@
+package lampproof.cli;
+
+import java.io.PrintWriter;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The one place where a fault becomes text on the error stream and an exit code. */
+final class FaultText {
+
+    private FaultText() {}
+
+    /** Tells what is wrong with the command line, the nearest known word, and where to read on. */
+    static int badCommandLine(ParameterException fault, String[] args) {
+        CommandLine command = fault.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println(fault.getMessage());
+        UnmatchedArgumentException.printSuggestions(fault, err);
+        err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
+        return ExitCode.BAD_INPUT.code();
+    }
+
+    /** Tells what a command threw. */
+    static int of(Throwable fault, CommandLine command) {
+        return fault instanceof UserFault userFault ? mendable(userFault, command.getErr()) : crash(fault, command);
+    }
+
+    private static int mendable(UserFault fault, PrintWriter err) {
+        fault.findings().stream().map(Finding::text).forEach(err::println);
+        if (fault.findings().size() > 1) {
+            err.println(fault.findings().size() + " faults.");
+        }
+        return ExitCode.of(fault).code();
+    }
+
+    private static int crash(Throwable fault, CommandLine command) {
+        PrintWriter err = command.getErr();
+        boolean trace = ((Main) command.getCommandSpec().root().userObject()).trace();
+        String hint = trace ? "" : "; run it again with --trace to see where";
+        err.println("This is a fault of lampproof itself: "
+                + fault.toString().lines().findFirst().orElse("") + hint);
+        if (trace) {
+            fault.printStackTrace(err);
+        }
+        return ExitCode.CRASH.code();
+    }
+}

@@ -1,0 +1,104 @@
+package lampproof.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SourcesTest {
+
+    /** Fewer public types than these mean that the scan missed some; raise it as the house grows. */
+    private static final int PUBLIC_TYPES_AT_LEAST = 3;
+
+    /** Fewer test files than these mean that the scan missed some; raise it as the house grows. */
+    private static final int TEST_FILES_AT_LEAST = 4;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everyPackageSaysWhatItIsFor() {
+        assertThat(SourceTree.main().stream().map(Path::getParent).distinct())
+                .isNotEmpty()
+                .allSatisfy(room ->
+                        assertThat(room.resolve("package-info.java")).content().contains("/**"));
+    }
+
+    @Test
+    void everyPublicTypeAndNumberIsDocumented() {
+        JavadocRule rule = new JavadocRule();
+        assertThat(rule.faults(SourceTree.main())).isEmpty();
+        assertThat(rule.types()).isGreaterThanOrEqualTo(PUBLIC_TYPES_AT_LEAST);
+    }
+
+    @Test
+    void everyClassAndMethodIsNamedAfterWhatItIs() {
+        assertThat(new NameRule().faults(SourceTree.main())).isEmpty();
+        assertThat(new NameRule().faults(SourceTree.test())).isEmpty();
+    }
+
+    @Test
+    void noTestIsSwitchedOff() {
+        assertThat(SourceTree.test()).hasSizeGreaterThanOrEqualTo(TEST_FILES_AT_LEAST);
+        assertThat(new NoDisabledTestRule().faults(SourceTree.test())).isEmpty();
+    }
+
+    @Test
+    void missingDocumentationIsFound() throws IOException {
+        List<String> faults = new JavadocRule().faults(source("""
+                public record Bus(double peak) {
+                    /** The mean [V] of two values. */
+                    public static double mean(double a, double b) {
+                        return (a + b) / 2;
+                    }
+                    /**
+                     * Scales.
+                     *
+                     * @param factor how much, 0 to 1 [0, 1]
+                     * @return the scaled peak [V]
+                     */
+                    public double scaled(double factor) {
+                        return factor * peak;
+                    }
+                    /** The ripple. */
+                    public double ripple() {
+                        return 0;
+                    }
+                }
+                """));
+        assertThat(faults)
+                .containsExactly(
+                        "Sample.java:1: Bus has no Javadoc",
+                        "Sample.java:1: peak is a number without its unit",
+                        "Sample.java:12: factor is a number without its unit",
+                        "Sample.java:16: ripple answers a number without its unit");
+    }
+
+    @Test
+    void emptyNamesAreFound() throws IOException {
+        List<String> faults = new NameRule().faults(source("""
+                class BusUtils implements Named {
+                    public int getRipple() { return 0; }
+                    @Override public String getName() { return ""; }
+                }
+                """));
+        assertThat(faults)
+                .containsExactly(
+                        "Sample.java:1: BusUtils is named after nothing",
+                        "Sample.java:2: getRipple is prefixed with get");
+    }
+
+    @Test
+    void aTestThatIsSwitchedOffIsFound() throws IOException {
+        List<String> faults = new NoDisabledTestRule().faults(source("class A { @Disabled void b() {} }"));
+        assertThat(faults).containsExactly("Sample.java:1: @Disabled switches a test off");
+    }
+
+    private List<Path> source(String text) throws IOException {
+        return List.of(Files.writeString(folder.resolve("Sample.java"), text));
+    }
+}
