@@ -3,9 +3,9 @@ package lampproof.spec;
 /**
  * A value with its spread, in the unit that its {@link Dimension} is kept in.
  *
- * @param least the least value
- * @param typical the value to design for
- * @param most the greatest value
+ * @param least the least value [unit of the dimension]
+ * @param typical the value to design for [unit of the dimension]
+ * @param most the greatest value [unit of the dimension]
  */
 public record Amount(double least, double typical, double most) implements Setting {
 

@@ -122,7 +122,10 @@ public final class UnitReader {
     private static Finding notAUnit(Dimension dimension, String unit, String where) {
         String spelling = ascii(unit);
         List<String> allowed = dimension.spellings();
-        String choices = dimension.unit().isEmpty() ? "no unit" : String.join(", ", allowed);
+        String choices = String.join(", ", allowed);
+        if (dimension.unit().isEmpty()) {
+            return new Finding("a plain number has no unit", where, unit, "an empty cell", "");
+        }
         if (spelling.isEmpty()) {
             return new Finding("the unit of this " + dimension.word() + " is missing", where, "", choices, "");
         }

@@ -120,12 +120,11 @@ class UnitReaderTest {
                 "90 Ohm - 264 Ohm | typ: a range in one cell, found '90 Ohm - 264 Ohm'; put its ends into min and max",
                 "5 +/- 1 | typ: a range in one cell, found '5 +/- 1'; put its ends into min and max",
                 "high | typ: this is not a number, found 'high', allowed: digits, one decimal point, an exponent",
-                "1e300 | typ: this number is too large or too small, found '1e300'",
+                "1e999 | typ: this number is too large or too small, found '1e999'",
                 "1e-400 | typ: this number is too large or too small, found '1e-400'",
             })
     void saysWhatIsWrongWithANumber(String number, String message) {
-        String scaled = number.equals("1e300") ? "1e307" : number;
-        assertThat(faults(Dimension.RESISTANCE, scaled, "kOhm")).isEqualTo(message.replace("1e300", "1e307"));
+        assertThat(faults(Dimension.RESISTANCE, number, "kOhm")).isEqualTo(message);
     }
 
     @ParameterizedTest
@@ -147,7 +146,7 @@ class UnitReaderTest {
     @Test
     void refusesAUnitOfAPlainNumber() {
         assertThat(faults(Dimension.NUMBER, "1", "%"))
-                .isEqualTo("typ: a unit of ratio stands where one of number belongs, found '%', allowed: no unit");
+                .isEqualTo("typ: a plain number has no unit, found '%', allowed: an empty cell");
     }
 
     @Test
