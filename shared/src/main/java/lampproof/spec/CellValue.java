@@ -1,0 +1,56 @@
+package lampproof.spec;
+
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/**
+ * The value of one cell of a quantity.
+ *
+ * @param value the value in the unit that the dimension is kept in
+ * @param rating a rating that stood behind it, such as 400V or X7R; often empty
+ */
+record CellValue(double value, String rating) {
+
+    /**
+     * Reads a cell together with the unit column, and checks it against the quantity.
+     *
+     * @throws UserFault when it is not wholly understood, or outside the range of the quantity
+     */
+    static CellValue read(Quantity quantity, TableRow row, Column column, DecimalMark mark, Faults faults) {
+        String where = faults.place(row.line(), column);
+        CellParts cell = CellParts.of(mark.withPoint(row.cell(column), where));
+        checkRating(quantity, cell, row.cell(column), where);
+        String unit = onlyUnit(cell, row.cell(Column.UNIT), where);
+        String unitPlace = cell.unit().isEmpty() ? faults.place(row.line(), Column.UNIT) : where;
+        double value = UnitReader.read(quantity.dimension(), cell.number(), unit, where, unitPlace);
+        checkRange(quantity, value, row.cell(column), unit, where);
+        return new CellValue(value, cell.rating());
+    }
+
+    private static String onlyUnit(CellParts cell, String column, String where) {
+        if (!cell.unit().isEmpty() && !column.isEmpty()) {
+            String next = "leave the unit in the unit column only";
+            throw UserFault.badInput(new Finding("a second unit beside " + column, where, cell.unit(), "", next));
+        }
+        return cell.unit() + column;
+    }
+
+    private static void checkRating(Quantity quantity, CellParts cell, String text, String where) {
+        boolean known = quantity.dimension().isPartValue() && cell.hasKnownRating();
+        if (!cell.rating().isEmpty() && !known) {
+            String next = "keep the number, put the unit into the unit column and the rest into the note";
+            throw UserFault.badInput(new Finding("more than a value in one cell", where, text, "", next));
+        }
+    }
+
+    private static void checkRange(Quantity quantity, double value, String text, String unit, String where) {
+        if (!quantity.holds(value)) {
+            String what = quantity.name() + " is out of range";
+            String allowed = quantity.allowedIn(UnitReader.spelling(quantity.dimension(), unit));
+            throw UserFault.badInput(new Finding(what, where, text, allowed, ""));
+        }
+        if (quantity.dimension() == Dimension.COUNT && value != Math.rint(value)) {
+            throw UserFault.badInput(new Finding(quantity.name() + " is a whole number", where, text, "", ""));
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package lampproof.spec;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/** Reads one row: a word for a choice, a number with its unit for a quantity. */
+final class RowReader {
+
+    private final DecimalMark mark;
+    private final Faults faults;
+
+    RowReader(DecimalMark mark, Faults faults) {
+        this.mark = mark;
+        this.faults = faults;
+    }
+
+    /** The row, or nothing when it has a fault; what is wrong is then among the faults of the table. */
+    Optional<SpecRow> read(TableRow row, Entry entry) {
+        return faults.collect(row.line(), () -> {
+            Origin origin = origin(row);
+            if (entry instanceof Quantity quantity) {
+                return quantity(row, quantity, origin);
+            }
+            return new SpecRow(entry.name(), word(row, (Choice) entry), origin, row.cell(Column.NOTE), row.line());
+        });
+    }
+
+    private Origin origin(TableRow row) {
+        return switch (row.cell(Column.ORIGIN)) {
+            case "", "given" -> Origin.GIVEN;
+            case "default" -> Origin.DEFAULT;
+            default -> throw refused(row, Column.ORIGIN, "this origin is not known", "given, default", "");
+        };
+    }
+
+    private Word word(TableRow row, Choice choice) {
+        for (Column column : List.of(Column.MIN, Column.MAX, Column.UNIT)) {
+            if (!row.cell(column).isEmpty()) {
+                String what = choice.name() + " takes a word, and that in typ";
+                throw refused(row, column, what, "an empty cell", "");
+            }
+        }
+        String word = row.cell(Column.TYP);
+        if (!choice.holds(word)) {
+            throw notAWord(row, choice, word);
+        }
+        return new Word(word);
+    }
+
+    private UserFault notAWord(TableRow row, Choice choice, String word) {
+        boolean number = word.matches(UnitReader.NUMBER);
+        String what = choice.name() + (number ? " takes a word, not a number" : " has no such word");
+        String next = Nearest.to(word, choice.words())
+                .map(near -> "did you mean " + near + "?")
+                .orElse("");
+        return refused(row, Column.TYP, what, choice.allowed(), next);
+    }
+
+    private SpecRow quantity(TableRow row, Quantity quantity, Origin origin) {
+        Map<Column, CellValue> values = new EnumMap<>(Column.class);
+        Faults inCells = faults.ofSameTable();
+        for (Column column : Column.VALUES) {
+            if (!row.cell(column).isEmpty()) {
+                inCells.collect(row.line(), () -> CellValue.read(quantity, row, column, mark, faults))
+                        .ifPresent(value -> values.put(column, value));
+            }
+        }
+        inCells.throwIfAny();
+        return new SpecRow(quantity.name(), amount(row, quantity, values), origin, note(row, values), row.line());
+    }
+
+    private Amount amount(TableRow row, Quantity quantity, Map<Column, CellValue> values) {
+        if (!values.containsKey(Column.TYP)) {
+            String what = quantity.name() + " has no typical value";
+            throw refused(row, Column.TYP, what, "", "put the value to design for into typ");
+        }
+        CellValue typical = values.get(Column.TYP);
+        double least = values.getOrDefault(Column.MIN, typical).value();
+        double most = values.getOrDefault(Column.MAX, typical).value();
+        if (typical.value() < least || most < typical.value()) {
+            String found = Column.VALUES.stream().map(row::cell).collect(Collectors.joining(", "));
+            String what = quantity.name() + " does not rise from min over typ to max";
+            throw UserFault.badInput(new Finding(what, faults.place(row.line()), found, "", ""));
+        }
+        return new Amount(least, typical.value(), most);
+    }
+
+    /** The ratings that stood behind the values, then the note. */
+    private static String note(TableRow row, Map<Column, CellValue> values) {
+        Stream<String> ratings = values.values().stream().map(CellValue::rating);
+        return Stream.concat(ratings, Stream.of(row.cell(Column.NOTE)))
+                .filter(text -> !text.isEmpty())
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    private UserFault refused(TableRow row, Column column, String what, String allowed, String next) {
+        String where = faults.place(row.line(), column);
+        return UserFault.badInput(new Finding(what, where, row.cell(column), allowed, next));
+    }
+}

@@ -1,0 +1,74 @@
+package lampproof.spec;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What is known of a lamp: amounts in the units of their {@link Dimension}, and words. Immutable. */
+public final class Spec {
+
+    private final Map<String, SpecRow> rows;
+
+    private Spec(Map<String, SpecRow> rows) {
+        this.rows = Collections.unmodifiableMap(rows);
+    }
+
+    /**
+     * The spec of these rows, kept in their order.
+     *
+     * @throws IllegalArgumentException when a name stands twice
+     */
+    public static Spec of(List<SpecRow> rows) {
+        Map<String, SpecRow> byName = new LinkedHashMap<>();
+        for (SpecRow row : rows) {
+            if (byName.put(row.name(), row) != null) {
+                throw new IllegalArgumentException(row.name() + " stands twice");
+            }
+        }
+        return new Spec(byName);
+    }
+
+    /**
+     * The amount of a quantity, if the spec has it.
+     *
+     * @throws IllegalArgumentException when the vocabulary has no such quantity
+     */
+    public Optional<Amount> amount(String name) {
+        return row(Vocabulary.quantity(name)).map(row -> (Amount) row.setting());
+    }
+
+    /**
+     * The word of a choice, if the spec has it.
+     *
+     * @throws IllegalArgumentException when the vocabulary has no such choice
+     */
+    public Optional<String> word(String name) {
+        return row(Vocabulary.choice(name)).map(row -> ((Word) row.setting()).text());
+    }
+
+    /** The names that the spec has, in the order of the table. */
+    public Set<String> names() {
+        return rows.keySet();
+    }
+
+    /** The rows, in the order of the table. */
+    public List<SpecRow> rows() {
+        return List.copyOf(rows.values());
+    }
+
+    /**
+     * The row of a name, with note, origin and line, if the spec has it.
+     *
+     * @throws IllegalArgumentException when the vocabulary has no such name
+     */
+    public Optional<SpecRow> row(String name) {
+        return row(Vocabulary.find(name).orElseThrow(() -> Vocabulary.unknown(name)));
+    }
+
+    private Optional<SpecRow> row(Entry entry) {
+        return Optional.ofNullable(rows.get(entry.name()));
+    }
+}

@@ -1,0 +1,31 @@
+package lampproof.spec;
+
+/**
+ * One row of a spec.
+ *
+ * @param name a name that the {@link Vocabulary} knows
+ * @param setting the amount or the word
+ * @param origin given by the user or filled in
+ * @param note free text of the user, or the rule that a default comes from
+ * @param line the line of the table that it was read from; 0 when it was not read
+ */
+public record SpecRow(String name, Setting setting, Origin origin, String note, int line) {
+
+    /**
+     * Checks the name against the kind of setting.
+     *
+     * @throws IllegalArgumentException when the vocabulary has no such quantity or choice
+     */
+    public SpecRow {
+        if (setting instanceof Amount) {
+            Vocabulary.quantity(name);
+        } else {
+            Vocabulary.choice(name);
+        }
+    }
+
+    /** A row that is filled in because the user left it open, with the rule in the note. */
+    public static SpecRow filledIn(String name, Setting setting, String rule) {
+        return new SpecRow(name, setting, Origin.DEFAULT, rule, 0);
+    }
+}

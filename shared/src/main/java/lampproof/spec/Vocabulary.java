@@ -1,0 +1,226 @@
+package lampproof.spec;
+
+import static java.util.stream.Collectors.toMap;
+import static lampproof.spec.Dimension.ANGLE;
+import static lampproof.spec.Dimension.CAPACITANCE;
+import static lampproof.spec.Dimension.CHARGE;
+import static lampproof.spec.Dimension.COUNT;
+import static lampproof.spec.Dimension.CURRENT;
+import static lampproof.spec.Dimension.DURATION;
+import static lampproof.spec.Dimension.FREQUENCY;
+import static lampproof.spec.Dimension.INDUCTANCE;
+import static lampproof.spec.Dimension.NUMBER;
+import static lampproof.spec.Dimension.RATIO;
+import static lampproof.spec.Dimension.RESISTANCE;
+import static lampproof.spec.Dimension.SLOPE;
+import static lampproof.spec.Dimension.TEMPERATURE;
+import static lampproof.spec.Dimension.THERMAL_RESISTANCE;
+import static lampproof.spec.Dimension.TIME;
+import static lampproof.spec.Dimension.VOLTAGE;
+import static lampproof.spec.Dimension.VOLT_PER_KELVIN;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/**
+ * Every name that a spec may hold. To add one, add a line to the table.
+ *
+ * <p>The ranges are common practice, no source: what is physically plausible in a lamp of 3 to 25 W on a line of 100 to
+ * 277 V, with room to spare. They catch slips of a prefix, not bad designs. Besides the table any {@code tolerance.FIGURE}
+ * is known; whether there is such a figure is for the room of the figures to say.
+ */
+public final class Vocabulary {
+
+    private static final String TOLERANCE = "tolerance.";
+    private static final Pattern FIGURE = Pattern.compile("[a-z][a-z0-9_]*(\\.[a-z0-9_]+)*");
+    private static final List<String> REQUIRED =
+            List.of("driver.topology", "line.voltage", "line.frequency", "string.voltage", "string.current");
+
+    private static final List<Entry> TABLE = List.of(
+            quantity("line.voltage", VOLTAGE, 80, 305, "rms voltage of the mains"),
+            quantity("line.frequency", FREQUENCY, 45, 65, "frequency of the mains"),
+            quantity("line.resistance", RESISTANCE, 0, 100, "resistance of the mains and the wiring"),
+            //
+            choice("dimmer.edge", "none leading trailing", "edge that the wall dimmer cuts"),
+            quantity("dimmer.angle", ANGLE, 0, 180, "part of the half cycle that the dimmer lets through"),
+            quantity("dimmer.capacitance", CAPACITANCE, 0, 1e-6, "noise capacitor across the dimmer"),
+            quantity("dimmer.inductance", INDUCTANCE, 0, 10e-3, "noise choke of the dimmer"),
+            quantity("dimmer.holding_current", CURRENT, 0, 0.5, "current below which the triac goes out"),
+            //
+            quantity("filter.fuse_resistance", RESISTANCE, 0, 1e3, "fuse or fusible resistor in the line"),
+            quantity("filter.inductance", INDUCTANCE, 0, 100e-3, "differential-mode choke"),
+            quantity("filter.resistance", RESISTANCE, 0, 500, "winding of the choke"),
+            quantity("filter.damping", RESISTANCE, 0, 1e6, "resistor that damps the filter"),
+            quantity("filter.capacitance", CAPACITANCE, 0, 10e-6, "capacitor before the bridge"),
+            //
+            quantity("bridge.drop", VOLTAGE, 0, 3, "threshold voltage of one bridge diode"),
+            quantity("bridge.resistance", RESISTANCE, 0, 50, "dynamic resistance of one bridge diode"),
+            quantity("bus.capacitance", CAPACITANCE, 0, 100e-6, "capacitor behind the bridge"),
+            //
+            choice("driver.topology", "step-down step-up", "converter"),
+            choice("driver.control", "boundary fixed-duty peak-current fixed-off-time", "control law"),
+            quantity("driver.shaping", NUMBER, 0, 1, "reference current: 0 flat, 1 following the line"),
+            //
+            quantity("switching.frequency", FREQUENCY, 10e3, 1e6, "switching frequency, at the crest where it varies"),
+            quantity("switching.on_time", TIME, 10e-9, 1e-3, "time for which the switch is closed"),
+            quantity("switching.off_time", TIME, 10e-9, 1e-3, "time for which the switch is open"),
+            quantity("switching.min_off_time", TIME, 0, 100e-6, "shortest time for which the switch stays open"),
+            quantity("switching.delay", TIME, 0, 10e-6, "from the current limit to the switch being open"),
+            quantity("switching.blanking", TIME, 0, 10e-6, "after closing, time in which the sense signal is ignored"),
+            quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),
+            //
+            quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
+            quantity("inductor.resistance", RESISTANCE, 0, 200, "winding at direct current and working temperature"),
+            quantity("inductor.saturation_current", CURRENT, 1e-3, 50, "current at which the core saturates"),
+            choice("inductor.core", "", "core"),
+            quantity("inductor.turns", COUNT, 1, 5000, "turns of the winding"),
+            //
+            quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
+            quantity("switch.capacitance", CAPACITANCE, 0, 10e-9, "output capacitance, energy-related"),
+            quantity("switch.gate_charge", CHARGE, 0, 1e-6, "total charge of the gate"),
+            quantity("switch.gate_voltage", VOLTAGE, 1, 30, "drive voltage of the gate"),
+            quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
+            quantity("switch.voltage_rating", VOLTAGE, 20, 2000, "highest voltage that the switch may see"),
+            quantity("switch.current_rating", CURRENT, 1e-3, 100, "highest peak current of the switch"),
+            //
+            quantity("diode.drop", VOLTAGE, 0, 5, "threshold voltage of the freewheeling diode"),
+            quantity("diode.resistance", RESISTANCE, 0, 100, "dynamic resistance of the freewheeling diode"),
+            quantity("diode.capacitance", CAPACITANCE, 0, 10e-9, "junction capacitance, energy-related"),
+            quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
+            quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
+            //
+            quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
+            quantity("sense.reference", VOLTAGE, 1e-3, 10, "voltage on the sense resistor at which the switch opens"),
+            //
+            quantity("output.capacitance", CAPACITANCE, 0, 1e-3, "capacitor across the string, at its working voltage"),
+            quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
+            quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
+            //
+            quantity("bleeder.resistance", RESISTANCE, 100, 10e6, "load that keeps the bus down and the dimmer alive"),
+            quantity("bleeder.hold_current", CURRENT, 0, 0.5, "current that the bleeder tops the dimmer up to"),
+            quantity("bias.current", CURRENT, 0, 0.1, "supply current of the controller"),
+            quantity("bias.voltage", VOLTAGE, 1, 50, "supply voltage of the controller"),
+            //
+            quantity("string.voltage", VOLTAGE, 2, 600, "voltage of the LED string at its current, 25 degC"),
+            quantity("string.current", CURRENT, 1e-3, 3, "mean current of the LED string"),
+            quantity("string.resistance", RESISTANCE, 0, 50e3, "dynamic resistance of the string at its current"),
+            quantity("string.count", COUNT, 1, 500, "LED junctions in series"),
+            quantity(
+                    "string.temperature_slope",
+                    VOLT_PER_KELVIN,
+                    -5,
+                    0,
+                    "change of the string voltage with temperature"),
+            //
+            quantity("ambient.temperature", TEMPERATURE, -40, 85, "air around the lamp"),
+            quantity("thermal.housing", THERMAL_RESISTANCE, 0, 200, "from the inside of the housing to the air around"),
+            quantity("thermal.bridge", THERMAL_RESISTANCE, 0, 1e3, "from the bridge to the inside of the housing"),
+            quantity("thermal.inductor", THERMAL_RESISTANCE, 0, 1e3, "from the inductor to the inside of the housing"),
+            quantity("thermal.switch", THERMAL_RESISTANCE, 0, 1e3, "from the switch to the inside of the housing"),
+            quantity("thermal.diode", THERMAL_RESISTANCE, 0, 1e3, "from the diode to the inside of the housing"),
+            quantity("thermal.output", THERMAL_RESISTANCE, 0, 1e3, "from the output capacitor to the inside"),
+            quantity(
+                    "thermal.string",
+                    THERMAL_RESISTANCE,
+                    0,
+                    200,
+                    "from the LED junctions to the inside of the housing"),
+            //
+            quantity("life.hours_cool", DURATION, 100, 1e7, "life at the cooler of two temperatures"),
+            quantity("life.temperature_cool", TEMPERATURE, -40, 200, "the cooler temperature"),
+            quantity("life.hours_hot", DURATION, 100, 1e7, "life at the hotter of two temperatures"),
+            quantity("life.temperature_hot", TEMPERATURE, -40, 200, "the hotter temperature"),
+            //
+            choice("decks.corners", "nominal all", "simulate typical values only, or every corner of min and max"),
+            quantity("decks.time_limit", TIME, 1, 86400, "time after which a simulation is ended"),
+            quantity("decks.detail", NUMBER, 0.1, 10, "points of a simulation against its speed, 1 as usual"),
+            quantity("decks.cycles", COUNT, 1, 1000, "line cycles that are measured"),
+            //
+            quantity("tolerance.mean", RATIO, 0, 1, "between prediction and simulation, for means and rms values"),
+            quantity("tolerance.peak", RATIO, 0, 1, "between prediction and simulation, for peaks and frequencies"));
+
+    private static final Map<String, Entry> BY_NAME =
+            TABLE.stream().collect(toMap(Entry::name, Function.identity(), Vocabulary::neverTwice, LinkedHashMap::new));
+
+    private Vocabulary() {}
+
+    /** The whole table, in the order of the circuit. */
+    public static List<Entry> entries() {
+        return TABLE;
+    }
+
+    /** The names of the table, in its order. */
+    public static List<String> names() {
+        return TABLE.stream().map(Entry::name).toList();
+    }
+
+    /** The groups of the names, in the order of the table. */
+    public static List<String> groups() {
+        return TABLE.stream()
+                .map(entry -> entry.name().split("\\.", 2)[0])
+                .distinct()
+                .toList();
+    }
+
+    /** The names that every spec must hold. */
+    public static List<String> required() {
+        return REQUIRED;
+    }
+
+    /** What a name stands for, or nothing when it is not known. */
+    public static Optional<Entry> find(String name) {
+        return Optional.ofNullable(BY_NAME.get(name)).or(() -> tolerance(name));
+    }
+
+    /**
+     * The quantity of that name.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static Quantity quantity(String name) {
+        return find(name)
+                .filter(Quantity.class::isInstance)
+                .map(Quantity.class::cast)
+                .orElseThrow(() -> unknown(name));
+    }
+
+    /**
+     * The choice of that name.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static Choice choice(String name) {
+        return find(name)
+                .filter(Choice.class::isInstance)
+                .map(Choice.class::cast)
+                .orElseThrow(() -> unknown(name));
+    }
+
+    static IllegalArgumentException unknown(String name) {
+        return new IllegalArgumentException("the vocabulary has no " + name + " of this kind");
+    }
+
+    private static Optional<Entry> tolerance(String name) {
+        return Optional.of(name)
+                .filter(text -> text.startsWith(TOLERANCE))
+                .map(text -> text.substring(TOLERANCE.length()))
+                .filter(FIGURE.asMatchPredicate())
+                .map(figure -> quantity(name, RATIO, 0, 1, "between prediction and simulation, for " + figure));
+    }
+
+    private static Entry quantity(String name, Dimension dimension, double least, double most, String meaning) {
+        return new Quantity(name, dimension, least, most, meaning);
+    }
+
+    private static Entry choice(String name, String words, String meaning) {
+        return new Choice(name, words.isEmpty() ? List.of() : List.of(words.split(" ")), meaning);
+    }
+
+    private static Entry neverTwice(Entry one, Entry other) {
+        throw new IllegalStateException(one.name() + " stands twice in the vocabulary");
+    }
+}
