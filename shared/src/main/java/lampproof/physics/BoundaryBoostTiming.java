@@ -72,9 +72,8 @@ public final class BoundaryBoostTiming {
     public static double switchingFrequency(
             double inputPower, double linePeak, double outputVoltage, double inductance, double angle) {
         Require.below("line peak [V]", linePeak, "output voltage [V]", outputVoltage);
-        return 1
-                / onTime(inputPower, linePeak, inductance)
-                * (1 - linePeak / outputVoltage * Math.abs(Math.sin(angle)));
+        double highest = 1 / onTime(inputPower, linePeak, inductance);
+        return highest * (1 - linePeak / outputVoltage * Math.abs(Math.sin(angle)));
     }
 
     /**
