@@ -1,0 +1,51 @@
+package lampproof.measure;
+
+/**
+ * Largest less smallest over largest plus smallest value of a light or LED current [-], after a running mean.
+ *
+ * <p>The running mean takes the switching ripple off, which the eye never sees. Values below zero count as dark, so that
+ * the figure never passes 1. Source: IEEE Std 1789-2015, modulation (percent flicker).
+ */
+public final class FlickerPercent extends Measurement {
+
+    /** Running mean that leaves line ripple standing and takes switching ripple off [s]. */
+    public static final double RUNNING_MEAN = 0.1e-3;
+
+    private final RunningMean smooth;
+    private double largest = Double.NEGATIVE_INFINITY;
+    private double smallest = Double.POSITIVE_INFINITY;
+
+    /** Measures flicker after the usual running mean. */
+    public FlickerPercent(Window window, Channel light) {
+        this(window, light, RUNNING_MEAN);
+    }
+
+    /**
+     * Measures flicker.
+     *
+     * @param runningMean stretch of the running mean [s], above 0
+     */
+    public FlickerPercent(Window window, Channel light, double runningMean) {
+        super(window);
+        smooth = new RunningMean(window, light, runningMean, this::value);
+    }
+
+    @Override
+    protected void add(Piece piece) {
+        smooth.add(piece);
+    }
+
+    @Override
+    protected Measured measured() {
+        smooth.end();
+        String impossible = smooth.impossible();
+        return impossible.isEmpty()
+                ? Measured.ratio(largest - smallest, largest + smallest, "there is no light")
+                : Measured.absent(impossible);
+    }
+
+    private void value(double mean) {
+        largest = Math.max(largest, Math.max(0, mean));
+        smallest = Math.min(smallest, Math.max(0, mean));
+    }
+}

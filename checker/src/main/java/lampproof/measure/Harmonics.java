@@ -1,0 +1,112 @@
+package lampproof.measure;
+
+import org.hipparchus.complex.Complex;
+
+/**
+ * The Fourier series of a channel at a known frequency, by exact integrals of its straight pieces.
+ *
+ * <p>With c the middle of a piece, w its width, m and d its mean and its rise, and x = n omega w / 2, the piece gives
+ * {@code exp(-j n omega c) w (m sin(x)/x - j d (sin(x) - x cos(x))/(2 x^2))} to the integral of order n.
+ */
+public final class Harmonics extends Measurement {
+
+    /** The highest order that IEC 61000-3-2 limits. */
+    public static final int HIGHEST_ORDER = 40;
+
+    private static final double SMALL = 0.1;
+    private static final double WHOLE = 1e-6;
+
+    private final Channel channel;
+    private final double frequency;
+    private final double[] real = new double[HIGHEST_ORDER + 1];
+    private final double[] imaginary = new double[HIGHEST_ORDER + 1];
+
+    /**
+     * Measures the harmonics of a channel.
+     *
+     * @param frequency frequency of the fundamental [Hz]
+     */
+    public Harmonics(Window window, Channel channel, double frequency) {
+        super(window);
+        this.channel = channel;
+        this.frequency = frequency;
+    }
+
+    /** The rms value of one order, 1 to 40. */
+    public Measured rms(int order) {
+        return result().map(fundamental -> amplitude(order).norm() / Math.sqrt(2));
+    }
+
+    /** The complex amplitude of one order; its argument is the phase against a cosine at time zero [rad]. */
+    public Complex amplitude(int order) {
+        return new Complex(real[order], imaginary[order]).multiply(2 / window().length());
+    }
+
+    @Override
+    protected void add(Piece piece) {
+        if (piece.between() == Between.SAMPLED) {
+            point(piece.start(), piece.from(channel) * piece.width() / 2);
+            point(piece.end(), piece.to(channel) * piece.width() / 2);
+        } else if (piece.width() > 0) {
+            straight(piece);
+        }
+    }
+
+    /** The rms value of the fundamental. */
+    @Override
+    protected Measured measured() {
+        double periods = window().length() * frequency;
+        return Math.abs(periods - Math.rint(periods)) > WHOLE * periods || periods < 1 - WHOLE
+                ? Measured.absent("the window holds no whole number of periods")
+                : Measured.of(amplitude(1).norm() / Math.sqrt(2));
+    }
+
+    private void point(double time, double weight) {
+        double angle = 2 * Math.PI * frequency * time;
+        double turnRe = Math.cos(angle);
+        double turnIm = -Math.sin(angle);
+        double re = weight;
+        double im = 0;
+        for (int n = 1; n <= HIGHEST_ORDER; n++) {
+            double next = re * turnRe - im * turnIm;
+            im = re * turnIm + im * turnRe;
+            re = next;
+            real[n] += re;
+            imaginary[n] += im;
+        }
+    }
+
+    private void straight(Piece piece) {
+        double width = piece.width();
+        double omega = 2 * Math.PI * frequency;
+        double angle = omega * (piece.start() + width / 2);
+        double x = omega * width / 2;
+        double mean = piece.area(channel);
+        double rise = (piece.to(channel) - piece.from(channel)) * width / 2;
+        double turnRe = Math.cos(angle);
+        double turnIm = -Math.sin(angle);
+        double re = 1;
+        double im = 0;
+        for (int n = 1; n <= HIGHEST_ORDER; n++) {
+            double next = re * turnRe - im * turnIm;
+            im = re * turnIm + im * turnRe;
+            re = next;
+            double even = mean * level(n * x);
+            double odd = rise * slope(n * x);
+            real[n] += re * even + im * odd;
+            imaginary[n] += im * even - re * odd;
+        }
+    }
+
+    /** sin(x)/x. */
+    private static double level(double x) {
+        double y = x * x;
+        return x < SMALL ? 1 - y / 6 * (1 - y / 20 * (1 - y / 42 * (1 - y / 72))) : Math.sin(x) / x;
+    }
+
+    /** (sin(x) - x cos(x))/x^2. */
+    private static double slope(double x) {
+        double y = x * x;
+        return x < SMALL ? x / 3 * (1 - y / 10 * (1 - y / 28 * (1 - y / 54))) : (Math.sin(x) - x * Math.cos(x)) / y;
+    }
+}

@@ -1,0 +1,51 @@
+package lampproof.measure;
+
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.Span;
+
+/** Windows of whole line periods at the end of a record, where it has settled best. */
+public final class LineWindow {
+
+    private static final double SLACK = 1e-6;
+
+    private LineWindow() {}
+
+    /**
+     * As many whole line periods as a record holds.
+     *
+     * @param frequency line frequency [Hz]
+     * @throws UserFault no verdict, when the record holds not even one
+     */
+    public static Window last(Span record, double frequency) {
+        return last(record, frequency, whole(record, frequency), "line period");
+    }
+
+    /** The last so many whole line periods. */
+    public static Window last(Span record, double frequency, int periods) {
+        return last(record, frequency, periods, "line period");
+    }
+
+    /** As many whole half periods as a record holds, for what repeats twice a line period. */
+    public static Window lastHalves(Span record, double frequency) {
+        return last(record, 2 * frequency, whole(record, 2 * frequency), "line half period");
+    }
+
+    private static int whole(Span record, double frequency) {
+        return (int) Math.floor(record.length() * frequency + SLACK);
+    }
+
+    private static Window last(Span record, double frequency, int periods, String what) {
+        int held = whole(record, frequency);
+        if (held < Math.max(1, periods)) {
+            throw UserFault.noVerdict(Finding.of(
+                    "the record of " + Engineering.exact(record.length(), "s") + " holds " + held + " whole " + what
+                            + "s of " + Engineering.exact(1 / frequency, "s"),
+                    "",
+                    "record longer"));
+        }
+        double start = Math.max(record.start(), record.end() - periods / frequency);
+        return new Window(start, record.end(), periods, what);
+    }
+}

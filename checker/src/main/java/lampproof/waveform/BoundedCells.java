@@ -1,0 +1,47 @@
+package lampproof.waveform;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+
+/** Stops a row that never ends, such as one with a quote left open, and knows whether the last line had an end. */
+final class BoundedCells extends FilterInputStream {
+
+    private static final int LONGEST = 1 << 22;
+
+    private int unbroken;
+    private int lastByte = '\n';
+
+    BoundedCells(InputStream in) {
+        super(in);
+    }
+
+    /** A row has ended. */
+    void cellsEnded() {
+        unbroken = 0;
+    }
+
+    /** Whether the last byte read ended a line. */
+    boolean lineEnded() {
+        return lastByte == '\n' || lastByte == '\r';
+    }
+
+    @Override
+    public int read() throws IOException {
+        byte[] one = new byte[1];
+        return read(one, 0, 1) < 0 ? -1 : one[0] & 0xff;
+    }
+
+    @Override
+    public int read(byte[] bytes, int offset, int length) throws IOException {
+        int got = super.read(bytes, offset, length);
+        if (got > 0) {
+            lastByte = bytes[offset + got - 1];
+            unbroken += got;
+        }
+        if (unbroken > LONGEST) {
+            throw new IOException("a row does not end within " + LONGEST + " characters; a quote may be left open");
+        }
+        return got;
+    }
+}

@@ -1,0 +1,146 @@
+package lampproof.waveform;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lets rows through to the sink in the order of time and finite, and keeps count.
+ *
+ * <p>Equal times are the two sides of an edge. Three or more points that share a time cannot be one edge: the time
+ * column was written with too few digits.
+ */
+final class CheckedRows {
+
+    private static final int POINTS_OF_AN_EDGE = 2;
+
+    private final Faults faults;
+    private final String unit;
+    private final List<Signal> chosen;
+    private final double timeFactor;
+    private final int wantedRun;
+    private final RowSink sink;
+    private final List<Remark> remarks = new ArrayList<>();
+
+    private long rows;
+    private int run = 1;
+    private double start = Double.NaN;
+    private double last = Double.NaN;
+    private double firstTime = Double.NaN;
+    private double lastTime = Double.NaN;
+    private double smallestStep = Double.POSITIVE_INFINITY;
+    private int shared = 1;
+    private int mostShared = 1;
+    private double sharedTime;
+    private long sharedPlace;
+
+    /**
+     * Starts a pass.
+     *
+     * @param unit what a place is called: line or row
+     */
+    CheckedRows(Faults faults, String unit, List<Signal> chosen, double timeFactor, int wantedRun, RowSink sink) {
+        this.faults = faults;
+        this.unit = unit;
+        this.chosen = chosen;
+        this.timeFactor = timeFactor;
+        this.wantedRun = wantedRun;
+        this.sink = sink;
+    }
+
+    Faults faults() {
+        return faults;
+    }
+
+    String place(long number) {
+        return unit + " " + number;
+    }
+
+    /** Takes one row as the file writes it and hands it on in SI base units. */
+    void row(long number, double rawTime, double[] values) {
+        double time = rawTime * timeFactor;
+        requireFinite(number, time, "time");
+        if (time <= last) {
+            equalOrBack(number, time);
+        } else {
+            step(time);
+        }
+        last = time;
+        if (wantedRun == 0 || wantedRun == run) {
+            hand(number, time, values);
+        }
+    }
+
+    void remark(Remark remark) {
+        remarks.add(remark);
+    }
+
+    boolean severalRuns() {
+        return run > 1;
+    }
+
+    Reading finish() {
+        if (rows == 0) {
+            throw wantedRun > 1
+                    ? faults.whole("run " + wantedRun + " was asked for, the file holds " + run, "")
+                    : faults.whole("no row of numbers", "look into the simulator's log");
+        }
+        if (mostShared > POINTS_OF_AN_EDGE) {
+            remarks.add(Remark.note(clipped()));
+        }
+        return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
+    }
+
+    private void hand(long number, double time, double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            requireFinite(number, values[i], chosen.get(i).name());
+            values[i] *= chosen.get(i).factor();
+        }
+        firstTime = rows == 0 ? time : firstTime;
+        lastTime = time;
+        rows++;
+        sink.row(time, values);
+    }
+
+    private void step(double time) {
+        if (Double.isNaN(last)) {
+            start = time;
+        } else {
+            smallestStep = Math.min(smallestStep, time - last);
+        }
+        shared = 1;
+    }
+
+    private void equalOrBack(long number, double time) {
+        if (time < last) {
+            back(number, time);
+        } else if (++shared > mostShared) {
+            mostShared = shared;
+            sharedTime = time;
+            sharedPlace = number;
+        }
+    }
+
+    private void back(long number, double time) {
+        if (time > start) {
+            throw faults.backwards(place(number), last, time);
+        }
+        if (wantedRun == 0) {
+            throw faults.severalRuns(place(number), last, time);
+        }
+        run++;
+        start = time;
+        shared = 1;
+    }
+
+    private void requireFinite(long number, double value, String name) {
+        if (!Double.isFinite(value)) {
+            throw faults.notFinite(place(number), name, String.valueOf(value));
+        }
+    }
+
+    private String clipped() {
+        return faults.file() + ", " + place(sharedPlace) + ": " + mostShared + " points share the time "
+                + Engineering.exact(sharedTime, "s") + ": time has too few digits, its resolution is "
+                + Engineering.exact(smallestStep, "s");
+    }
+}

@@ -1,0 +1,70 @@
+package lampproof.waveform;
+
+import java.util.List;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/** The faults of a waveform file, in words: each gives no verdict, never a number. */
+final class Faults {
+
+    private final String file;
+
+    Faults(String file) {
+        this.file = file;
+    }
+
+    String file() {
+        return file;
+    }
+
+    UserFault whole(String what, String next) {
+        return UserFault.noVerdict(Finding.of(what, file, next));
+    }
+
+    UserFault at(String place, String what, String next) {
+        return UserFault.noVerdict(Finding.of(what, file + ", " + place, next));
+    }
+
+    UserFault unreadable(Exception reason) {
+        return whole("cannot be read: " + reason.getMessage(), "");
+    }
+
+    UserFault unknownForm() {
+        return whole(
+                "no table of numbers and no raw file was recognised",
+                "give a table with a time column and at least one signal, or a SPICE raw file");
+    }
+
+    UserFault notANumber(String place, String name, String text) {
+        return at(place, "'" + text + "' in column '" + name + "' is not a number", "");
+    }
+
+    UserFault notFinite(String place, String name, String text) {
+        return at(place, "column '" + name + "' is not finite (" + text + ")", "look into the simulator's log");
+    }
+
+    UserFault backwards(String place, double before, double now) {
+        return at(
+                place,
+                "time goes back from " + Engineering.exact(before, "s") + " to " + Engineering.exact(now, "s"),
+                "");
+    }
+
+    UserFault severalRuns(String place, double before, double now) {
+        return at(
+                place,
+                "time goes back from " + Engineering.exact(before, "s") + " to " + Engineering.exact(now, "s")
+                        + ": a second run starts here",
+                "say which run to read");
+    }
+
+    UserFault copiesDiffer(String place) {
+        return at(place, "the copies of the time column differ: two plots were mixed", "write one plot to a file");
+    }
+
+    UserFault notTransient(String scale, List<String> complex) {
+        String what = complex.isEmpty() ? "" : ", and " + String.join(", ", complex) + " complex";
+        return whole(
+                "the scale is " + scale + ", not time" + what, "give the result of a transient analysis or a capture");
+    }
+}

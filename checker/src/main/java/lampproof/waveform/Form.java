@@ -1,0 +1,31 @@
+package lampproof.waveform;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+
+/** A form in which waveforms are written. */
+interface Form {
+
+    /** Recognises the form by the content. */
+    static Form of(Content content, Hints hints, Faults faults) {
+        return new TableForm(TableRecognizer.recognize(content, hints, faults));
+    }
+
+    /** The form in words. */
+    String words();
+
+    List<Signal> signals();
+
+    /** What turns the time column into seconds. */
+    double timeFactor();
+
+    /** What a place in the file is called. */
+    String place();
+
+    /** What was noticed when the form was recognised. */
+    List<Remark> remarks();
+
+    /** Hands every row to {@code rows}. */
+    void read(InputStream in, List<Signal> chosen, CheckedRows rows) throws IOException;
+}

@@ -1,0 +1,14 @@
+package lampproof.waveform;
+
+/** Takes the rows of a waveform file, in the order of time. */
+@FunctionalInterface
+public interface RowSink {
+
+    /**
+     * Takes one row.
+     *
+     * @param time time [s], never before the time of the row before; equal times are the two sides of an edge
+     * @param values the chosen signals in SI base units, in the order chosen; the array is filled anew for each row
+     */
+    void row(double time, double[] values);
+}

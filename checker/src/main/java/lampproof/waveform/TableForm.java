@@ -1,0 +1,47 @@
+package lampproof.waveform;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+
+/**
+ * A table of numbers as text.
+ *
+ * @param layout how it is laid out
+ */
+record TableForm(TableLayout layout) implements Form {
+
+    @Override
+    public String words() {
+        return layout.words();
+    }
+
+    @Override
+    public List<Signal> signals() {
+        return layout.signals();
+    }
+
+    @Override
+    public double timeFactor() {
+        return layout.scale().factor();
+    }
+
+    @Override
+    public String place() {
+        return "line";
+    }
+
+    @Override
+    public List<Remark> remarks() {
+        return layout.remarks();
+    }
+
+    @Override
+    public void read(InputStream in, List<Signal> chosen, CheckedRows rows) throws IOException {
+        if (layout.scannable()) {
+            new PlainTable(layout, chosen, rows).read(in);
+        } else {
+            new CsvTable(layout, chosen, rows).read(in);
+        }
+    }
+}

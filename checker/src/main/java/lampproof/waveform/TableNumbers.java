@@ -1,0 +1,74 @@
+package lampproof.waveform;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds how a table writes its numbers.
+ *
+ * <p>A number such as {@code 1.000} may be one or one thousand; only a number that cannot be read the other way settles
+ * the question. Nothing is guessed.
+ */
+final class TableNumbers {
+
+    private final Faults faults;
+    private final Hints.Decimal hint;
+
+    TableNumbers(Faults faults, Hints.Decimal hint) {
+        this.faults = faults;
+        this.hint = hint;
+    }
+
+    NumberText of(NumberBlock block) {
+        List<String> cells = block.rows().stream().flatMap(List::stream).toList();
+        if (block.delimiter() == Cells.BLANKS) {
+            boolean suffixed = cells.stream().anyMatch(c -> only(NumberText.SUFFIXED, NumberText.POINT, c));
+            return suffixed ? NumberText.SUFFIXED : NumberText.POINT;
+        }
+        List<String> marked = cells.stream().filter(TableNumbers::marked).toList();
+        boolean commas = marked.stream().anyMatch(c -> c.indexOf(',') >= 0);
+        return switch (hint) {
+            case COMMA -> NumberText.COMMA;
+            case POINT -> point(commas);
+            case AS_FOUND -> block.delimiter() == ',' && !commas ? NumberText.POINT : settled(block, marked, commas);
+        };
+    }
+
+    private NumberText settled(NumberBlock block, List<String> marked, boolean commas) {
+        Set<NumberText> possible = EnumSet.noneOf(NumberText.class);
+        possible.addAll(
+                marked.stream().anyMatch(c -> only(NumberText.COMMA, NumberText.GROUPED_POINT, c))
+                        ? List.of(NumberText.COMMA)
+                        : List.of());
+        possible.addAll(
+                marked.stream().anyMatch(c -> only(NumberText.GROUPED_POINT, NumberText.COMMA, c))
+                        ? List.of(point(commas))
+                        : List.of());
+        if (possible.size() == 1) {
+            return possible.iterator().next();
+        }
+        if (marked.isEmpty()) {
+            return NumberText.WHOLE;
+        }
+        String place = "line " + block.lines().get(block.first()).number();
+        throw possible.isEmpty()
+                ? faults.at(
+                        place,
+                        "'" + marked.get(0) + "' may be written with a decimal point or a decimal comma",
+                        "say which")
+                : faults.at(place, "decimal points and decimal commas are mixed", "");
+    }
+
+    private static NumberText point(boolean commas) {
+        return commas ? NumberText.GROUPED_POINT : NumberText.POINT;
+    }
+
+    private static boolean marked(String cell) {
+        return cell.indexOf('.') >= 0 || cell.indexOf(',') >= 0;
+    }
+
+    private static boolean only(NumberText one, NumberText other, String cell) {
+        return !Double.isNaN(one.value(cell)) && Double.isNaN(other.value(cell));
+    }
+}

@@ -1,0 +1,87 @@
+package lampproof.waveform;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Recognises the layout of a table of numbers by its first lines. */
+final class TableRecognizer {
+
+    private final Faults faults;
+    private final Hints hints;
+    private final NumberBlock block;
+    private final TableHeader header;
+
+    private TableRecognizer(Faults faults, Hints hints, NumberBlock block) {
+        this.faults = faults;
+        this.hints = hints;
+        this.block = block;
+        this.header = TableHeader.of(block, faults);
+    }
+
+    /**
+     * Recognises a table.
+     *
+     * @throws lampproof.fault.UserFault when it is none, or no transient record
+     */
+    static TableLayout recognize(Content content, Hints hints, Faults faults) {
+        List<HeadLine> lines = HeadLine.of(content.head(), content.whole());
+        NumberBlock block = NumberBlock.find(lines, content.whole()).orElseThrow(faults::unknownForm);
+        return new TableRecognizer(faults, hints, block).layout();
+    }
+
+    private TableLayout layout() {
+        NumberText numbers = new TableNumbers(faults, hints.decimal()).of(block);
+        List<Remark> remarks = new ArrayList<>();
+        TableColumns columns = header.present()
+                ? TableColumns.named(block, header, faults, remarks)
+                : TableColumns.nameless(block, hints.names(), faults);
+        HeadLine first = block.lines().get(block.first());
+        return new TableLayout(
+                block.delimiter(),
+                numbers,
+                quoted(),
+                block.columns(),
+                first.number(),
+                first.offset(),
+                columns.scale(),
+                columns.copies(),
+                columns.signals(),
+                header.line().replaceAll("\\s+", ""),
+                words(columns, numbers),
+                remarks);
+    }
+
+    private boolean quoted() {
+        return IntStream.range(block.first(), block.lines().size())
+                .anyMatch(i -> block.lines().get(i).text().indexOf('"') >= 0);
+    }
+
+    private String words(TableColumns columns, NumberText numbers) {
+        List<String> words = new ArrayList<>();
+        words.add("table with "
+                + switch (block.delimiter()) {
+                    case '\t' -> "tabs";
+                    case ';' -> "semicolons";
+                    case ',' -> "commas";
+                    default -> "blanks";
+                }
+                + " between the columns");
+        words.add(header.present() ? "names" : "no names");
+        if (numbers == NumberText.COMMA) {
+            words.add("decimal comma");
+        }
+        if (numbers == NumberText.SUFFIXED) {
+            words.add("numbers with scale letters");
+        }
+        if (!columns.copies().isEmpty()) {
+            words.add("time repeated in front of each signal");
+        }
+        if (!columns.scale().unit().isEmpty() && columns.scale().factor() != 1) {
+            words.add("time in " + columns.scale().unit());
+        }
+        int count = columns.signals().size();
+        words.add(count == 1 ? "1 signal" : count + " signals");
+        return String.join(", ", words);
+    }
+}

@@ -1,0 +1,127 @@
+package lampproof.waveform;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/**
+ * A file of waveforms, recognised by its content.
+ *
+ * <p>Every fault of the file is a {@link UserFault} without verdict that names the line.
+ */
+public final class WaveformFile {
+
+    private final Content content;
+    private final Faults faults;
+    private final Hints hints;
+    private final Form form;
+
+    private WaveformFile(Content content, Hints hints) {
+        this.content = content;
+        this.hints = hints;
+        faults = new Faults(content.name());
+        form = Form.of(content, hints, faults);
+    }
+
+    /** Opens a file of which nothing is known but its content. */
+    public static WaveformFile open(Path path) {
+        return open(path, Hints.NONE);
+    }
+
+    /**
+     * Opens a file.
+     *
+     * @throws UserFault when the file cannot be read, is of no known form, or holds no transient record
+     */
+    public static WaveformFile open(Path path, Hints hints) {
+        Faults faults = new Faults(String.valueOf(path.getFileName()));
+        if (!Files.isRegularFile(path)) {
+            throw faults.whole("no such file", "");
+        }
+        try {
+            return new WaveformFile(Content.of(path), hints);
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+
+    /** What was recognised, in words. */
+    public String form() {
+        return (content.packed() ? "gzip of " : "")
+                + form.words()
+                + content.wide().map(c -> ", in " + c).orElse("");
+    }
+
+    /** The signals, in the order of the file; the time column is none of them. */
+    public List<Signal> signals() {
+        return form.signals();
+    }
+
+    /**
+     * The signal of a name; letter case and blanks do not count.
+     *
+     * @throws UserFault no verdict, when there is no such signal or more than one
+     */
+    public Signal signal(String name) {
+        SignalNames names = new SignalNames(form.signals());
+        List<Signal> found = names.find(name);
+        if (found.size() > 1) {
+            throw faults.whole("the signal '" + name + "' stands in it " + found.size() + " times", "write it once");
+        }
+        if (found.isEmpty()) {
+            throw UserFault.noVerdict(new Finding("no such signal", content.name(), name, names.listed(), ""));
+        }
+        return found.get(0);
+    }
+
+    /**
+     * Returns this file when it is not older than another one.
+     *
+     * @param deck the deck whose run should have written it
+     * @throws UserFault no verdict, when it was written before
+     */
+    public WaveformFile requireNewerThan(Path deck) {
+        try {
+            FileTime written = Files.getLastModifiedTime(content.path());
+            if (written.compareTo(Files.getLastModifiedTime(deck)) < 0) {
+                throw faults.whole(
+                        "is older than " + deck.getFileName() + ": left from an earlier run", "run it again");
+            }
+            return this;
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+
+    /** The stretch of time covered, found by a pass over the time column. */
+    public Span span() {
+        return stream(List.of(), (time, values) -> {}, Progress.NONE).span();
+    }
+
+    /** Streams signals by name; see {@link #stream(List, RowSink, Progress)}. */
+    public Reading stream(List<String> names, RowSink sink) {
+        return stream(names.stream().map(this::signal).toList(), sink, Progress.NONE);
+    }
+
+    /**
+     * Streams the rows of some signals; memory does not grow with the file.
+     *
+     * @param chosen signals of this file, in the order wanted
+     * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
+     */
+    public Reading stream(List<Signal> chosen, RowSink sink, Progress progress) {
+        CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.timeFactor(), hints.run(), sink);
+        form.remarks().forEach(rows::remark);
+        try (InputStream in = content.open(progress)) {
+            form.read(in, chosen, rows);
+            return rows.finish();
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+}

@@ -1,0 +1,196 @@
+package lampproof.waveform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lampproof.fault.UserFault;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What engineers stumble over when they read simulator output. */
+class ReadingFieldCasesTest {
+
+    @TempDir
+    Path folder;
+
+    private final List<double[]> rows = new ArrayList<>();
+
+    @Test
+    void repeatedTimeColumnsAreNoSignals() {
+        WaveformFile file = open("""
+                 0.00000000e+00  0.00000000e+00  0.00000000e+00  3.25000000e+02  0.00000000e+00 -1.20000000e-02
+                 1.00000000e-05  1.00000000e+00  1.00000000e-05  3.24000000e+02  1.00000000e-05 -1.10000000e-02
+                 3.00000000e-05  1.00000000e+00  3.00000000e-05  3.20000000e+02  3.00000000e-05 -1.00000000e-02
+                """, Hints.named(List.of("gate", "bus", "i(v1)")));
+        read(file, "bus", "i(v1)");
+        assertThat(rows).extracting(r -> r[1]).containsExactly(325.0, 324.0, 320.0);
+        assertThat(rows).extracting(r -> r[2]).containsExactly(-0.012, -0.011, -0.010);
+        assertThat(file.form())
+                .isEqualTo("table with blanks between the columns, no names, time repeated in front of each signal,"
+                        + " 3 signals");
+    }
+
+    @Test
+    void repeatedNamesAndTheirLetterCaseDoNotMatter() {
+        WaveformFile file = open("""
+                 time            v(sw)           time            i(Vmeas)
+                 0.00000000e+00  0.00000000e+00  0.00000000e+00  1.00000000e-01
+                 2.00000000e-06  3.00000000e+02  2.00000000e-06  2.00000000e-01
+                """, Hints.NONE);
+        assertThat(file.signals()).extracting(Signal::name).containsExactly("v(sw)", "i(Vmeas)");
+        read(file, "V( SW )", "i(vmeas)");
+        assertThat(rows.get(1)).containsExactly(2e-6, 300, 0.2);
+    }
+
+    @Test
+    void frequencyScaleIsRefused() {
+        fails(
+                """
+                 frequency       v(out)          v(out)          vdb(out)
+                 1.00000000e+05  7.16956800e-01 -4.50477243e-01 -1.44507012e+00
+                """,
+                "wave.txt: the scale is frequency, not time, and v(out) complex;"
+                        + " give the result of a transient analysis or a capture");
+    }
+
+    @Test
+    void tornLastRowIsNotUsedAndSpoilsTheFile() {
+        Reading reading =
+                read(open("time,v(bus),i(led)\n0.0,320.0,0.060\n1.0e-5,321.0,0.061\n2.0e-5,32\n", Hints.NONE));
+        assertThat(reading.rows()).isEqualTo(2);
+        assertThat(reading.sound()).isFalse();
+        assertThatThrownBy(reading::requireSound)
+                .isInstanceOf(UserFault.class)
+                .hasMessage("wave.txt, line 4: 2 of 3 fields: torn last row, file incomplete");
+    }
+
+    @Test
+    void commaInsideBracketsBelongsToTheName() {
+        WaveformFile file =
+                open("TIME,V(SW,LEDN),{V(A)*I(V1)},I(L1)\n0.0,100.0,-3.0,0.20\n1.0e-6,140.0,-5.0,0.30\n", Hints.NONE);
+        assertThat(file.signals()).extracting(Signal::name).containsExactly("V(SW,LEDN)", "{V(A)*I(V1)}", "I(L1)");
+        fails(
+                "TIME,V(SW,LEDN,I(L1)\n0.0,100.0,-3.0\n1,2,3\n",
+                "wave.txt, line 1: 2 names stand above 3 columns;"
+                        + " one name per column, names with a comma in quotes or brackets");
+    }
+
+    @Test
+    void indexAndTrailerAreNoData() {
+        String table = """
+                Index       TIME             V(OUT)
+                0     0.00000000e+00    0.00000000e+00
+                1     1.00000000e-06    2.00000000e+00
+                2     4.00000000e-06    2.00000000e+00
+                """;
+        WaveformFile file = open(table + "End of Xyce(TM) Simulation\n", Hints.NONE);
+        assertThat(read(file, "v(out)").sound()).isTrue();
+        assertThat(rows).hasSize(3);
+        assertThat(file.signals()).extracting(Signal::name).containsExactly("V(OUT)");
+        assertThat(read(open(table, Hints.NONE)).remarks())
+                .containsExactly(
+                        Remark.spoiling("wave.txt: the closing line of the simulator is missing: run aborted?"));
+    }
+
+    @Test
+    void tooFewDigitsOfTimeAreNoticed() {
+        Reading reading = read(open(
+                "time,v(sw)\n1.0000e-02,0\n1.0000e-02,300\n1.0000e-02,300\n1.0010e-02,300\n1.0010e-02,0\n",
+                Hints.NONE));
+        assertThat(reading.remarks())
+                .containsExactly(Remark.note("wave.txt, line 4: 3 points share the time 10 ms:"
+                        + " time has too few digits, its resolution is 10 µs"));
+    }
+
+    @Test
+    void equalTimesAreAnEdgeAndBackwardTimesAFault() {
+        fails(
+                "time,v\n0,0\n1e-6,5\n1e-6,10\n2e-6,10\n1.5e-6,3\n3e-6,10\n",
+                "wave.txt, line 6: time goes back from 2 µs to 1.5 µs");
+        assertThat(read(open("time,v\n0,0\n1e-6,5\n1e-6,10\n2e-6,10\n3e-6,10\n", Hints.NONE))
+                        .rows())
+                .isEqualTo(5);
+    }
+
+    @Test
+    void semicolonsWithDecimalCommas() {
+        WaveformFile file = open("""
+                Zeit;U_LED;I_LED
+                0,00E+00;1,52E+02;6,10E-02
+                1,00E-05;1,54E+02;6,30E-02
+                3,00E-05;1,54E+02;6,30E-02
+                """, Hints.NONE);
+        read(file, "I_LED");
+        assertThat(rows).extracting(r -> r[1]).containsExactly(0.061, 0.063, 0.063);
+        assertThat(rows.get(2)[0]).isEqualTo(3e-5);
+        fails(
+                "t;v\n1;1.000\n2;2.000\n",
+                "wave.txt, line 2: '1.000' may be written with a decimal point or a decimal comma; say which");
+        read(open("t;v\n1;1.234,5\n2;2.000\n", Hints.NONE), "v");
+        assertThat(rows).extracting(r -> r[1]).containsExactly(1234.5, 2000.0);
+    }
+
+    @Test
+    void byteOrderMarkAndTwoByteTextAreRead() throws IOException {
+        String text = "time,v(out)\r\n0,1\r\n2e-6,3\r\n";
+        for (byte[] bytes : List.of(
+                ("\ufeff" + text).getBytes(StandardCharsets.UTF_8),
+                ("\ufeff" + text).getBytes(StandardCharsets.UTF_16LE),
+                text.getBytes(StandardCharsets.UTF_16LE),
+                ("\ufeff" + text).getBytes(StandardCharsets.UTF_16BE))) {
+            Path path = Files.write(folder.resolve("wave.txt"), bytes);
+            read(WaveformFile.open(path), "v(out)");
+            assertThat(rows).containsExactly(new double[] {0, 1}, new double[] {2e-6, 3});
+        }
+    }
+
+    @Test
+    void preambleIsSkippedAndNoRowIsLost() {
+        WaveformFile file = open("""
+                #Scope acquisition
+                #Serial Number: X000
+
+                Time (s),Channel 1 (V)
+                0.000,4.0
+                0.001,2.0
+                0.002,2.0
+                0.004,2.0
+                """, Hints.NONE);
+        assertThat(read(file, "channel1").rows()).isEqualTo(4);
+        WaveformFile bare = open("0.000,4.0\n0.001,2.0\n0.002,2.0\n0.004,2.0\n", Hints.NONE);
+        assertThat(read(bare, "column 2").rows()).isEqualTo(4);
+    }
+
+    private WaveformFile open(String text, Hints hints) {
+        try {
+            return WaveformFile.open(Files.writeString(folder.resolve("wave.txt"), text), hints);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private Reading read(WaveformFile file, String... names) {
+        rows.clear();
+        return file.stream(List.of(names), (time, values) -> {
+            double[] row = new double[values.length + 1];
+            row[0] = time;
+            System.arraycopy(values, 0, row, 1, values.length);
+            rows.add(row);
+        });
+    }
+
+    private void fails(String text, String message) {
+        assertThatThrownBy(() -> {
+                    WaveformFile file = open(text, Hints.NONE);
+                    read(file, file.signals().stream().map(Signal::name).toArray(String[]::new));
+                })
+                .isInstanceOf(UserFault.class)
+                .hasMessage(message);
+    }
+}
