@@ -26,19 +26,19 @@ class LimitsTest {
     @Test
     void aRunThatPassesItsTimeLimitIsEndedAndToldWithItsTime() throws IOException {
         SimulationOutcome outcome =
-                run(Simulators.realOrSkip(), Decks.slow(folder).withTimeLimit(1.5));
+                run(Simulators.realOrSkip(), Decks.slow(folder).withTimeLimit(3));
         assertThat(outcome.kind()).isEqualTo(Kind.FAILED);
-        assertThat(outcome.reason()).matches("timed out after 1\\.5 s at t = [\\d.]+ [mun]s of 1\\.00 s");
-        assertThat(outcome.wallTime()).isBetween(1.5, 3.4);
+        assertThat(outcome.reason()).matches("timed out after 3 s at t = [\\d.]+ [mun]s of 1\\.00 s");
+        assertThat(outcome.wallTime()).isBetween(3.0, 20.0);
         assertThat(outcome.job().logFile()).exists();
     }
 
     @Test
     void aRunThatWritesWithoutEndIsEnded() throws IOException {
         String deck = Decks.text("rc").replace("\nrun\n", "\nwhile 1\necho run-away run-away run-away\nend\n");
-        SimulationJob job = Decks.job(folder, "rc", deck, Decks.RC_STOP).withSizeLimit(1_000_000);
+        SimulationJob job = Decks.job(folder, "rc", deck, Decks.RC_STOP).withSizeLimit(50_000);
         SimulationOutcome outcome = run(Simulators.realOrSkip(), job);
-        assertThat(outcome.reason()).isEqualTo("wrote more than 1000000 bytes");
+        assertThat(outcome.reason()).isEqualTo("wrote more than 50000 bytes");
     }
 
     @Test
