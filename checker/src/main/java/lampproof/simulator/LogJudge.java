@@ -1,0 +1,98 @@
+package lampproof.simulator;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Goes through the lines of a log once and sorts its messages into failures, remarks and neither. */
+final class LogJudge {
+
+    private static final int MOST_MESSAGES = 1000;
+    private static final int MOST_DETAILS = 2;
+    private static final Pattern REMARK = Pattern.compile(
+            "warning|\\bnote:|ignor|unrecognized|unknown|redefin|already exists|compatib|unsupported|not supported",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern STOPPED = Pattern.compile("Timestep too small; time = ([-+.\\deE]+),");
+
+    private final List<RunLog.Failure> failures = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+    private final List<MeasureWindow> measures = new ArrayList<>();
+    private OptionalDouble stoppedAt = OptionalDouble.empty();
+    private long droppedRemarks;
+
+    /** The message that the next line may go on with. */
+    private final List<String> message = new ArrayList<>();
+
+    private Optional<FailingLine> failing = Optional.empty();
+
+    void hear(String line) {
+        Optional<FailingLine> next = FailingLine.of(line);
+        if (next.isPresent() || isRemark(line)) {
+            conclude();
+            message.add(line.strip());
+            failing = next;
+            noteStop(line);
+        } else if (goesOn(line)) {
+            message.add(line.strip());
+        } else {
+            conclude();
+            MeasureWindow.ofLog(line).ifPresent(measures::add);
+        }
+    }
+
+    RunLog log() {
+        conclude();
+        if (droppedRemarks > 0) {
+            remarks.add("and " + droppedRemarks + " more");
+        }
+        return new RunLog(failures, remarks, measures, stoppedAt);
+    }
+
+    private static boolean isRemark(String line) {
+        return REMARK.matcher(line).find() && !line.startsWith("Circuit: ");
+    }
+
+    private void noteStop(String line) {
+        Matcher stopped = STOPPED.matcher(line);
+        if (stopped.find()) {
+            stoppedAt = OptionalDouble.of(Double.parseDouble(stopped.group(1)));
+        }
+    }
+
+    /** A failure is explained by the lines below it, a remark only by those that are set in. */
+    private boolean goesOn(String line) {
+        boolean open = !message.isEmpty() && message.size() <= MOST_DETAILS && !line.isBlank();
+        return open && failing.map(FailingLine::hasDetails).orElse(line.startsWith("  "));
+    }
+
+    private void conclude() {
+        if (!message.isEmpty()) {
+            failing.ifPresentOrElse(this::addFailure, this::addRemark);
+        }
+        message.clear();
+    }
+
+    private void addFailure(FailingLine kind) {
+        if (failures.size() < MOST_MESSAGES) {
+            message.set(0, kind.meaning(message.get(0)));
+            failures.add(new RunLog.Failure(sentence(), kind.isCause()));
+        }
+    }
+
+    private void addRemark() {
+        if (remarks.size() < MOST_MESSAGES) {
+            remarks.add(sentence());
+        } else {
+            droppedRemarks++;
+        }
+    }
+
+    private String sentence() {
+        String first = message.get(0).replaceFirst("\\s*:$", "");
+        String details = String.join(", ", message.subList(1, message.size()));
+        return details.isEmpty() ? first : first + ": " + details;
+    }
+}

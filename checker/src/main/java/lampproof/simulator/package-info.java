@@ -1,0 +1,14 @@
+/**
+ * Runs the circuit simulator on a deck and says whether the run may be believed.
+ *
+ * <p>In: a deck that writes one table of its own, with its stop time and limits. Out: an outcome of one of four kinds
+ * (completed, failed, not run, simulator missing) with a single reason; the table and the log beside the deck, moved
+ * there whole or not at all.
+ *
+ * <p>A run is completed only if all of these hold, whatever its exit status says: it ended by itself with status 0; the
+ * table was written by this run; its last row is whole; its last time is the stop time; the log has no failing line.
+ *
+ * <p>Deliberately not here: the waveform inside the table, which the waveform room reads; what a deck says, which is
+ * text that the simulator executes, shell commands included: decks from strangers need the care of any program.
+ */
+package lampproof.simulator;

@@ -1,0 +1,127 @@
+package lampproof.simulator;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class RunLogTest {
+
+    private static final int KNOWN_FAILURES = 24;
+
+    /** The failures of failing-logs.txt: name, reason, text. */
+    static Stream<Arguments> failures() throws IOException {
+        try (InputStream stream = RunLogTest.class.getResourceAsStream("failing-logs.txt")) {
+            String[] blocks = new String(stream.readAllBytes(), StandardCharsets.UTF_8).split("\n== ", -1);
+            return Stream.of(blocks).skip(1).map(block -> Arguments.of((Object[]) block.split("\n(?:=> )?", 3)));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("failures")
+    void everyFailureHasItsReason(String name, String reason, String text) {
+        assertThat(RunLog.of(text).reason()).as(name).contains(reason);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("failures")
+    void aReasonIsFoundBehindTheCarriageReturnsOfTheProgress(String name, String reason, String text) {
+        String progress = " Reference value :  1.69253e-03\r Reference value :  5.00000e-03\r";
+        assertThat(RunLog.of(progress + text.replace("\n", "\r\n")).reason())
+                .as(name)
+                .contains(reason);
+    }
+
+    @Test
+    void allKnownFailuresAreTested() throws IOException {
+        assertThat(failures()).hasSize(KNOWN_FAILURES);
+    }
+
+    @Test
+    void theTimeOfATimeStepFailureIsKept() {
+        RunLog log = RunLog.of("doAnalyses: TRAN:  Timestep too small; time = 5e-05, timestep = 1e-18: "
+                + "trouble with dd:d1-instance d1");
+        assertThat(log.stoppedAt()).hasValue(5e-5);
+        assertThat(log.reason()).contains("timestep too small, trouble with dd:d1-instance d1");
+    }
+
+    @Test
+    void successfulGminSteppingIsARemark() {
+        String text = """
+                Note: Starting dynamic gmin stepping
+                Trying gmin =   1.0000E-03 Note: One successful gmin step
+                Warning: Further gmin increment
+                Warning: source stepping failed
+                Note: Transient op finished successfully
+                """;
+        assertThat(RunLog.of(text).failures()).isEmpty();
+        assertThat(RunLog.of(text).remarks()).isEqualTo(text.lines().toList());
+    }
+
+    @Test
+    void whatTheSimulatorIgnoresIsRemarkedInOrderWithTheLineItConcerns() {
+        RunLog log = RunLog.of("""
+
+                Note: No compatibility mode selected!
+
+
+                Circuit: * warning lamp
+
+                Warning: Model issue on line 6 :
+                  .model dd d(is=1e-14 vds=60) ...
+                unrecognized parameter (vds) - ignored
+                redefinition of .subckt lamp, ignored
+                No. of Data Rows : 1024
+                ngspice-39 done
+                """);
+        assertThat(log.failures()).isEmpty();
+        assertThat(log.remarks())
+                .containsExactly(
+                        "Note: No compatibility mode selected!",
+                        "Warning: Model issue on line 6: .model dd d(is=1e-14 vds=60) ...",
+                        "unrecognized parameter (vds) - ignored",
+                        "redefinition of .subckt lamp, ignored");
+    }
+
+    @Test
+    void namesInTheTitleAndInTheNodeVoltagesAreNoMessages() {
+        RunLog log = RunLog.of("""
+                Circuit: * error amplifier that aborted
+
+                Node                                   Voltage
+                ----                                   -------
+                error                                        0
+                x1.aborted                            -1.5e-12
+                error                                     -nan                    5 *
+                """);
+        assertThat(log.failures()).isEmpty();
+        assertThat(log.remarks()).isEmpty();
+    }
+
+    @Test
+    void aCauseIsABetterReasonThanTheConsequenceThatCameFirst() {
+        RunLog log = RunLog.of("Transient solution failed -\nWarning: singular matrix:  check node a\n");
+        assertThat(log.reason()).contains("singular matrix, check node a");
+        assertThat(log.failures()).extracting(RunLog.Failure::cause).containsExactly(false, true);
+    }
+
+    @Test
+    void endlessWarningsAreCountedAndNotKept() {
+        RunLog log = RunLog.of("Warning: again\n".repeat(2500));
+        assertThat(log.remarks()).hasSize(1001).last().isEqualTo("and 1500 more");
+    }
+
+    @Test
+    @Timeout(10)
+    void anEndlessLineIsBrokenUp() {
+        RunLog log = RunLog.of("warning ".repeat(100_000));
+        assertThat(log.remarks()).allSatisfy(remark -> assertThat(remark).hasSizeLessThan(3 * 4097));
+    }
+}
