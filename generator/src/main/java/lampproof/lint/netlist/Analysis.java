@@ -22,10 +22,10 @@ public record Analysis(String kind, List<Word> words, Statement statement) {
     }
 
     static List<Analysis> of(List<Directive> directives, List<Command> commands) {
-        Stream<Analysis> written = directives.stream()
-                .map(each -> new Analysis(name(each.keyword()), each.words(), each.statement()));
-        Stream<Analysis> commanded = commands.stream()
-                .map(each -> new Analysis(each.name().lower(), each.arguments(), each.statement()));
+        Stream<Analysis> written =
+                directives.stream().map(each -> new Analysis(name(each.keyword()), each.words(), each.statement()));
+        Stream<Analysis> commanded =
+                commands.stream().map(each -> new Analysis(each.name().lower(), each.arguments(), each.statement()));
         return Stream.concat(written, commanded)
                 .filter(analysis -> KINDS.contains(analysis.kind()))
                 .toList();

@@ -26,7 +26,7 @@ final class DeckReader {
     /** The lines of the deck and of all that it includes, in the simulator's order. */
     List<DeckLine> read(String text) {
         size = text.length();
-        return expand(LineSplitter.deck(text, deck), List.of(""));
+        return expand(LineSplitter.deck(text, deck), List.of(FileNames.last(deck)));
     }
 
     /** What became of each included file, in order; complete after {@link #read}. */
@@ -48,7 +48,9 @@ final class DeckReader {
         IncludeFolder.File file = folder.open(request.path(), open.get(open.size() - 1));
         Include.Outcome outcome = outcome(file, open);
         List<DeckLine> lines = outcome == Include.Outcome.READ ? request.section(lines(file)) : List.of();
-        boolean noSection = outcome == Include.Outcome.READ && lines.isEmpty() && request.section().isPresent();
+        boolean noSection = outcome == Include.Outcome.READ
+                && lines.isEmpty()
+                && request.section().isPresent();
         Include.Outcome result = noSection ? Include.Outcome.SECTION_MISSING : outcome;
         includes.add(new Include(request.path(), result, request.place()));
         return expand(lines, longer(open, file.file()));
@@ -91,8 +93,12 @@ final class DeckReader {
         }
 
         private static Request request(List<Word> words, boolean include) {
-            Optional<String> section = include ? Optional.empty() : Optional.of(words.get(2).lower());
-            return new Request(FileNames.unquoted(words.get(1).text()), section, words.get(1).place());
+            Optional<String> section =
+                    include ? Optional.empty() : Optional.of(words.get(2).lower());
+            return new Request(
+                    FileNames.unquoted(words.get(1).text()),
+                    section,
+                    words.get(1).place());
         }
 
         /** The wanted section of a library file; all of an included file. */

@@ -48,8 +48,9 @@ final class ElementReader {
     }
 
     private Element passive() {
-        Optional<Word> model =
-                arguments.from(2).stream().filter(word -> !word.looksLikeValue()).findFirst();
+        Optional<Word> model = arguments.from(2).stream()
+                .filter(word -> !word.looksLikeValue())
+                .findFirst();
         List<Word> values =
                 arguments.from(2).stream().filter(Word::looksLikeValue).toList();
         return element(2, List.of(), model, values);
@@ -57,7 +58,8 @@ final class ElementReader {
 
     private Element voltageControlled() {
         boolean polynomial = word(2).map(word -> word.is("poly")).orElse(false);
-        boolean computed = expression().isPresent() || word(2).map(this::isTable).orElse(false);
+        boolean computed =
+                expression().isPresent() || word(2).map(this::isTable).orElse(false);
         int controls = computed ? 0 : polynomial ? 2 * dimensions() : 2;
         int first = polynomial ? 4 : 2;
         return element(2, words(first, first + controls), Optional.empty(), arguments.from(first + controls));
@@ -122,7 +124,10 @@ final class ElementReader {
     private Optional<Expression> expression() {
         return kind == ElementKind.BEHAVIOURAL_SOURCE
                 ? free()
-                : arguments.named().stream().filter(this::isExpression).findFirst().map(this::quoted);
+                : arguments.named().stream()
+                        .filter(this::isExpression)
+                        .findFirst()
+                        .map(this::quoted);
     }
 
     /** A behavioural source's expression, which needs no quotes and runs to the end of the statement. */

@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
  */
 public record Expression(char output, Statement statement, int from, int to) {
 
-    private static final Pattern VOLTAGE =
-            Pattern.compile("(?<![\\w.])v\\s*\\(\\s*([^(),\\s]+)\\s*(?:,\\s*([^(),\\s]+)\\s*)?\\)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern VOLTAGE = Pattern.compile(
+            "(?<![\\w.])v\\s*\\(\\s*([^(),\\s]+)\\s*(?:,\\s*([^(),\\s]+)\\s*)?\\)", Pattern.CASE_INSENSITIVE);
     private static final Pattern CURRENT =
             Pattern.compile("(?<![\\w.])i\\s*\\(\\s*([^(),\\s]+)\\s*\\)", Pattern.CASE_INSENSITIVE);
 

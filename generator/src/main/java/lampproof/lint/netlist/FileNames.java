@@ -28,7 +28,11 @@ public final class FileNames {
 
     /** The name of a file that stands beside the deck, told the way the deck's own name is. */
     static String beside(String deck, String file) {
-        int folder = Math.max(deck.lastIndexOf('/'), deck.lastIndexOf('\\'));
-        return deck.substring(0, folder + 1) + file;
+        return deck.substring(0, deck.length() - last(deck).length()) + file;
+    }
+
+    /** The name without the folders before it. */
+    static String last(String file) {
+        return file.substring(1 + Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')));
     }
 }

@@ -12,8 +12,7 @@ import java.util.List;
  * @param controls the nodes that it senses
  * @param reads the nodes whose voltage its expression reads
  */
-public record FlatElement(
-        Element element, String name, List<String> nodes, List<String> controls, List<String> reads) {
+public record FlatElement(Element element, String name, List<String> nodes, List<String> controls, List<String> reads) {
 
     public FlatElement {
         nodes = List.copyOf(nodes);

@@ -14,6 +14,7 @@ final class Flattener {
     private final String file;
     private final Set<String> global = new HashSet<>(Set.of(Circuit.GROUND));
     private final List<FlatElement> flat = new ArrayList<>();
+    private int count;
 
     Flattener(String file, List<Directive> directives) {
         this.file = file;
@@ -24,38 +25,37 @@ final class Flattener {
     }
 
     Circuit flatten(Scope deck) {
-        expand(new ScopePath(List.of(deck)), new Instance("", Map.of()), 0);
+        expand(new ScopePath(List.of(deck)), new Instance("", Map.of(), Set.of()));
         return new Circuit(flat);
     }
 
-    private void expand(ScopePath path, Instance instance, int depth) {
+    private void expand(ScopePath path, Instance instance) {
         for (Element element : path.scope().elements()) {
-            Optional<ScopePath> inner = depth < Limits.DEPTH ? definition(path, element) : Optional.empty();
+            Limits.checkElements(++count, file);
+            Optional<ScopePath> inner = path.definition(element).filter(found -> !instance.isInside(found.scope()));
             FlatElement placed = instance.place(element);
             if (inner.isPresent()) {
-                expand(inner.get(), instance.into(element, inner.get().scope(), placed.nodes()), depth + 1);
+                expand(inner.get(), instance.into(element, inner.get().scope(), placed.nodes()));
             } else {
                 flat.add(placed);
-                Limits.checkElements(flat.size(), file);
             }
         }
     }
 
-    private static Optional<ScopePath> definition(ScopePath path, Element element) {
-        Optional<ScopePath> inner = element.kind() == ElementKind.SUBCIRCUIT
-                ? element.model().flatMap(name -> path.subcircuit(name.text()))
-                : Optional.empty();
-        return inner.filter(found -> !path.scopes().contains(found.scope()));
-    }
-
-    /** One use of a subcircuit: the prefix of its names and what its ports are connected to. */
+    /** One use of a subcircuit: the prefix of its names, what its ports are connected to, what it is itself part of. */
     private final class Instance {
         private final String prefix;
         private final Map<String, String> ports;
+        private final Set<Word> definitions;
 
-        private Instance(String prefix, Map<String, String> ports) {
+        private Instance(String prefix, Map<String, String> ports, Set<Word> definitions) {
             this.prefix = prefix;
             this.ports = ports;
+            this.definitions = definitions;
+        }
+
+        private boolean isInside(Scope scope) {
+            return scope.name().map(definitions::contains).orElse(false);
         }
 
         private Instance into(Element element, Scope scope, List<String> nodes) {
@@ -63,7 +63,9 @@ final class Flattener {
             for (int index = 0; index < Math.min(nodes.size(), scope.ports().size()); index++) {
                 inner.put(scope.ports().get(index).lower(), nodes.get(index));
             }
-            return new Instance(prefix + element.name().lower() + ".", inner);
+            Set<Word> outer = new HashSet<>(definitions);
+            scope.name().ifPresent(outer::add);
+            return new Instance(prefix + element.name().lower() + ".", inner, outer);
         }
 
         private FlatElement place(Element element) {

@@ -66,7 +66,10 @@ final class IncludeFolder {
         Limits.checkSize(Files.size(file), file.toString());
         byte[] bytes = Files.readAllBytes(file);
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException notUtf8) {
             return new String(bytes, StandardCharsets.ISO_8859_1);
         }

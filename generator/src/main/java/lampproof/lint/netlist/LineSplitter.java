@@ -81,8 +81,7 @@ final class LineSplitter {
         }
         boolean continued = startsWith(source, start, "+");
         int from = continued ? start + 1 : start;
-        return new DeckLine(
-                source, DeckLine.Part.CIRCUIT, continued, from, endOfCode(source.text(), from, false));
+        return new DeckLine(source, DeckLine.Part.CIRCUIT, continued, from, endOfCode(source.text(), from, false));
     }
 
     private static boolean startsWith(SourceLine source, int start, String letters) {

@@ -100,7 +100,8 @@ public record Netlist(
     /** Where the deck's own file ends. */
     public Place end() {
         return lines.stream()
-                .filter(line -> line.source().file().equals(file) && !line.source().text().isBlank())
+                .filter(line -> line.source().file().equals(file)
+                        && !line.source().text().isBlank())
                 .reduce((first, last) -> last)
                 .orElse(lines.get(0))
                 .source()

@@ -3,7 +3,6 @@ package lampproof.lint.netlist;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -28,11 +27,6 @@ public record ScopePath(List<Scope> scopes) {
         return new ScopePath(longer);
     }
 
-    /** The model that a name means here. */
-    public Optional<Model> model(String name) {
-        return find(scope -> scope.model(name));
-    }
-
     /** The path to the subcircuit that a name means here. */
     public Optional<ScopePath> subcircuit(String name) {
         for (int depth = 0; depth < scopes.size(); depth++) {
@@ -45,18 +39,24 @@ public record ScopePath(List<Scope> scopes) {
         return Optional.empty();
     }
 
+    /** The path to the subcircuit that an element uses. */
+    public Optional<ScopePath> definition(Element element) {
+        return element.kind() == ElementKind.SUBCIRCUIT
+                ? element.model().flatMap(name -> subcircuit(name.text()))
+                : Optional.empty();
+    }
+
     /** The value of the parameter that a name means here. */
     public Optional<Word> parameter(String name) {
-        return find(scope -> scope.parameter(name));
+        return scopes.stream()
+                .map(scope -> scope.parameter(name))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /** This path and the paths to all subcircuits defined in it, however deep. */
     public Stream<ScopePath> all() {
         return Stream.concat(
                 Stream.of(this), scope().scopes().stream().map(this::into).flatMap(ScopePath::all));
-    }
-
-    private <T> Optional<T> find(Function<Scope, Optional<T>> lookUp) {
-        return scopes.stream().map(lookUp).flatMap(Optional::stream).findFirst();
     }
 }
