@@ -1,0 +1,110 @@
+package lampproof.lint.netlist;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/**
+ * A deck as the simulator understands it.
+ *
+ * @param file the deck's name as the user knows it
+ * @param lines its lines and those of all included files, in the simulator's order
+ * @param statements its statements
+ * @param deck its elements, models, subcircuits and parameters
+ * @param directives its other dot lines
+ * @param commands the commands of its control block
+ * @param includes the files that it asks for
+ * @param circuit the flattened circuit
+ */
+public record Netlist(
+        String file,
+        List<DeckLine> lines,
+        List<Statement> statements,
+        Scope deck,
+        List<Directive> directives,
+        List<Command> commands,
+        List<Include> includes,
+        Circuit circuit) {
+
+    public Netlist {
+        lines = List.copyOf(lines);
+        statements = List.copyOf(statements);
+        directives = List.copyOf(directives);
+        commands = List.copyOf(commands);
+        includes = List.copyOf(includes);
+    }
+
+    /**
+     * The netlist of a text; included files are not looked at.
+     *
+     * @throws UserFault when the text is larger or nested deeper than any real deck
+     */
+    public static Netlist parse(String text, String fileName) {
+        return parse(text, fileName, Optional.empty());
+    }
+
+    /**
+     * The netlist of a file and of the files that it includes from its own folder.
+     *
+     * @throws UserFault when the file cannot be read, or is larger or nested deeper than any real deck
+     */
+    public static Netlist read(Path file) {
+        try {
+            return parse(IncludeFolder.text(file), file.toString(), Optional.of(folder(file)));
+        } catch (IOException unreadable) {
+            String next = "name a netlist, or the folder of a run";
+            throw UserFault.badInput(Finding.of("the netlist cannot be read", file.toString(), next));
+        }
+    }
+
+    private static Netlist parse(String text, String fileName, Optional<Path> folder) {
+        DeckReader reader = new DeckReader(fileName, new IncludeFolder(folder));
+        List<DeckLine> lines = reader.read(text);
+        return NetlistReader.read(fileName, lines, reader.includes());
+    }
+
+    private static Path folder(Path file) {
+        Path parent = file.getParent();
+        return parent == null ? Path.of("") : parent;
+    }
+
+    /** The deck and every subcircuit, each with the scopes around it. */
+    public Stream<ScopePath> scopes() {
+        return new ScopePath(List.of(deck)).all();
+    }
+
+    /** Every element of the deck and of every subcircuit, each once. */
+    public Stream<Element> elements() {
+        return scopes().flatMap(path -> path.scope().elements().stream());
+    }
+
+    /** The analyses that the deck asks for, by directive or by command. */
+    public List<Analysis> analyses() {
+        return Analysis.of(directives, commands);
+    }
+
+    /** Whether some analysis starts from the operating point; also true where there is no analysis. */
+    public boolean usesOperatingPoint() {
+        return analyses().isEmpty() || analyses().stream().anyMatch(analysis -> !analysis.skipsOperatingPoint());
+    }
+
+    /** Whether every included file is part of this netlist, so that nothing is missing for want of a file. */
+    public boolean isComplete() {
+        return includes.stream().allMatch(Include::isRead);
+    }
+
+    /** Where the deck's own file ends. */
+    public Place end() {
+        return lines.stream()
+                .filter(line -> line.source().file().equals(file)
+                        && !line.source().text().isBlank())
+                .reduce((first, last) -> last)
+                .orElse(lines.get(0))
+                .source()
+                .whole();
+    }
+}

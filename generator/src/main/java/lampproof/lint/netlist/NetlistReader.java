@@ -1,0 +1,102 @@
+package lampproof.lint.netlist;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+/** Sorts statements into elements, models, subcircuits, parameters, directives and commands. */
+final class NetlistReader {
+
+    private final Deque<ScopeBuilder> open = new ArrayDeque<>(List.of(ScopeBuilder.deck()));
+    private final List<Directive> directives = new ArrayList<>();
+    private final List<Command> commands = new ArrayList<>();
+    /** Depth of {@code .if} blocks, and the depth from which the untaken branch is skipped; 0 for none. */
+    private int conditions;
+
+    private int skippedFrom;
+
+    private NetlistReader() {}
+
+    static Netlist read(String file, List<DeckLine> lines, List<Include> includes) {
+        List<Statement> statements = StatementJoiner.join(lines);
+        NetlistReader reader = new NetlistReader();
+        statements.forEach(reader::add);
+        Scope deck = reader.close();
+        Circuit circuit = new Flattener(file, reader.directives).flatten(deck);
+        return new Netlist(file, lines, statements, deck, reader.directives, reader.commands, includes, circuit);
+    }
+
+    private void add(Statement statement) {
+        List<Word> words = statement.words();
+        if (words.isEmpty()) {
+            return;
+        }
+        if (statement.part() == DeckLine.Part.CONTROL) {
+            addCommand(statement, words);
+        } else if (isTaken(words.get(0))) {
+            addStatement(statement, words);
+        }
+    }
+
+    private void addCommand(Statement statement, List<Word> words) {
+        if (!words.get(0).is(".control") && !words.get(0).is(".endc")) {
+            commands.add(new Command(words.get(0), words.subList(1, words.size()), statement));
+        }
+    }
+
+    /** Of a conditional block only the first branch is taken: which one holds is known only when the deck runs. */
+    private boolean isTaken(Word keyword) {
+        switch (keyword.lower()) {
+            case ".if" -> conditions++;
+            case ".else", ".elseif" -> skippedFrom = skippedFrom == 0 ? conditions : skippedFrom;
+            case ".endif" -> {
+                skippedFrom = skippedFrom == conditions ? 0 : skippedFrom;
+                conditions--;
+            }
+            default -> {
+                return skippedFrom == 0;
+            }
+        }
+        return false;
+    }
+
+    private void addStatement(Statement statement, List<Word> words) {
+        ScopeBuilder scope = open.element();
+        switch (words.get(0).lower()) {
+            case ".subckt", ".macro" -> begin(words);
+            case ".ends", ".eom" -> end();
+            case ".model" -> scope.addModel(statement, words);
+            case ".param" -> scope.addParameters(words);
+            default -> addOther(scope, statement, words);
+        }
+    }
+
+    private void addOther(ScopeBuilder scope, Statement statement, List<Word> words) {
+        if (words.get(0).text().startsWith(".")) {
+            directives.add(new Directive(words.get(0), words.subList(1, words.size()), statement));
+        } else {
+            scope.addElement(statement);
+        }
+    }
+
+    private void begin(List<Word> words) {
+        SourceLine line = words.get(0).place().line();
+        Limits.checkNesting(open.size(), line.file() + ":" + line.number());
+        open.push(ScopeBuilder.subcircuit(words));
+    }
+
+    private void end() {
+        if (open.size() > 1) {
+            Scope finished = open.pop().build();
+            open.element().addScope(finished);
+        }
+    }
+
+    private Scope close() {
+        while (open.size() > 1) {
+            end();
+        }
+        return open.element().build();
+    }
+}

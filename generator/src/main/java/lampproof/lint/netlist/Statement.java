@@ -1,0 +1,54 @@
+package lampproof.lint.netlist;
+
+import java.util.List;
+
+/**
+ * One statement: a line of code together with its continuation lines, joined by a blank as the simulator joins them.
+ *
+ * @param part what the statement belongs to
+ * @param text the joined code
+ * @param pieces the lines it was joined from
+ */
+public record Statement(DeckLine.Part part, String text, List<Piece> pieces) {
+
+    /**
+     * A line's share of a statement.
+     *
+     * @param offset where the share begins in the statement's text [-]
+     * @param line the line
+     */
+    public record Piece(int offset, DeckLine line) {
+        private Place place(int from, int to) {
+            int shift = line.from() - offset;
+            return line.source().place(from + shift, Math.min(to + shift, line.to()));
+        }
+    }
+
+    public Statement {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** Where a stretch of the joined text stands; cut to the line on which it begins. */
+    public Place place(int from, int to) {
+        Piece piece = pieces.get(0);
+        for (Piece next : pieces) {
+            piece = next.offset() <= from ? next : piece;
+        }
+        return piece.place(from, to);
+    }
+
+    /** A stretch of the joined text as a word. */
+    public Word word(int from, int to) {
+        return new Word(text.substring(from, to), from, place(from, to));
+    }
+
+    /** The words of the statement, separators {@code ( ) , =} included. */
+    public List<Word> words() {
+        return part == DeckLine.Part.CONTROL ? Words.ofCommand(this) : Words.ofCircuit(this);
+    }
+
+    /** The place of the whole statement; its first line when it has several. */
+    public Place whole() {
+        return place(0, text.length());
+    }
+}
