@@ -124,7 +124,9 @@ public final class FigureCatalogue {
                 figure("filter.loss", "P_f", "W", LOSS, "loss in fuse, filter winding and line resistance", OHM)
                         .mains(s -> s.line().filterLoss()),
                 figure("bus.voltage.peak", "V_bus,pk", "V", PEAK, "greatest bus voltage", MODEL)
-                        .mains(s -> s.line().busPeak()));
+                        .mains(s -> s.line().busPeak()),
+                figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN, "rms current of the bus capacitor", MODEL)
+                        .mains(s -> s.line().busRippleCurrent()));
     }
 
     private static List<FigureEntry> inductor() {

@@ -2,6 +2,7 @@ package lampproof.prediction;
 
 import lampproof.design.Driver;
 import lampproof.design.Topology;
+import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.LineStress;
 import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.StageStress;
@@ -60,7 +61,8 @@ public record Solution(
 
     /** Greatest reverse voltage of the diode at the crest of the line [V]. */
     public double crestReverseVoltage() {
-        return stepUp() ? crestString.peakVoltage() : operation.crest().busVoltage();
+        AnglePoint crest = operation.crest();
+        return stepUp() ? crestString.peakVoltage() : crest.busVoltage() + 0.5 * crest.busRipple();
     }
 
     private boolean stepUp() {

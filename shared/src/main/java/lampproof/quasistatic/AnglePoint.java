@@ -8,6 +8,7 @@ package lampproof.quasistatic;
  * @param lineCurrent line current [A]
  * @param bridgeCurrent current through the bridge [A]
  * @param busVoltage bus voltage [V]
+ * @param busRipple swing of the bus voltage within a switching cycle [V]
  * @param inputCurrent current that the converter takes from the bus [A]
  * @param outputVoltage voltage of the output capacitor [V]
  * @param outputCurrent current that the converter gives to output capacitor and string [A]
@@ -20,8 +21,19 @@ public record AnglePoint(
         double lineCurrent,
         double bridgeCurrent,
         double busVoltage,
+        double busRipple,
         double inputCurrent,
         double outputVoltage,
         double outputCurrent,
         double stringCurrent,
-        CellCycle cycle) {}
+        CellCycle cycle) {
+
+    /** Mean square of the switching ripple in the current that the converter takes [A^2]. */
+    double inputRippleSquare(boolean stepUp) {
+        if (cycle == null) {
+            return 0;
+        }
+        double square = stepUp ? cycle.inductorSquare() : cycle.switchSquare();
+        return Math.max(0, square / cycle.period() - inputCurrent * inputCurrent);
+    }
+}

@@ -6,6 +6,7 @@ package lampproof.quasistatic;
  * @param startCurrent inductor current at turn-on [A], negative after a ring
  * @param onTime time in which the switch conducts [s]
  * @param peakCurrent inductor current at turn-off [A]
+ * @param topCurrent greatest inductor current [A]: it still grows until the node has passed E
  * @param riseTime time in which the current lifts the node [s]
  * @param diodeStart inductor current when the diode takes over [A]
  * @param diodeTime time in which the diode conducts [s]
@@ -17,6 +18,7 @@ public record CellCycle(
         double startCurrent,
         double onTime,
         double peakCurrent,
+        double topCurrent,
         double riseTime,
         double diodeStart,
         double diodeTime,

@@ -61,6 +61,14 @@ final class Converter {
         return stepUp ? cycle.inductorCharge() : cycle.switchCharge();
     }
 
+    /** Charge that moves in and out of the bus capacitor within a cycle [C]. */
+    double rippleCharge(CellCycle cycle) {
+        double mean = inputCharge(cycle) / cycle.period();
+        return stepUp
+                ? (cycle.topCurrent() - cycle.trough()) * cycle.period() / 8
+                : cycle.onCharge() - mean * cycle.onTime();
+    }
+
     /** Charge that a cycle gives to output capacitor and string [C]. */
     double outputCharge(CellCycle cycle) {
         return stepUp ? cycle.diodeCharge() : cycle.inductorCharge();

@@ -3,6 +3,7 @@ package lampproof.quasistatic;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lampproof.design.Driver;
+import lampproof.design.Topology;
 
 /**
  * Currents and losses of the power stage, averaged over the line angles of a window.
@@ -49,12 +50,11 @@ public record StageStress(
         double onSquare = average.rate(CellCycle::onSquare);
         double inductorSquare = average.rate(CellCycle::inductorSquare);
         double frequency = average.rate(cycle -> 1);
-        double halfCapacitance = 0.5 * driver.powerSwitch().capacitance();
         double rest = 1.5 * driver.control().delay();
         return new StageStress(
-                average.greatest(CellCycle::peakCurrent),
+                average.greatest(CellCycle::topCurrent),
                 Math.sqrt(inductorSquare),
-                average.greatest(cycle -> cycle.peakCurrent() - cycle.trough()),
+                average.greatest(cycle -> cycle.topCurrent() - cycle.trough()),
                 average.rate(CellCycle::switchCharge),
                 Math.sqrt(average.rate(CellCycle::switchSquare)),
                 average.rate(CellCycle::diodeCharge),
@@ -64,10 +64,23 @@ public record StageStress(
                 average.greatest(cycle -> 1 / cycle.period()),
                 average.rate(cycle -> cycle.ring().time() > rest ? 1 : 0) / frequency,
                 driver.powerSwitch().resistance() * onSquare,
-                average.rate(cycle -> halfCapacitance * square(cycle.ring().voltage())),
+                turnOnLoss(points, driver),
                 average.rate(cycle -> diodeEnergy(cycle, driver)),
                 driver.inductor().resistance() * inductorSquare,
                 driver.senseResistance() * onSquare);
+    }
+
+    /** A step-down node stands at the bus, which is at the top of its ripple when the switch closes. */
+    private static double turnOnLoss(List<AnglePoint> points, Driver driver) {
+        double loss = 0;
+        for (AnglePoint point : points) {
+            CellCycle cycle = point.cycle();
+            if (cycle != null) {
+                double ripple = driver.topology() == Topology.STEP_DOWN ? 0.5 * point.busRipple() : 0;
+                loss += square(cycle.ring().voltage() + ripple) / cycle.period();
+            }
+        }
+        return 0.5 * driver.powerSwitch().capacitance() * loss / points.size();
     }
 
     /** Energy that the diode takes in a cycle: its junction voltage falls with the logarithm of the current. */

@@ -66,6 +66,7 @@ record SwitchingCell(
             CellSupply supply, double start, double onTime, double peak, double landing, OffTime offTime) {
         double charge = capacitance * supply.swing();
         double rise = riseTime(supply.source(), supply.swing(), peak, landing);
+        double top = Math.hypot(peak, supply.source() / impedance);
         double reset = supply.swing() - supply.source();
         double fall = inductance * landing / (reset + 0.5 * offResistance * landing);
         double off = offTime.after(rise + fall, onTime);
@@ -73,10 +74,11 @@ record SwitchingCell(
             double time = Math.max(0, off - rise);
             double damping = 0.5 * offResistance * time / inductance;
             double end = (landing * (1 - damping) - reset * time / inductance) / (1 + damping);
-            return new CellCycle(start, onTime, peak, rise, landing, time, end, charge, IdleRing.none(supply.swing()));
+            return new CellCycle(
+                    start, onTime, peak, top, rise, landing, time, end, charge, IdleRing.none(supply.swing()));
         }
         IdleRing ring = IdleRing.from(this, supply.source(), supply.swing(), off - rise - fall);
-        return new CellCycle(start, onTime, peak, rise, landing, fall, 0, charge, ring);
+        return new CellCycle(start, onTime, peak, top, rise, landing, fall, 0, charge, ring);
     }
 
     /** The current is too small to lift the node to the diode: the node swings up and down again. */
@@ -85,7 +87,7 @@ record SwitchingCell(
         double charge = capacitance * crest;
         double rise = riseTime(source, crest, peak, 0);
         IdleRing ring = IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise, onTime) - rise));
-        return new CellCycle(start, onTime, peak, rise, 0, 0, 0, charge, ring);
+        return new CellCycle(start, onTime, peak, Math.hypot(peak, source / impedance), rise, 0, 0, 0, charge, ring);
     }
 
     /** Time in which the resonance of inductor and node lifts the node from zero [s]. */
@@ -100,6 +102,6 @@ record SwitchingCell(
 
     /** The on-time was too short to turn a negative current round: the body diode carries on. */
     private static CellCycle resting(double start, double onTime, double peak, double off) {
-        return new CellCycle(start, onTime, peak, 0, 0, 0, 0, 0, new IdleRing(off, 0, 0, 0, 0));
+        return new CellCycle(start, onTime, peak, 0, 0, 0, 0, 0, 0, new IdleRing(off, 0, 0, 0, 0));
     }
 }

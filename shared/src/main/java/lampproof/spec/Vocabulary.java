@@ -69,6 +69,7 @@ public final class Vocabulary {
             quantity("switching.on_time", TIME, 10e-9, 1e-3, "time for which the switch is closed"),
             quantity("switching.off_time", TIME, 10e-9, 1e-3, "time for which the switch is open"),
             quantity("switching.min_off_time", TIME, 0, 100e-6, "shortest time for which the switch stays open"),
+            quantity("switching.max_on_time", TIME, 100e-9, 1e-3, "longest time for which the switch stays closed"),
             quantity("switching.delay", TIME, 0, 10e-6, "from the current limit to the switch being open"),
             quantity("switching.blanking", TIME, 0, 10e-6, "after closing, time in which the sense signal is ignored"),
             quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),

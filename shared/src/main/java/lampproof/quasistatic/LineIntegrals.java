@@ -1,0 +1,104 @@
+package lampproof.quasistatic;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import lampproof.design.Driver;
+import lampproof.design.Filter;
+import lampproof.design.Rectifier;
+import lampproof.design.Topology;
+
+/** Integrals of line, filter, bridge and bus over the points of a half cycle, with the switching ripple they carry. */
+final class LineIntegrals {
+
+    private final Driver driver;
+    private final Filter filter;
+    private final List<AnglePoint> points;
+    private final double filterShare;
+
+    LineIntegrals(Operation operation) {
+        driver = operation.driver();
+        filter = driver.filter();
+        points = operation.points();
+        filterShare = filter.capacitance() / (filter.capacitance() + driver.busCapacitance());
+    }
+
+    LineStress stress(int highestOrder) {
+        double square = mean(point -> point.lineCurrent() * point.lineCurrent());
+        LineSpectrum spectrum = LineSpectrum.of(points, highestOrder);
+        return new LineStress(
+                mean(point -> point.lineVoltage() * point.lineCurrent()),
+                Math.sqrt(square),
+                greatest(point -> Math.abs(point.lineCurrent()) + 0.5 * passedRipple(point)),
+                spectrum.magnitudes(),
+                spectrum.displacementFactor(),
+                180 * mean(point -> point.bridgeCurrent() > 0 ? 1 : 0),
+                mean(AnglePoint::bridgeCurrent),
+                Math.sqrt(mean(this::bridgeSquare)),
+                mean(this::bridgeLoss),
+                seriesResistance() * square + mean(this::dampingLoss),
+                greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
+                -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
+                Math.sqrt(mean(this::busSquare)));
+    }
+
+    private double seriesResistance() {
+        return driver.line().resistance() + filter.seriesResistance();
+    }
+
+    /** Swing of the line current that the bus ripple drives through damping and choke [A]. */
+    private double passedRipple(AnglePoint point) {
+        if (!conducting(point) || point.cycle() == null) {
+            return 0;
+        }
+        double reactance = 2 * Math.PI * filter.inductance() / point.cycle().period();
+        return point.busRipple() * Math.hypot(1 / filter.damping(), 1 / reactance);
+    }
+
+    /** The bus ripple stands across the damping resistor; a triangle's rms is its swing over the root of twelve [W]. */
+    private double dampingLoss(AnglePoint point) {
+        return conducting(point) ? point.busRipple() * point.busRipple() / (12 * filter.damping()) : 0;
+    }
+
+    /** The filter capacitor's part of the switching ripple flows through the bridge [A^2]. */
+    private double bridgeSquare(AnglePoint point) {
+        double ripple = conducting(point) ? filterShare * filterShare * point.inputRippleSquare(stepUp()) : 0;
+        return point.bridgeCurrent() * point.bridgeCurrent() + ripple;
+    }
+
+    private double bridgeLoss(AnglePoint point) {
+        Rectifier diode = driver.bridge();
+        return 2 * diode.junction(point.bridgeCurrent()) * point.bridgeCurrent()
+                + 2 * diode.resistance() * bridgeSquare(point);
+    }
+
+    /** What the bus capacitor takes: the rest of the ripple, and bridge less converter current [A^2]. */
+    private double busSquare(AnglePoint point) {
+        double share = conducting(point) ? 1 - filterShare : 1;
+        double slow = point.bridgeCurrent() - point.inputCurrent();
+        return slow * slow + share * share * point.inputRippleSquare(stepUp());
+    }
+
+    private boolean stepUp() {
+        return driver.topology() == Topology.STEP_UP;
+    }
+
+    private static boolean conducting(AnglePoint point) {
+        return point.bridgeCurrent() > 0;
+    }
+
+    private double mean(ToDoubleFunction<AnglePoint> value) {
+        double sum = 0;
+        for (AnglePoint point : points) {
+            sum += value.applyAsDouble(point);
+        }
+        return sum / points.size();
+    }
+
+    private double greatest(ToDoubleFunction<AnglePoint> value) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (AnglePoint point : points) {
+            greatest = Math.max(greatest, value.applyAsDouble(point));
+        }
+        return greatest;
+    }
+}
