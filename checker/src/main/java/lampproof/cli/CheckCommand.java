@@ -47,12 +47,14 @@ final class CheckCommand extends LampproofCommand {
     }
 
     private static DeckKind kind(String word) {
-        List<String> words = Arrays.stream(DeckKind.values()).map(DeckKind::word).toList();
+        List<String> words =
+                Arrays.stream(DeckKind.values()).map(DeckKind::word).toList();
         if (words.contains(word)) {
             return DeckKind.of(word);
         }
-        String next = Nearest.to(word, words).map(near -> "did you mean " + near + "?").orElse("");
-        throw UserFault.badInput(
-                new Finding("there is no such deck", "--wave", word, String.join(", ", words), next));
+        String next = Nearest.to(word, words)
+                .map(near -> "did you mean " + near + "?")
+                .orElse("");
+        throw UserFault.badInput(new Finding("there is no such deck", "--wave", word, String.join(", ", words), next));
     }
 }

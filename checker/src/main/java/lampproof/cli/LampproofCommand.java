@@ -3,10 +3,12 @@ package lampproof.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import lampproof.report.Style;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** What every command has: the two streams and a style that suits them. */
+@Command
 abstract class LampproofCommand implements Callable<Integer> {
 
     @Spec

@@ -49,9 +49,8 @@ final class ProveCommand extends LampproofCommand {
         runs.forEach(RunFolder::writeDecks);
         List<RunFolder> folders = List.copyOf(runs.keySet());
         List<SimulationOutcome> outcomes = simulating.run(folders);
-        ExitCode worst = folders.stream()
-                .map(folder -> checked(folder, outcomes))
-                .reduce(ExitCode.AGREES, ExitCode::orWorse);
+        ExitCode worst =
+                folders.stream().map(folder -> checked(folder, outcomes)).reduce(ExitCode.AGREES, ExitCode::orWorse);
         folders.forEach(folder -> out().println("Open next: " + folder.verdict()));
         return worst.code();
     }

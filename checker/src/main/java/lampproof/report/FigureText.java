@@ -17,11 +17,10 @@ public final class FigureText {
 
     /** The figures as lines. */
     public String text(List<Figure> figures) {
-        Grid grid = new Grid("lllll")
-                .add(List.of("figure", "symbol", "unit", "tolerance", "definition"), style::heading);
+        Grid grid =
+                new Grid("lllll").add(List.of("figure", "symbol", "unit", "tolerance", "definition"), style::heading);
         for (Figure figure : figures) {
-            grid.add(List.of(
-                    figure.name(), figure.symbol(), figure.unit(), tolerance(figure), figure.definition()));
+            grid.add(List.of(figure.name(), figure.symbol(), figure.unit(), tolerance(figure), figure.definition()));
         }
         return grid.text();
     }

@@ -47,6 +47,9 @@ final class Grid {
     }
 
     private int width(int column) {
-        return rows.stream().mapToInt(row -> row.cells().get(column).length()).max().orElse(0);
+        return rows.stream()
+                .mapToInt(row -> row.cells().get(column).length())
+                .max()
+                .orElse(0);
     }
 }

@@ -49,9 +49,7 @@ public final class PredictionText {
 
     private static boolean isLoss(Prediction prediction) {
         List<String> words = List.of(prediction.figure().name().split("\\."));
-        return prediction.deck() == DeckKind.MAINS
-                && prediction.figure().unit().equals("W")
-                && words.contains("loss");
+        return prediction.deck() == DeckKind.MAINS && prediction.figure().unit().equals("W") && words.contains("loss");
     }
 
     private String figures(List<Prediction> predictions) {

@@ -35,11 +35,14 @@ public final class VerdictText {
     }
 
     private String deck(DeckVerdict deck) {
-        StringBuilder text = new StringBuilder(style.heading("deck " + deck.deck().word()) + "\n");
+        StringBuilder text =
+                new StringBuilder(style.heading("deck " + deck.deck().word()) + "\n");
         text.append(trust(deck.trust()));
-        return text.append(deck.verdicts().stream().anyMatch(verdict -> verdict.simulated().isPresent())
-                        ? grid(deck.verdicts())
-                        : silent(deck))
+        return text.append(
+                        deck.verdicts().stream()
+                                        .anyMatch(verdict -> verdict.simulated().isPresent())
+                                ? grid(deck.verdicts())
+                                : silent(deck))
                 .toString();
     }
 
@@ -49,8 +52,9 @@ public final class VerdictText {
             return "";
         }
         Verdict first = deck.verdicts().get(0);
-        return "  " + style.bad(first.outcome().words() + " on any of its " + deck.verdicts().size() + " figures") + ": "
-                + first.reason() + "\n";
+        return "  "
+                + style.bad(first.outcome().words() + " on any of its "
+                        + deck.verdicts().size() + " figures") + ": " + first.reason() + "\n";
     }
 
     private String trust(List<TrustCheck> checks) {
@@ -101,7 +105,9 @@ public final class VerdictText {
     private String totals(RunVerdict run) {
         String text = run.name() + ": " + run.verdicts().size() + " figures";
         for (Outcome outcome : Outcome.values()) {
-            text += run.count(outcome) == 0 ? "" : ", " + run.count(outcome) + " " + plural(outcome, run.count(outcome));
+            text += run.count(outcome) == 0
+                    ? ""
+                    : ", " + run.count(outcome) + " " + plural(outcome, run.count(outcome));
         }
         return run.worst() == Outcome.DIFFERS || run.worst() == Outcome.NO_VERDICT ? style.bad(text) : style.good(text);
     }
