@@ -21,7 +21,7 @@ import lampproof.architecture.SourceTree;
 final class Machine {
 
     private static final List<String> REAL_PROGRAMS =
-            List.of("cat", "dirname", "find", "flock", "mkdir", "mv", "readlink", "rm", "sed", "sh", "sleep", "touch");
+            List.of("cat", "find", "flock", "mkdir", "mv", "readlink", "rm", "sed", "sh", "sleep", "touch");
 
     private final Path folder;
 
