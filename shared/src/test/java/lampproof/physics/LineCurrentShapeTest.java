@@ -42,6 +42,21 @@ class LineCurrentShapeTest {
                 .isCloseTo(PowerFactor.of(early.thd(), early.displacementFactor()), within(1e-12));
     }
 
+    /** Coefficients of a triangle with its corner at 60 degrees, integrated by parts. */
+    @Test
+    void corners_are_edges() {
+        double corner = Math.PI / 3;
+        double rise = 1 / corner;
+        double fall = -1 / (Math.PI - corner);
+        LineCurrentShape triangle = LineCurrentShape.of(
+                angle -> angle < corner ? rise * angle : fall * (angle - Math.PI), 0, corner, Math.PI);
+        double sine = (rise - fall) * Math.sin(7 * corner) / 49;
+        double cosine = (rise * (Math.cos(7 * corner) - 1) + fall * (-1 - Math.cos(7 * corner))) / 49;
+        assertThat(triangle.mean()).isCloseTo(0.5, within(1e-12));
+        assertThat(triangle.rms()).isCloseTo(Math.sqrt(1.0 / 3), within(1e-12));
+        assertThat(triangle.harmonic(7)).isCloseTo(Math.sqrt(2) / Math.PI * Math.hypot(sine, cosine), within(1e-12));
+    }
+
     @Test
     void conduction_beyond_the_half_cycle_is_refused() {
         assertThatIllegalArgumentException().isThrownBy(() -> LineCurrentShape.of(angle -> 1, 0, 4));

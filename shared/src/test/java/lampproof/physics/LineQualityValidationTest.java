@@ -83,7 +83,7 @@ class LineQualityValidationTest {
 
     private static Iterable<Integer> offending(LineCurrentShape shape) {
         return LightingHarmonics.assess(
-                        new LineCurrentFigures(40, shape.powerFactor(), shape.spectrum(39), CREST_SYMMETRIC))
+                        new LineCurrentFigures(40, shape.powerFactor(), shape.spectrum(), CREST_SYMMETRIC))
                 .offendingOrders();
     }
 }
