@@ -1,9 +1,13 @@
 package lampproof.measure;
 
-import java.util.function.DoubleConsumer;
-
-/** Exact means of a channel over successive bins of one width, from the start of a window; a rest is left out. */
+/** Exact means and extremes of a channel over successive bins of one width, from the start of a window. */
 final class Bins {
+
+    /** Takes one bin after the other. */
+    interface Sink {
+        /** Takes the mean, the smallest and the largest value of a bin. */
+        void bin(double mean, double low, double high);
+    }
 
     private static final double MOST = 2e7;
     private static final double SLACK = 1e-6;
@@ -12,14 +16,16 @@ final class Bins {
     private final double start;
     private final double width;
     private final long count;
-    private final DoubleConsumer bin;
+    private final Sink sink;
     private long done;
     private double area;
+    private double low = Double.POSITIVE_INFINITY;
+    private double high = Double.NEGATIVE_INFINITY;
 
-    Bins(Window window, Channel channel, double width, DoubleConsumer bin) {
+    Bins(Window window, Channel channel, double width, Sink sink) {
         this.channel = channel;
         this.width = width;
-        this.bin = bin;
+        this.sink = sink;
         start = window.start();
         double bins = window.length() / width + SLACK;
         count = bins < MOST ? (long) bins : 0;
@@ -34,12 +40,12 @@ final class Bins {
         double from = piece.start();
         double edge = edge();
         while (done < count && piece.end() >= edge) {
-            area += area(piece, from, edge);
+            part(piece, from, edge);
             close();
             from = Math.max(from, edge);
             edge = edge();
         }
-        area += area(piece, from, piece.end());
+        part(piece, from, piece.end());
     }
 
     /** Closes a last bin that only rounding kept open. */
@@ -49,17 +55,23 @@ final class Bins {
         }
     }
 
+    private void part(Piece piece, double from, double to) {
+        double first = from > piece.start() ? piece.at(from, channel) : piece.from(channel);
+        double last = piece.at(Math.max(from, to), channel);
+        area += to > from ? (to - from) * (first + last) / 2 : 0;
+        low = Math.min(low, Math.min(first, last));
+        high = Math.max(high, Math.max(first, last));
+    }
+
     private void close() {
-        bin.accept(area / width);
+        sink.bin(area / width, low, high);
         area = 0;
+        low = Double.POSITIVE_INFINITY;
+        high = Double.NEGATIVE_INFINITY;
         done++;
     }
 
     private double edge() {
         return start + (done + 1) * width;
-    }
-
-    private double area(Piece piece, double from, double to) {
-        return to > from ? (to - from) * (piece.at(from, channel) + piece.at(to, channel)) / 2 : 0;
     }
 }

@@ -19,6 +19,9 @@ abstract class Cycles extends Measurement {
     /** Takes one whole cycle: switched on, switched off, switched on again [s]. */
     protected abstract void cycle(double on, double off, double nextOn);
 
+    /** A cycle begins. */
+    protected void begin() {}
+
     /** The figure over at least one whole cycle. */
     protected abstract Measured overCycles();
 
@@ -34,6 +37,10 @@ abstract class Cycles extends Measurement {
             return Measured.absent(unresolved);
         }
         return cycles == 0 ? Measured.absent(TOO_FEW) : overCycles();
+    }
+
+    final boolean on() {
+        return edges.on();
     }
 
     final int cycles() {
@@ -57,5 +64,6 @@ abstract class Cycles extends Measurement {
             cycle(rise, fall, time);
         }
         rise = time;
+        begin();
     }
 }

@@ -41,7 +41,7 @@ final class GateEdges {
             state = settled(from);
         }
         if ((from < 0) != (to < 0)) {
-            crossing = piece.start() + piece.width() * (from / (from - to));
+            crossing = piece.passes(gate.channel(), gate.threshold());
         }
         State now = settled(to);
         if (now != State.UNKNOWN && now != state) {

@@ -50,6 +50,22 @@ public final class Piece {
         return at(time, channel.index());
     }
 
+    /** The time at which a channel passes a level that lies between its two ends [s]. */
+    public double passes(Channel channel, double level) {
+        double rise = to(channel) - from(channel);
+        return rise == 0 ? end : start + width() * ((level - from(channel)) / rise);
+    }
+
+    /** How long a channel stays at or below a level [s]. */
+    public double timeUpTo(double level, Channel channel) {
+        double low = Math.min(from(channel), to(channel));
+        double high = Math.max(from(channel), to(channel));
+        if (high <= level) {
+            return width();
+        }
+        return low >= level ? 0 : width() * ((level - low) / (high - low));
+    }
+
     /** The time integral of a channel [unit of the channel times s]. */
     public double area(Channel channel) {
         return width() * (from(channel) + to(channel)) / 2;

@@ -10,18 +10,20 @@ import java.util.regex.Pattern;
 /** Goes through the lines of a log once and sorts its messages into failures, remarks and neither. */
 final class LogJudge {
 
+    private static final int MOST_LINES = 1_000_000;
     private static final int MOST_MESSAGES = 1000;
     private static final int MOST_DETAILS = 2;
     private static final Pattern REMARK = Pattern.compile(
             "warning|\\bnote:|ignor|unrecognized|unknown|redefin|already exists|compatib|unsupported|not supported",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern STOPPED = Pattern.compile("Timestep too small; time = ([-+.\\deE]+),");
+    private static final Pattern STOPPED = Pattern.compile("Timestep too small; time = (\\d+\\.?\\d*(?:e[-+]?\\d+)?),");
 
     private final List<RunLog.Failure> failures = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private final List<MeasureWindow> measures = new ArrayList<>();
     private OptionalDouble stoppedAt = OptionalDouble.empty();
     private long droppedRemarks;
+    private int heard;
 
     /** The message that the next line may go on with. */
     private final List<String> message = new ArrayList<>();
@@ -29,7 +31,31 @@ final class LogJudge {
     private Optional<FailingLine> failing = Optional.empty();
 
     void hear(String line) {
-        Optional<FailingLine> next = FailingLine.of(line);
+        heard++;
+        if (line.isBlank()) {
+            conclude();
+        } else {
+            sort(line, FailingLine.of(line));
+        }
+    }
+
+    /** Whether the log is longer than that of any honest run; it then counts as a failure, not as read. */
+    boolean isTired() {
+        return heard >= MOST_LINES;
+    }
+
+    RunLog log() {
+        conclude();
+        if (isTired()) {
+            failures.add(new RunLog.Failure("the log has " + MOST_LINES + " lines or more", false));
+        }
+        if (droppedRemarks > 0) {
+            remarks.add("and " + droppedRemarks + " more");
+        }
+        return new RunLog(failures, remarks, measures, stoppedAt);
+    }
+
+    private void sort(String line, Optional<FailingLine> next) {
         if (next.isPresent() || isRemark(line)) {
             conclude();
             message.add(line.strip());
@@ -41,14 +67,6 @@ final class LogJudge {
             conclude();
             MeasureWindow.ofLog(line).ifPresent(measures::add);
         }
-    }
-
-    RunLog log() {
-        conclude();
-        if (droppedRemarks > 0) {
-            remarks.add("and " + droppedRemarks + " more");
-        }
-        return new RunLog(failures, remarks, measures, stoppedAt);
     }
 
     private static boolean isRemark(String line) {
@@ -64,7 +82,7 @@ final class LogJudge {
 
     /** A failure is explained by the lines below it, a remark only by those that are set in. */
     private boolean goesOn(String line) {
-        boolean open = !message.isEmpty() && message.size() <= MOST_DETAILS && !line.isBlank();
+        boolean open = !message.isEmpty() && message.size() <= MOST_DETAILS;
         return open && failing.map(FailingLine::hasDetails).orElse(line.startsWith("  "));
     }
 

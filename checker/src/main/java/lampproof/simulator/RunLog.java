@@ -66,7 +66,7 @@ public record RunLog(
 
     private static RunLog judge(Lines lines) throws IOException {
         LogJudge judge = new LogJudge();
-        for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
+        for (Optional<String> line = lines.next(); line.isPresent() && !judge.isTired(); line = lines.next()) {
             judge.hear(line.get());
         }
         return judge.log();

@@ -1,6 +1,9 @@
 package lampproof.simulator;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import lampproof.fault.Finding;
 
@@ -51,6 +54,11 @@ public record SimulationOutcome(
         return kind == Kind.COMPLETED;
     }
 
+    /** The log beside the deck; empty when this simulation left none. */
+    public Optional<Path> log() {
+        return exitStatus.isPresent() ? Optional.of(job.logFile()).filter(Files::isRegularFile) : Optional.empty();
+    }
+
     /**
      * Why no figure of this run can be judged, and what to do about it.
      *
@@ -59,7 +67,11 @@ public record SimulationOutcome(
     public Finding finding() {
         return switch (kind) {
             case COMPLETED -> throw new IllegalStateException(job.name() + " completed");
-            case FAILED -> Finding.of("the simulation failed: " + reason, job.name(), "read " + job.logFile());
+            case FAILED ->
+                Finding.of(
+                        "the simulation failed: " + reason,
+                        job.name(),
+                        log().map(file -> "read " + file).orElse(""));
             case NOT_RUN -> Finding.of("the simulation was not run: " + reason, job.name(), "");
             case SIMULATOR_MISSING -> Finding.of(reason, job.name(), SimulatorSearch.REMEDY);
         };

@@ -41,8 +41,12 @@ final class SimulatorProcess {
     }
 
     private RunEnd watch() {
-        Cause cause = hooked() ? awaited() : Cause.SHUTDOWN;
-        stop();
+        Cause cause;
+        try {
+            cause = hooked() ? awaited() : Cause.SHUTDOWN;
+        } finally {
+            stop();
+        }
         return end(unhooked() ? cause : Cause.SHUTDOWN);
     }
 

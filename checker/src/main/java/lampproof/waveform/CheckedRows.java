@@ -17,6 +17,8 @@ final class CheckedRows {
     private final String unit;
     private final List<Signal> chosen;
     private final double timeFactor;
+    private final double[] factors;
+    private final double[] values;
     private final int wantedRun;
     private final RowSink sink;
     private final List<Remark> remarks = new ArrayList<>();
@@ -43,6 +45,8 @@ final class CheckedRows {
         this.unit = unit;
         this.chosen = chosen;
         this.timeFactor = timeFactor;
+        factors = chosen.stream().mapToDouble(Signal::factor).toArray();
+        values = new double[factors.length];
         this.wantedRun = wantedRun;
         this.sink = sink;
     }
@@ -55,9 +59,13 @@ final class CheckedRows {
         return unit + " " + number;
     }
 
-    /** Takes one row as the file writes it and hands it on in SI base units. */
-    void row(long number, double rawTime, double[] values) {
-        double time = rawTime * timeFactor;
+    /**
+     * Takes one row as the file writes it and hands it on in SI base units.
+     *
+     * @param numbers the time, then the chosen signals
+     */
+    void row(long number, double[] numbers) {
+        double time = numbers[0] * timeFactor;
         requireFinite(number, time, "time");
         if (time <= last) {
             equalOrBack(number, time);
@@ -66,7 +74,7 @@ final class CheckedRows {
         }
         last = time;
         if (wantedRun == 0 || wantedRun == run) {
-            hand(number, time, values);
+            hand(number, time, numbers);
         }
     }
 
@@ -76,6 +84,18 @@ final class CheckedRows {
 
     boolean severalRuns() {
         return run > 1;
+    }
+
+    /** Whether the file was read as one of a single run. */
+    boolean onlyRun() {
+        return wantedRun == 0;
+    }
+
+    /** A run in a plot of its own was passed over. */
+    void passOver() {
+        run++;
+        last = Double.NaN;
+        start = Double.NaN;
     }
 
     Reading finish() {
@@ -90,10 +110,13 @@ final class CheckedRows {
         return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
     }
 
-    private void hand(long number, double time, double[] values) {
+    private void hand(long number, double time, double[] numbers) {
         for (int i = 0; i < values.length; i++) {
-            requireFinite(number, values[i], chosen.get(i).name());
-            values[i] *= chosen.get(i).factor();
+            double value = numbers[i + 1] * factors[i];
+            if (!Double.isFinite(value)) {
+                requireFinite(number, value, chosen.get(i).name());
+            }
+            values[i] = value;
         }
         firstTime = rows == 0 ? time : firstTime;
         lastTime = time;

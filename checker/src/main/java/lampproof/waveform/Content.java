@@ -33,7 +33,7 @@ final class Content {
         byte[] peek = first(unpacked(Progress.NONE), PEEK);
         wide = wideEncoding(peek);
         mark = markLength(peek);
-        byte[] start = first(open(Progress.NONE), HEAD + 1);
+        byte[] start = first(openText(Progress.NONE), HEAD + 1);
         whole = start.length <= HEAD;
         head = whole ? start : Arrays.copyOf(start, HEAD);
     }
@@ -77,12 +77,23 @@ final class Content {
         return String.valueOf(path.getFileName());
     }
 
-    /** The whole content from its start, behind any byte order mark. */
-    InputStream open(Progress progress) throws IOException {
+    /** Length of the byte order mark in front [bytes]. */
+    int mark() {
+        return mark;
+    }
+
+    /** The whole content behind any byte order mark, its text in UTF-8 or an encoding that shares its first half. */
+    InputStream openText(Progress progress) throws IOException {
+        InputStream bytes = openBytes(progress);
+        return wide == null ? bytes : new Utf16AsUtf8(new BufferedInputStream(bytes, BUFFER), wide);
+    }
+
+    /** The whole content behind any byte order mark, byte for byte. */
+    InputStream openBytes(Progress progress) throws IOException {
         InputStream bytes = unpacked(progress);
         try {
             bytes.skipNBytes(mark);
-            return wide == null ? bytes : new Utf16AsUtf8(new BufferedInputStream(bytes, BUFFER), wide);
+            return bytes;
         } catch (IOException e) {
             bytes.close();
             throw e;

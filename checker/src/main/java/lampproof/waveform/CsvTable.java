@@ -17,19 +17,17 @@ import org.apache.commons.csv.CSVRecord;
 final class CsvTable {
 
     private final TableLayout layout;
-    private final List<Signal> chosen;
     private final CheckedRows rows;
     private final LastRow lastRow;
+    private final LineReader lines;
     private final Faults faults;
-    private final double[] values;
 
     CsvTable(TableLayout layout, List<Signal> chosen, CheckedRows rows) {
         this.layout = layout;
-        this.chosen = chosen;
         this.rows = rows;
         faults = rows.faults();
         lastRow = new LastRow(rows);
-        values = new double[chosen.size()];
+        lines = new LineReader(layout, new TableCells(layout, chosen), rows, lastRow);
     }
 
     void read(InputStream in) throws IOException {
@@ -52,14 +50,13 @@ final class CsvTable {
         lastRow.end();
     }
 
-    private void readAll(CSVParser parser, BoundedCells bytes) throws IOException {
+    private void readAll(CSVParser parser, BoundedCells bytes) {
         Iterator<CSVRecord> records = parser.iterator();
         while (records.hasNext()) {
             CSVRecord cells = records.next();
-            long line = layout.firstLine() - 1L + parser.getCurrentLineNumber();
-            bytes.cellsEnded();
             boolean last = !records.hasNext();
-            take(line + (last && !bytes.lineEnded() ? 1 : 0), cells, !last || bytes.lineEnded());
+            bytes.cellsEnded();
+            lines.cells(layout.firstLine() + cells.getRecordNumber() - 1, cells.toList(), !last || bytes.lineEnded());
         }
     }
 
@@ -71,57 +68,5 @@ final class CsvTable {
         } else {
             throw e;
         }
-    }
-
-    private void take(long line, CSVRecord cells, boolean whole) {
-        if (cells.size() == 1 && cells.get(0).isEmpty()) {
-            return;
-        }
-        lastRow.another();
-        if (cells.size() > layout.columns()) {
-            throw faults.at(rows.place(line), cells.size() + " fields where " + layout.columns() + " are expected", "");
-        }
-        if (cells.size() < layout.columns()) {
-            lastRow.torn(line, cells.size() + " of " + layout.columns() + " fields");
-        } else if (numbers(line, cells)) {
-            wholeRow(line, cells, whole);
-        }
-    }
-
-    private void wholeRow(long line, CSVRecord cells, boolean whole) {
-        int length = cells.get(cells.size() - 1).length();
-        if (!whole && lastRow.cut(length)) {
-            lastRow.torn(line, "last number cut short");
-            return;
-        }
-        lastRow.whole(length);
-        rows.row(line, layout.numbers().value(cells.get(layout.scale().column())), values);
-    }
-
-    private boolean numbers(long line, CSVRecord cells) {
-        String scale = cells.get(layout.scale().column());
-        for (int copy : layout.copies()) {
-            if (!cells.get(copy).equals(scale)) {
-                throw faults.copiesDiffer(rows.place(line));
-            }
-        }
-        boolean good = isNumber(line, layout.scale().column(), scale);
-        for (int i = 0; i < values.length && good; i++) {
-            int column = chosen.get(i).column();
-            good = isNumber(line, column, cells.get(column));
-            values[i] = layout.numbers().value(cells.get(column));
-        }
-        return good;
-    }
-
-    private boolean isNumber(long line, int column, String text) {
-        if (!Double.isNaN(layout.numbers().value(text))) {
-            return true;
-        }
-        if (NumberText.notFinite(text)) {
-            throw faults.notFinite(rows.place(line), layout.name(column), text);
-        }
-        lastRow.torn(line, "'" + text + "' in column '" + layout.name(column) + "' is not a number");
-        return false;
     }
 }

@@ -1,15 +1,16 @@
 package lampproof.waveform;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.List;
 
 /** A form in which waveforms are written. */
 interface Form {
 
     /** Recognises the form by the content. */
-    static Form of(Content content, Hints hints, Faults faults) {
-        return new TableForm(TableRecognizer.recognize(content, hints, faults));
+    static Form of(Content content, Hints hints, Faults faults) throws IOException {
+        return RawForm.begins(content)
+                ? RawForm.of(content, hints, faults)
+                : new TableForm(TableRecognizer.recognize(content, hints, faults));
     }
 
     /** The form in words. */
@@ -27,5 +28,5 @@ interface Form {
     List<Remark> remarks();
 
     /** Hands every row to {@code rows}. */
-    void read(InputStream in, List<Signal> chosen, CheckedRows rows) throws IOException;
+    void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException;
 }

@@ -2,13 +2,16 @@ package lampproof.waveform;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds a signal by name; letter case and blanks do not count, {@code v1#branch} is {@code i(v1)}. */
 final class SignalNames {
 
     private static final Pattern BRANCH = Pattern.compile("(.+)#branch");
+    private static final Pattern NODE = Pattern.compile("v\\(([^,]+)\\)");
 
     private final List<Signal> signals;
 
@@ -16,19 +19,26 @@ final class SignalNames {
         this.signals = signals;
     }
 
-    /** Every signal of that name. */
+    /** Every signal of that name; a node voltage may stand without its {@code v( )}. */
     List<Signal> find(String wanted) {
         String key = key(wanted);
-        List<Signal> byName =
-                signals.stream().filter(s -> key(s.name()).equals(key)).toList();
-        return byName.isEmpty()
-                ? signals.stream().filter(s -> key(s.label()).equals(key)).toList()
-                : byName;
+        Matcher node = NODE.matcher(key);
+        return Stream.of(
+                        named(Signal::name, key),
+                        named(Signal::label, key),
+                        node.matches() ? named(Signal::name, node.group(1)) : List.<Signal>of())
+                .filter(found -> !found.isEmpty())
+                .findFirst()
+                .orElse(List.of());
     }
 
     /** The names of all signals, in the order of the file. */
     String listed() {
         return String.join(", ", signals.stream().map(Signal::name).toList());
+    }
+
+    private List<Signal> named(Function<Signal, String> text, String key) {
+        return signals.stream().filter(s -> key(text.apply(s)).equals(key)).toList();
     }
 
     private static String key(String name) {

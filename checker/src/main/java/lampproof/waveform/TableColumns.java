@@ -63,12 +63,12 @@ record TableColumns(Signal scale, List<Integer> copies, List<Signal> signals) {
     }
 
     private static Signal signal(UnitLabel title, int column) {
-        String label = title.unit().isEmpty() ? title.name() : title.name() + " (" + title.unit() + ")";
-        return new Signal(title.name(), label, title.unit(), title.factor(), column);
+        return new Signal(title.name(), title.title(), title.unit(), title.factor(), column);
     }
 
     private static UnitLabel named(UnitLabel title, int column) {
-        return title.name().isEmpty() ? new UnitLabel("column " + (column + 1), title.unit(), title.factor()) : title;
+        String place = "column " + (column + 1);
+        return title.name().isEmpty() ? new UnitLabel(place, place, title.unit(), title.factor()) : title;
     }
 
     private static void refuseOtherScales(List<UnitLabel> titles, Faults faults) {

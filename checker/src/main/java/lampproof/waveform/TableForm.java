@@ -37,11 +37,13 @@ record TableForm(TableLayout layout) implements Form {
     }
 
     @Override
-    public void read(InputStream in, List<Signal> chosen, CheckedRows rows) throws IOException {
-        if (layout.scannable()) {
-            new PlainTable(layout, chosen, rows).read(in);
-        } else {
-            new CsvTable(layout, chosen, rows).read(in);
+    public void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException {
+        try (InputStream in = content.openText(progress)) {
+            if (layout.scannable()) {
+                new PlainTable(layout, chosen, rows).read(in, content.whole());
+            } else {
+                new CsvTable(layout, chosen, rows).read(in);
+            }
         }
     }
 }

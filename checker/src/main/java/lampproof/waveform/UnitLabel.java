@@ -10,11 +10,12 @@ import java.util.regex.Pattern;
  *
  * <p>A node or element in brackets, as in {@code v(ms)}, is no unit.
  *
+ * @param title the title as the file writes it
  * @param name the title without the unit
  * @param unit the unit as written; empty when there is none that is known
  * @param factor what turns a number in this unit into SI base units
  */
-record UnitLabel(String name, String unit, double factor) {
+record UnitLabel(String title, String name, String unit, double factor) {
 
     private static final Map<String, Double> PREFIXES =
             Map.of("", 1.0, "p", 1e-12, "n", 1e-9, "u", 1e-6, "µ", 1e-6, "μ", 1e-6, "m", 1e-3, "k", 1e3, "M", 1e6);
@@ -64,16 +65,16 @@ record UnitLabel(String name, String unit, double factor) {
     /** This title with the unit of a units row. */
     UnitLabel withUnit(String cell) {
         String symbol = unbracketed(cell);
-        return factor(symbol) > 0 ? new UnitLabel(name, symbol, factor(symbol)) : this;
+        return factor(symbol) > 0 ? new UnitLabel(title, name, symbol, factor(symbol)) : this;
     }
 
     private static UnitLabel split(String title, String name, String symbol) {
         double factor = factor(symbol);
-        return factor > 0 ? new UnitLabel(name.strip(), symbol, factor) : bare(title);
+        return factor > 0 ? new UnitLabel(title, name.strip(), symbol, factor) : bare(title);
     }
 
     private static UnitLabel bare(String title) {
-        return new UnitLabel(title, "", 1);
+        return new UnitLabel(title, title, "", 1);
     }
 
     private static String unbracketed(String cell) {

@@ -1,7 +1,6 @@
 package lampproof.waveform;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -21,7 +20,7 @@ public final class WaveformFile {
     private final Hints hints;
     private final Form form;
 
-    private WaveformFile(Content content, Hints hints) {
+    private WaveformFile(Content content, Hints hints) throws IOException {
         this.content = content;
         this.hints = hints;
         faults = new Faults(content.name());
@@ -117,8 +116,8 @@ public final class WaveformFile {
     public Reading stream(List<Signal> chosen, RowSink sink, Progress progress) {
         CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.timeFactor(), hints.run(), sink);
         form.remarks().forEach(rows::remark);
-        try (InputStream in = content.open(progress)) {
-            form.read(in, chosen, rows);
+        try {
+            form.read(content, progress, chosen, rows);
             return rows.finish();
         } catch (IOException e) {
             throw faults.unreadable(e);

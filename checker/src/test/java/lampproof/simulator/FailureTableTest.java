@@ -63,7 +63,10 @@ class FailureTableTest {
     @Test
     void aTimeStepThatGetsTooSmallIsToldWithTimeShareAndNode() throws IOException {
         SimulationOutcome outcome = assertFailed(Decks.rc(folder, HUGE_STEP), "timestep too small at node b");
-        assertThat(outcome.reason()).isEqualTo("stopped at 500 us of 1.00 ms (50.0 %), timestep too small at node b");
+        String told = "stopped at 500 us of 1.00 ms (50.0 %), timestep too small at node b";
+        assertThat(outcome.reason()).isEqualTo(told);
+        assertThat(outcome.finding().text())
+                .isEqualTo("rc: the simulation failed: " + told + "; read " + folder.resolve("rc.log"));
     }
 
     @Test
@@ -97,6 +100,7 @@ class FailureTableTest {
         assertThat(outcome.finding().text())
                 .isEqualTo("mains: the simulation was not run: there is no readable deck " + job.deck());
         assertThat(outcome.exitStatus()).isEmpty();
+        assertThat(outcome.log()).isEmpty();
     }
 
     @Test
@@ -138,7 +142,7 @@ class FailureTableTest {
         assertThat(outcome.reason()).contains(reason);
         assertThat(outcome.kind()).isEqualTo(SimulationOutcome.Kind.FAILED);
         assertThat(job.tableFile()).doesNotExist();
-        assertThat(job.logFile()).exists();
+        assertThat(outcome.log()).contains(job.logFile());
         return outcome;
     }
 }

@@ -1,6 +1,7 @@
 package lampproof.simulator;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,6 +83,17 @@ class LimitsTest {
         assertThat(interrupted[0]).isTrue();
         assertThat(processes()).hasSize(1).noneMatch(LimitsTest::isAlive);
         assertThat(job.tableFile()).doesNotExist();
+    }
+
+    @Test
+    void aListenerThatFailsEndsTheSimulatorToo() throws IOException {
+        Simulator simulator = Simulators.behind(folder, "echo $$ > ../pids; exec \"$NGSPICE\" \"$@\"");
+        SimulationJob job = Decks.slow(folder);
+        ProgressListener failing = (same, reached, stop) -> {
+            throw new IllegalStateException("no ear");
+        };
+        assertThatThrownBy(() -> simulator.run(job, failing)).hasMessage("no ear");
+        assertThat(processes()).hasSize(1).noneMatch(LimitsTest::isAlive);
     }
 
     private static SimulationOutcome run(Simulator simulator, SimulationJob job) {

@@ -119,6 +119,12 @@ class RunLogTest {
     }
 
     @Test
+    void aLogWithoutEndIsAFailure() {
+        assertThat(RunLog.of("\n".repeat(999_999)).reason()).isEmpty();
+        assertThat(RunLog.of("\n".repeat(1_000_001)).reason()).contains("the log has 1000000 lines or more");
+    }
+
+    @Test
     @Timeout(10)
     void anEndlessLineIsBrokenUp() {
         RunLog log = RunLog.of("warning ".repeat(100_000));

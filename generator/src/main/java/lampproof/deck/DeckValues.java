@@ -23,7 +23,9 @@ final class DeckValues {
     private static final double FOLLOW_RESISTANCE = 1e6;
     private static final double SWITCH_LAG = -Math.log(0.4);
     private static final double TIMER_LAG = -Math.log(0.8);
-    private static final double NODE_TIME_CONSTANT = 0.5e-9;
+    private static final double NODE_TIME_CONSTANT = 0.2e-9;
+    private static final double EDGE = 20e-9;
+    private static final double CLOCK_WIDTH = 150e-9;
     private static final double FOLLOW_PERIODS = 3;
     private static final int CREST_CYCLES = 40;
     private static final double STEPS_PER_ON_TIME_MAINS = 25;
@@ -87,26 +89,40 @@ final class DeckValues {
 
     private Map<String, Object> cell() {
         Control control = driver.control();
-        double current = solution.operation().setPoint();
-        double reference = current * driver.senseResistance();
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("law", control.law().word());
         values.put("gateCapacitance", gateTimeConstant / GATE_RESISTANCE);
-        values.put("slope", control.slope());
         if (control.law().setsCurrent()) {
-            values.put("flatVoltage", reference * (1 - control.shaping()));
-            values.put(
-                    "followGain", reference * control.shaping() / driver.line().crest());
-            values.put("followCapacitance", FOLLOW_PERIODS / control.frequency() / FOLLOW_RESISTANCE);
-            values.put("slopeVoltage", driver.senseResistance() * control.slope() * 1e-6);
-            values.put("blankingTimer", sinceTurnOn(control.blanking()));
-            values.put("maxOnTimer", sinceTurnOn(control.maxOnTime()));
-            values.put("offTimer", timer(control.offTime()));
+            values.putAll(currentCell(control));
         } else {
-            values.put("onTimer", timer(current));
+            values.put("onTimer", timer(solution.operation().setPoint()));
             values.put("minOffTimer", timer(control.minOffTime()));
+            values.put("width", solution.operation().setPoint() - EDGE);
         }
+        values.put("edge", EDGE);
+        values.put("clockWidth", CLOCK_WIDTH);
+        values.put("period", 1 / control.frequency());
         return values;
+    }
+
+    private Map<String, Object> currentCell(Control control) {
+        double reference = solution.operation().setPoint() * driver.senseResistance();
+        double slope = driver.senseResistance() * control.slope();
+        return Map.of(
+                "flatVoltage",
+                reference * (1 - control.shaping()) + slope * (SWITCH_LAG - TIMER_LAG) * gateTimeConstant,
+                "followGain",
+                reference * control.shaping() / driver.line().crest(),
+                "followCapacitance",
+                FOLLOW_PERIODS / control.frequency() / FOLLOW_RESISTANCE,
+                "slopeVoltage",
+                1e-6 * slope,
+                "blankingTimer",
+                sinceTurnOn(control.blanking()),
+                "maxOnTimer",
+                sinceTurnOn(control.maxOnTime()),
+                "offTimer",
+                timer(control.offTime()));
     }
 
     /** Timer reading [V] at which the target must turn for the switch to hold its state for a time [s]. */

@@ -15,6 +15,8 @@ public final class Sizing {
 
     private static final double EXPECTED_EFFICIENCY = 0.92;
 
+    private static final double RIPPLE = 0.6;
+
     private final Choosing choose;
     private final Topology topology;
     private final Law law;
@@ -179,7 +181,10 @@ public final class Sizing {
                         "switching.min_off_time", "a tenth of the crest period", () -> twoDigits(0.1 / frequency))
                 : 0;
         double maxOnTime = law.setsCurrent()
-                ? choose.amount("switching.max_on_time", "twice the crest period", () -> twoDigits(2 / frequency))
+                ? choose.amount(
+                        "switching.max_on_time",
+                        maxOnTimeRule(),
+                        () -> twoDigits((law == Law.PEAK_CURRENT ? 0.9 : 2) / frequency))
                 : 0;
         double blanking = law.setsCurrent()
                 ? choose.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9)
@@ -193,7 +198,9 @@ public final class Sizing {
         return new Control(law, frequency, offTime, minOffTime, maxOnTime, delay, blanking, shaping, slope);
     }
 
-    private static final double RIPPLE = 0.6;
+    private String maxOnTimeRule() {
+        return law == Law.PEAK_CURRENT ? "nine tenths of the period" : "twice the crest period";
+    }
 
     /** Source of the cell at the crest [V]. */
     private double crestSource() {

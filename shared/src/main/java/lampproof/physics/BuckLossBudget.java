@@ -73,7 +73,14 @@ public record BuckLossBudget(Supply supply, Semiconductors semiconductors, Passi
      * @param outputCurrent output current [A]
      * @param frequency switching frequency [Hz]
      */
-    public record Supply(double inputVoltage, double outputVoltage, double outputCurrent, double frequency) {}
+    public record Supply(double inputVoltage, double outputVoltage, double outputCurrent, double frequency) {
+
+        /** Checks current and frequency; the duty checks the voltages. */
+        public Supply {
+            Require.positive("output current [A]", outputCurrent);
+            Require.positive("frequency [Hz]", frequency);
+        }
+    }
 
     /**
      * Drops and times of switch and diode.
@@ -83,7 +90,14 @@ public record BuckLossBudget(Supply supply, Semiconductors semiconductors, Passi
      * @param switchTime time of one edge, counted with full voltage and full current [s]
      * @param recoveryTime recovery time of the diode [s]
      */
-    public record Semiconductors(double switchDrop, double diodeDrop, double switchTime, double recoveryTime) {}
+    public record Semiconductors(double switchDrop, double diodeDrop, double switchTime, double recoveryTime) {
+
+        /** Checks the times; the duty checks the drops. */
+        public Semiconductors {
+            Require.notNegative("switch time [s]", switchTime);
+            Require.notNegative("recovery time [s]", recoveryTime);
+        }
+    }
 
     /**
      * Coil and output capacitor.
@@ -94,6 +108,14 @@ public record BuckLossBudget(Supply supply, Semiconductors semiconductors, Passi
      * @param coreLoss core loss [W]
      */
     public record Passives(double coilResistance, double capacitorResistance, double ripple, double coreLoss) {
+
+        /** Checks that nothing is negative. */
+        public Passives {
+            Require.notNegative("coil resistance [Ohm]", coilResistance);
+            Require.notNegative("capacitor resistance [Ohm]", capacitorResistance);
+            Require.notNegative("ripple [A]", ripple);
+            Require.notNegative("core loss [W]", coreLoss);
+        }
 
         private double rippleMeanSquare() {
             return ripple * ripple / 12;

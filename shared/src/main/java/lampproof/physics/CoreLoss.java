@@ -30,7 +30,14 @@ public record CoreLoss(double coefficient, double frequencyExponent, double flux
         Require.within("flux exponent [-]", fluxExponent, 1, 4);
     }
 
-    /** Coefficients from the classical equation {@code k f^a B^b} for a sine. */
+    /**
+     * Coefficients from the classical equation {@code k f^a B^b} for a sine.
+     *
+     * @param sineCoefficient coefficient k in SI units, for [W/m3] of [Hz] and [T]
+     * @param frequencyExponent exponent a of frequency [-]
+     * @param fluxExponent exponent b of flux density [-]
+     * @return the coefficients of the generalised equation
+     */
     public static CoreLoss ofSine(double sineCoefficient, double frequencyExponent, double fluxExponent) {
         double factor = sineFactor(frequencyExponent, fluxExponent);
         return new CoreLoss(sineCoefficient / factor, frequencyExponent, fluxExponent);

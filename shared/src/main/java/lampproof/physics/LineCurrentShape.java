@@ -1,8 +1,8 @@
 package lampproof.physics;
 
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
+import org.hipparchus.util.Pair;
 
 /**
  * A line current given over one half cycle, with its mean, rms, harmonics and power factor.
@@ -11,56 +11,55 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * {@code In = sqrt((an^2 + bn^2) / 2)}; {@code PF = b1 / (sqrt 2 rms)}; {@code cos phi1 = b1 / sqrt(a1^2 + b1^2)}.
  *
  * <p>Valid for a sinusoidal line and a current that repeats with opposite sign in the other half cycle, so that it has
- * odd orders only, and that is smooth within the conducting angle. Orders up to 39 are exact to about ten digits
- * (Gauss-Legendre quadrature, two panels of 48 points).
+ * odd orders only, and that is smooth between the given edges. Orders up to 39 are exact to about ten digits
+ * (Gauss-Legendre quadrature, 48 points on each quarter of the line cycle or less).
  *
  * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 20.1-20.3.
  */
 public final class LineCurrentShape {
 
-    private static final int POINTS = 48;
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(POINTS);
+    private static final int HIGHEST_ORDER = 39;
 
-    private final double[] angles = new double[2 * POINTS];
-    private final double[] weighted = new double[2 * POINTS];
-    private final double meanSquare;
+    /** Points and weights from -1 to 1; the factory of integrators would first set up decimal arithmetic for a second. */
+    private static final Pair<double[], double[]> RULE = new LegendreRuleFactory().getRule(48);
 
-    private LineCurrentShape(DoubleUnaryOperator current, double start, double end) {
-        double quarter = (end - start) / 4;
-        double squares = 0;
-        for (int i = 0; i < angles.length; i++) {
-            double centre = start + (i < POINTS ? 1 : 3) * quarter;
-            angles[i] = centre + quarter * RULE.getPoint(i % POINTS);
-            double value = current.applyAsDouble(angles[i]);
-            weighted[i] = quarter * RULE.getWeight(i % POINTS) * value;
-            squares += weighted[i] * value;
+    private final double[] sine = new double[HIGHEST_ORDER + 1];
+    private final double[] cosine = new double[HIGHEST_ORDER + 1];
+    private double mean;
+    private double meanSquare;
+
+    private LineCurrentShape(DoubleUnaryOperator current, double[] edges) {
+        for (int i = 1; i < edges.length; i++) {
+            int panels = (int) Math.ceil((edges[i] - edges[i - 1]) / (Math.PI / 2) - 1e-9);
+            double half = (edges[i] - edges[i - 1]) / (2 * panels);
+            for (int panel = 0; panel < panels; panel++) {
+                addPanel(current, edges[i - 1] + (2 * panel + 1) * half, half);
+            }
         }
-        meanSquare = squares / Math.PI;
         Require.positive("mean square of the current [A2]", meanSquare);
     }
 
     /**
-     * Shape of a current that flows in one stretch of the half cycle.
+     * Shape of a current.
      *
      * @param current current [A] over the angle [rad]
-     * @param start angle at which the current begins [rad]
-     * @param end angle at which the current stops [rad]
+     * @param edges angle at which the current begins, angles at which it has a corner or a step, and angle at which it
+     *     stops, rising from 0 to pi [rad]
      * @return the shape
      */
-    public static LineCurrentShape of(DoubleUnaryOperator current, double start, double end) {
-        Require.within("start of conduction [rad]", start, 0, Math.PI);
-        Require.below("start of conduction [rad]", start, "end of conduction [rad]", end);
-        Require.within("end of conduction [rad]", end, start, Math.PI);
-        return new LineCurrentShape(current, start, end);
+    public static LineCurrentShape of(DoubleUnaryOperator current, double... edges) {
+        Require.within("number of edges [-]", edges.length, 2, 1000);
+        Require.within("start of conduction [rad]", edges[0], 0, Math.PI);
+        for (int i = 1; i < edges.length; i++) {
+            Require.below("edge [rad]", edges[i - 1], "the next edge [rad]", edges[i]);
+        }
+        Require.within("end of conduction [rad]", edges[edges.length - 1], 0, Math.PI);
+        return new LineCurrentShape(current, edges);
     }
 
     /** Mean over the half cycle [A]. */
     public double mean() {
-        double sum = 0;
-        for (double value : weighted) {
-            sum += value;
-        }
-        return sum / Math.PI;
+        return mean;
     }
 
     /** Rms current [A]. */
@@ -68,10 +67,10 @@ public final class LineCurrentShape {
         return Math.sqrt(meanSquare);
     }
 
-    /** Rms current of a harmonic order; zero for even orders [A]. */
+    /** Rms current of a harmonic order from 1 to 39; zero for even orders [A]. */
     public double harmonic(int order) {
-        Require.within("harmonic order [-]", order, 1, 39);
-        return order % 2 == 0 ? 0 : Math.hypot(cosine(order), sine(order)) / Math.sqrt(2);
+        Require.within("harmonic order [-]", order, 1, HIGHEST_ORDER);
+        return Math.hypot(cosine[order], sine[order]) / Math.sqrt(2);
     }
 
     /** Current of an order over the fundamental [-]. */
@@ -79,10 +78,10 @@ public final class LineCurrentShape {
         return harmonic(order) / harmonic(1);
     }
 
-    /** Rms currents of order 1 to the given one, at most 39. */
-    public HarmonicSpectrum spectrum(int highestOrder) {
-        double[] fromSecond = new double[highestOrder - 1];
-        for (int order = 2; order <= highestOrder; order++) {
+    /** Rms currents of order 1 to 39. */
+    public HarmonicSpectrum spectrum() {
+        double[] fromSecond = new double[HIGHEST_ORDER - 1];
+        for (int order = 2; order <= HIGHEST_ORDER; order++) {
             fromSecond[order - 2] = harmonic(order);
         }
         return HarmonicSpectrum.of(harmonic(1), fromSecond);
@@ -90,12 +89,12 @@ public final class LineCurrentShape {
 
     /** Active over apparent power [-]. */
     public double powerFactor() {
-        return sine(1) / (Math.sqrt(2) * rms());
+        return sine[1] / (Math.sqrt(2) * rms());
     }
 
     /** Cosine of the angle between line voltage and fundamental current [-]. */
     public double displacementFactor() {
-        return sine(1) / Math.hypot(cosine(1), sine(1));
+        return sine[1] / Math.hypot(cosine[1], sine[1]);
     }
 
     /** Total harmonic distortion of all orders, over the fundamental [-]. */
@@ -103,19 +102,35 @@ public final class LineCurrentShape {
         return Math.sqrt(Math.max(0, meanSquare / Math.pow(harmonic(1), 2) - 1));
     }
 
-    private double sine(int order) {
-        double sum = 0;
-        for (int i = 0; i < angles.length; i++) {
-            sum += weighted[i] * Math.sin(order * angles[i]);
+    private void addPanel(DoubleUnaryOperator current, double centre, double half) {
+        double[] points = RULE.getFirst();
+        double[] weights = RULE.getSecond();
+        for (int i = 0; i < points.length; i++) {
+            double angle = centre + half * points[i];
+            double value = current.applyAsDouble(angle);
+            double weighted = half * weights[i] * value / Math.PI;
+            mean += weighted;
+            meanSquare += weighted * value;
+            addOrders(2 * weighted, angle);
         }
-        return 2 / Math.PI * sum;
     }
 
-    private double cosine(int order) {
-        double sum = 0;
-        for (int i = 0; i < angles.length; i++) {
-            sum += weighted[i] * Math.cos(order * angles[i]);
+    /** Adds one point to all odd orders; sin((n + 2) x) = 2 cos(2 x) sin(n x) - sin((n - 2) x), likewise the cosine. */
+    private void addOrders(double weighted, double angle) {
+        double factor = 2 * Math.cos(2 * angle);
+        double sin = Math.sin(angle);
+        double cos = Math.cos(angle);
+        double lowerSin = -sin;
+        double lowerCos = cos;
+        for (int order = 1; order <= HIGHEST_ORDER; order += 2) {
+            sine[order] += weighted * sin;
+            cosine[order] += weighted * cos;
+            double nextSin = factor * sin - lowerSin;
+            double nextCos = factor * cos - lowerCos;
+            lowerSin = sin;
+            lowerCos = cos;
+            sin = nextSin;
+            cos = nextCos;
         }
-        return 2 / Math.PI * sum;
     }
 }

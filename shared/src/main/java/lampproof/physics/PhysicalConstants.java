@@ -12,7 +12,7 @@ public final class PhysicalConstants {
     /** Boltzmann constant [eV/K]; the ratio of the two constants above. */
     public static final double BOLTZMANN_ELECTRONVOLT = BOLTZMANN / ELEMENTARY_CHARGE;
 
-    /** Permeability of free space [H/m]; the classical 4 pi 1e-7, within 2e-10 of CODATA 2018. */
+    /** Permeability of free space [H/m]; the classical 4 pi 1e-7, within 2e-10 of CODATA 2022. */
     public static final double VACUUM_PERMEABILITY = 4e-7 * Math.PI;
 
     /** Zero of the Celsius scale [K]; exact by definition, SI Brochure, 9th ed., 2019. */

@@ -30,6 +30,11 @@ public record CellCycle(
         return onTime + riseTime + diodeTime + ring.time();
     }
 
+    /** Whether the switch takes over while the diode still conducts. */
+    public boolean continuous() {
+        return diodeEnd > 0;
+    }
+
     /** Inductor current at the next turn-on [A]. */
     public double nextStart() {
         return diodeEnd > 0 ? diodeEnd : ring.current();

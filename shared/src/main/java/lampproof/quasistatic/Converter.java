@@ -11,8 +11,16 @@ final class Converter {
     private final Rectifier diode;
     private final SwitchingCell cell;
     private final ControlRule rule;
+    private final double step;
 
-    Converter(Driver driver) {
+    /**
+     * The converter of a driver.
+     *
+     * @param driver the driver
+     * @param step time from one line angle to the next [s]
+     */
+    Converter(Driver driver, double step) {
+        this.step = step;
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.diode = driver.diode();
         this.cell = SwitchingCell.of(driver);
@@ -20,12 +28,12 @@ final class Converter {
     }
 
     /**
-     * The cycle that repeats itself while bus and output stand still; null when the bus cannot drive the inductor.
+     * The cycle at one line angle; null when the bus cannot drive the inductor.
      *
      * @param busVoltage bus voltage [V]
      * @param outputVoltage voltage of the output capacitor [V]
      * @param setPoint on-time [s] or peak current [A]
-     * @param guess a near-by start current [A]
+     * @param guess start current at the line angle before [A]
      */
     CellCycle cycle(double busVoltage, double outputVoltage, double setPoint, double guess) {
         double source = stepUp ? busVoltage : busVoltage - outputVoltage;
@@ -36,7 +44,9 @@ final class Converter {
         double firstEnd = first.nextStart();
         CellCycle second = cycleFrom(firstEnd, busVoltage, outputVoltage, source, setPoint, first.peakCurrent());
         double secondEnd = second.nextStart();
-        double start = fixedPoint(guess, firstEnd, secondEnd);
+        double start = first.continuous() && second.continuous()
+                ? after(step / second.period(), guess, firstEnd, secondEnd)
+                : secondEnd;
         return cycleFrom(start, busVoltage, outputVoltage, source, setPoint, second.peakCurrent());
     }
 
@@ -48,12 +58,19 @@ final class Converter {
         return cell.cycle(supply, start, onTime, rule.offTime());
     }
 
-    /** Where x maps to itself, from the images of x and of its image; exact for a straight map. */
-    private static double fixedPoint(double x, double image, double imageOfImage) {
-        double first = image - x;
-        double second = imageOfImage - image;
-        double bend = second - first;
-        return Math.abs(bend) > 1e-12 ? x - first * first / bend : imageOfImage;
+    /**
+     * Where a current goes in some cycles of continuous mode, from its image and the image of that; exact for a straight map.
+     *
+     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps.
+     */
+    private static double after(double cycles, double current, double image, double imageOfImage) {
+        double first = image - current;
+        double kept = Math.abs(first) > 1e-12 ? (imageOfImage - image) / first : 0;
+        if (kept <= 0) {
+            return current + first / (1 - kept);
+        }
+        boolean straight = Math.abs(kept - 1) < 1e-9;
+        return current + first * (straight ? cycles : (Math.pow(kept, cycles) - 1) / (kept - 1));
     }
 
     /** Charge that a cycle takes from the bus [C]. */

@@ -47,8 +47,8 @@ final class HalfCycle {
         Line line = driver.line();
         Filter filter = driver.filter();
         this.driver = driver;
-        this.converter = new Converter(driver);
         this.step = line.halfPeriod() / STEPS;
+        this.converter = new Converter(driver, step);
         this.output = new OutputState(driver.string(), driver.output().capacitance(), step);
         this.lineSlope = line.crest() * line.angularFrequency();
         this.resistance = line.resistance()

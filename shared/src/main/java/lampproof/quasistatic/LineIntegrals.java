@@ -23,11 +23,11 @@ final class LineIntegrals {
     }
 
     LineStress stress(int highestOrder) {
-        double square = mean(point -> point.lineCurrent() * point.lineCurrent());
+        double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
         LineSpectrum spectrum = LineSpectrum.of(points, highestOrder);
         return new LineStress(
                 mean(point -> point.lineVoltage() * point.lineCurrent()),
-                Math.sqrt(square),
+                Math.sqrt(slowSquare + mean(this::passedSquare)),
                 greatest(point -> Math.abs(point.lineCurrent()) + 0.5 * passedRipple(point)),
                 spectrum.magnitudes(),
                 spectrum.displacementFactor(),
@@ -35,7 +35,7 @@ final class LineIntegrals {
                 mean(AnglePoint::bridgeCurrent),
                 Math.sqrt(mean(this::bridgeSquare)),
                 mean(this::bridgeLoss),
-                seriesResistance() * square + mean(this::dampingLoss),
+                seriesResistance() * slowSquare + mean(this::dampingLoss),
                 greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
                 -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
                 Math.sqrt(mean(this::busSquare)));
@@ -54,7 +54,13 @@ final class LineIntegrals {
         return point.busRipple() * Math.hypot(1 / filter.damping(), 1 / reactance);
     }
 
-    /** The bus ripple stands across the damping resistor; a triangle's rms is its swing over the root of twelve [W]. */
+    /** A triangle's rms is its swing over the root of twelve [A^2]. */
+    private double passedSquare(AnglePoint point) {
+        double swing = passedRipple(point);
+        return swing * swing / 12;
+    }
+
+    /** The bus ripple stands across the damping resistor [W]. */
     private double dampingLoss(AnglePoint point) {
         return conducting(point) ? point.busRipple() * point.busRipple() / (12 * filter.damping()) : 0;
     }

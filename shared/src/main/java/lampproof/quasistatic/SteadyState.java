@@ -42,7 +42,7 @@ public final class SteadyState {
             double mean = halfCycle.meanStringCurrent();
             double drift = end.outputVoltage() - start.outputVoltage();
             double busDrift = end.busVoltage() - start.busVoltage();
-            double miss = Math.log(target / mean);
+            double miss = Math.log(target / Math.max(mean, 0.01 * target));
             if (settled(miss, drift, busDrift, start)) {
                 return record(start, setPoint);
             }

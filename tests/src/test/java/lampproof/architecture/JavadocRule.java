@@ -17,7 +17,8 @@ import javax.lang.model.element.Modifier;
 
 /**
  * Every public type has Javadoc, and every number that goes in or out of one has its unit, such as {@code [V]} or
- * {@code [-]}: in its own tag, or in the main text where it has no tag.
+ * {@code [-]}: in its own tag, in the tag of the record's component of the same name, or in the main text where it has
+ * no tag.
  */
 final class JavadocRule extends SourceRule {
 
@@ -87,12 +88,17 @@ final class JavadocRule extends SourceRule {
         return Optional.ofNullable(docs().getDocCommentTree(getCurrentPath()));
     }
 
+    private Optional<DocCommentTree> commentOfEnclosing() {
+        return Optional.ofNullable(docs().getDocCommentTree(getCurrentPath().getParentPath()));
+    }
+
     private String mainText() {
         return comment().map(DocCommentTree::getFullBody).map(JavadocRule::text).orElse("");
     }
 
     private Optional<String> parameterText(String name) {
-        return tags(ParamTree.class)
+        return Stream.of(comment(), commentOfEnclosing())
+                .flatMap(comment -> tags(comment, ParamTree.class))
                 .filter(tag ->
                         !tag.isTypeParameter() && tag.getName().toString().equals(name))
                 .map(tag -> text(tag.getDescription()))
@@ -100,12 +106,14 @@ final class JavadocRule extends SourceRule {
     }
 
     private Optional<String> returned() {
-        return tags(ReturnTree.class).map(tag -> text(tag.getDescription())).findFirst();
+        return tags(comment(), ReturnTree.class)
+                .map(tag -> text(tag.getDescription()))
+                .findFirst();
     }
 
-    private <T extends DocTree> Stream<T> tags(Class<T> kind) {
-        return comment().stream()
-                .flatMap(comment -> comment.getBlockTags().stream())
+    private static <T extends DocTree> Stream<T> tags(Optional<DocCommentTree> comment, Class<T> kind) {
+        return comment.stream()
+                .flatMap(text -> text.getBlockTags().stream())
                 .filter(kind::isInstance)
                 .map(kind::cast);
     }

@@ -79,6 +79,37 @@ class SourcesTest {
     }
 
     @Test
+    void aUnitIsFoundInTheTagTheMainTextAndTheRecord() throws IOException {
+        List<String> faults = new JavadocRule().faults(source("""
+                /**
+                 * A bus.
+                 *
+                 * @param peak the peak [V]
+                 */
+                public record Bus(double peak) {
+                    /** A bus without a filter. */
+                    public static Bus bare(double peak) {
+                        return new Bus(peak);
+                    }
+                    /** The ripple [V]. */
+                    public double ripple() {
+                        return 0;
+                    }
+                    /**
+                     * Scales.
+                     *
+                     * @param factor how much [-]
+                     * @return the scaled peak [V]
+                     */
+                    public double scaled(double factor) {
+                        return factor * peak;
+                    }
+                }
+                """));
+        assertThat(faults).isEmpty();
+    }
+
+    @Test
     void emptyNamesAreFound() throws IOException {
         List<String> faults = new NameRule().faults(source("""
                 class BusUtils implements Named {

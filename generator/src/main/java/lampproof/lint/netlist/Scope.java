@@ -1,10 +1,12 @@
 package lampproof.lint.netlist;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The deck itself, or a subcircuit's definition. */
 public final class Scope {
@@ -15,7 +17,7 @@ public final class Scope {
     private final List<Model> models;
     private final List<Scope> scopes;
     private final List<Parameter> parameters;
-    private final Map<String, Model> modelsByName = new HashMap<>();
+    private final Set<String> modelNames = new HashSet<>();
     private final Map<String, Scope> scopesByName = new HashMap<>();
     private final Map<String, Word> valuesByName = new HashMap<>();
 
@@ -32,7 +34,7 @@ public final class Scope {
         this.models = List.copyOf(models);
         this.scopes = List.copyOf(scopes);
         this.parameters = List.copyOf(parameters);
-        models.forEach(model -> modelsByName.putIfAbsent(model.name().lower(), model));
+        models.forEach(model -> modelNames.add(model.name().lower()));
         scopes.forEach(scope -> scope.name().ifPresent(each -> scopesByName.putIfAbsent(each.lower(), scope)));
         parameters.forEach(parameter -> valuesByName.put(parameter.name().lower(), parameter.value()));
     }
@@ -72,15 +74,10 @@ public final class Scope {
         return Optional.ofNullable(scopesByName.get(wanted.toLowerCase(Locale.ROOT)));
     }
 
-    /** The model of that name that is defined here; the first where there are several. */
-    public Optional<Model> model(String wanted) {
-        return Optional.ofNullable(modelsByName.get(wanted.toLowerCase(Locale.ROOT)));
-    }
-
     /** Whether there is a model of that name, or one of its bins that are called name.1, name.2 and so on. */
     public boolean hasModel(String wanted) {
         String lower = wanted.toLowerCase(Locale.ROOT);
-        return modelsByName.containsKey(lower) || modelsByName.containsKey(lower + ".1");
+        return modelNames.contains(lower) || modelNames.contains(lower + ".1");
     }
 
     /** The value of the parameter of that name; the last where there are several. */

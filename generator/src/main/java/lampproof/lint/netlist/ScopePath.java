@@ -27,6 +27,11 @@ public record ScopePath(List<Scope> scopes) {
         return new ScopePath(longer);
     }
 
+    /** Whether a name means a model here. */
+    public boolean hasModel(String name) {
+        return scopes.stream().anyMatch(scope -> scope.hasModel(name));
+    }
+
     /** The path to the subcircuit that a name means here. */
     public Optional<ScopePath> subcircuit(String name) {
         for (int depth = 0; depth < scopes.size(); depth++) {

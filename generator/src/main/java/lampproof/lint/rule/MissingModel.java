@@ -3,6 +3,7 @@ package lampproof.lint.rule;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Element;
+import lampproof.lint.netlist.ElementKind;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.ScopePath;
 import lampproof.lint.netlist.Word;
@@ -25,25 +26,22 @@ final class MissingModel implements Rule {
     }
 
     private Optional<LintFinding> check(Element element, ScopePath path) {
-        boolean passive = !element.kind().needsModel();
-        return switch (element.kind()) {
-            case SUBCIRCUIT, OPAQUE -> Optional.empty();
-            default ->
-                element.model().isPresent()
-                        ? element.model()
-                                .filter(name -> !isKnown(name, path) && !(passive && isValue(name, path)))
-                                .map(name -> undefined(element, name))
-                        : passive ? Optional.empty() : Optional.of(unnamed(element));
-        };
+        if (element.kind().needsModel()) {
+            return element.model().isEmpty()
+                    ? Optional.of(unnamed(element))
+                    : element.model()
+                            .filter(name -> !path.hasModel(name.text()))
+                            .map(name -> undefined(element, name));
+        }
+        boolean passive = element.kind() != ElementKind.SUBCIRCUIT && element.kind() != ElementKind.OPAQUE;
+        return passive && element.values().isEmpty()
+                ? element.model().filter(name -> !isValue(name, path)).map(name -> undefined(element, name))
+                : Optional.empty();
     }
 
-    private static boolean isKnown(Word name, ScopePath path) {
-        return path.scopes().stream().anyMatch(scope -> scope.hasModel(name.text()));
-    }
-
-    /** A resistor's bare word may be a parameter; a value that never was one is told by another rule. */
+    /** A resistor's bare word may be a parameter; the print of a failed calculation is told by another rule. */
     private static boolean isValue(Word name, ScopePath path) {
-        return path.parameter(name.text()).isPresent() || name.text().matches("(?i)nan|inf|infinity|undefined|null");
+        return path.hasModel(name.text()) || path.parameter(name.text()).isPresent() || NotANumber.isPrint(name);
     }
 
     private LintFinding undefined(Element element, Word name) {

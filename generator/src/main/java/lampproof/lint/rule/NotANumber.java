@@ -26,9 +26,11 @@ final class NotANumber implements Rule {
         Stream<Word> directives = netlist.directives().stream()
                 .filter(directive -> !directive.keyword().lower().startsWith(".s"))
                 .flatMap(directive -> directive.words().stream());
-        return Stream.concat(scopes, directives)
-                .filter(word -> PRINT.matcher(word.text()).matches())
-                .map(this::finding);
+        return Stream.concat(scopes, directives).filter(word -> isPrint(word)).map(this::finding);
+    }
+
+    static boolean isPrint(Word word) {
+        return PRINT.matcher(word.text()).matches();
     }
 
     private static Stream<Word> words(Scope scope) {

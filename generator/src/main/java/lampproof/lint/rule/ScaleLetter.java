@@ -37,11 +37,19 @@ final class ScaleLetter implements Rule {
             return Optional.of(mil(word, number));
         }
         return switch (letters.charAt(0)) {
-            case 'M' -> Optional.of(milli(word, number));
-            case 'F' -> Optional.of(femto(word, number));
+            case 'M' -> Optional.of(capital(milli(word, number)));
+            case 'F' -> Optional.of(capital(femto(word, number)));
             case 'A', 'a' -> lower.matches("a|amps?|amperes?") ? Optional.of(atto(word, number)) : Optional.empty();
             default -> twice(word, number);
         };
+    }
+
+    /** In a line all in capitals, as old model texts are, the letter is probably what it says. */
+    private static LintFinding capital(LintFinding finding) {
+        boolean capitals = finding.line().equals(finding.line().toUpperCase(Locale.ROOT));
+        Severity severity = capitals ? Severity.WARNING : Severity.ERROR;
+        return new LintFinding(
+                finding.rule(), severity, finding.place(), finding.what(), finding.why(), finding.write());
     }
 
     private LintFinding milli(Word word, SpiceNumber number) {
@@ -80,7 +88,7 @@ final class ScaleLetter implements Rule {
         if (number.exponent().isEmpty() || !number.isScaled()) {
             return Optional.empty();
         }
-        String value = String.format(Locale.ROOT, "%.6g", number.value());
+        String value = String.format(Locale.ROOT, "%.3g", number.value());
         return Optional.of(warning(
                 word.place(),
                 word.text() + " is scaled twice, to " + value,
@@ -94,7 +102,7 @@ final class ScaleLetter implements Rule {
                 ? number.digits() + number.exponent() + exponent
                 : String.format(
                         Locale.ROOT,
-                        "%.6g",
+                        "%.3g",
                         Double.parseDouble(number.digits() + number.exponent()) * Double.parseDouble("1" + exponent));
     }
 }

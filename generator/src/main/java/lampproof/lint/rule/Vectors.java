@@ -28,9 +28,10 @@ final class Vectors {
      *
      * @param isCurrent whether the current through an element is wanted, not the voltage of a node
      * @param name the name of the node or element, in lower case
-     * @param place where it is written
+     * @param isWritten whether it goes into a file, so that the file depends on it
+     * @param place where it is named
      */
-    record Vector(boolean isCurrent, String name, Place place) {}
+    record Vector(boolean isCurrent, String name, boolean isWritten, Place place) {}
 
     static Stream<Vector> of(Netlist netlist) {
         Stream<Statement> written = netlist.directives().stream()
@@ -53,6 +54,7 @@ final class Vectors {
     private static Vector vector(Statement statement, MatchResult found, int group) {
         String name = found.group(group).toLowerCase(Locale.ROOT);
         Place place = statement.place(found.start(group), found.end(group));
-        return new Vector(found.group(1).equalsIgnoreCase("i"), name, place);
+        boolean written = statement.text().regionMatches(true, 0, "wr", 0, 2);
+        return new Vector(found.group(1).equalsIgnoreCase("i"), name, written, place);
     }
 }

@@ -27,7 +27,7 @@ Soff off_timer 0 gate 0 discharge
 <#macro reference>
 Rfollow bus follow 1e6
 Cfollow follow 0 ${cell.followCapacitance} ic=${start.busVoltage}
-Breference reference 0 V = ${cell.flatVoltage} + ${cell.followGain}*V(follow)<#if cell.slope gt 0> - ${cell.slopeVoltage}*V(on_timer)</#if>
+Breference reference 0 V = ${cell.flatVoltage} + ${cell.followGain}*V(follow)<#if cell.slopeVoltage gt 0> - ${cell.slopeVoltage}*V(on_timer)</#if>
 </#macro>
 
 <#macro boundary>
@@ -39,6 +39,9 @@ Breference reference 0 V = ${cell.flatVoltage} + ${cell.followGain}*V(follow)<#i
 Btarget target 0 V = V(gate) > 0.5 ? (V(on_timer) < ${cell.onTimer} ? 1 : 0) : ((I(Vinductor) < 0 && V(off_timer) > ${cell.minOffTimer}) ? 1 : 0)
 </#macro>
 
+<#-- Whether the switch stays closed: below the reference or blanked, and not for too long. -->
+<#macro carryOn>((V(sense) < V(reference) || V(on_timer) < ${cell.blankingTimer}) && V(on_timer) < ${cell.maxOnTimer})</#macro>
+
 <#macro fixedOffTime>
 * Control: opens at a current reference, closes after a fixed time
 <@latch/>
@@ -46,7 +49,22 @@ Btarget target 0 V = V(gate) > 0.5 ? (V(on_timer) < ${cell.onTimer} ? 1 : 0) : (
 <@offTimer/>
 <@discharge/>
 <@reference/>
-Btarget target 0 V = V(gate) > 0.5 ? (((V(sense) < V(reference) || V(on_timer) < ${cell.blankingTimer}) && V(on_timer) < ${cell.maxOnTimer}) ? 1 : 0) : (V(off_timer) > ${cell.offTimer} ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? (<@carryOn/> ? 1 : 0) : (V(off_timer) > ${cell.offTimer} ? 1 : 0)
+</#macro>
+
+<#macro fixedDuty>
+* Control: fixed frequency and on-time
+Vgate gate 0 PULSE(0 1 0 ${cell.edge} ${cell.edge} ${cell.width} ${cell.period})
+</#macro>
+
+<#macro peakCurrent>
+* Control: a clock closes the switch, a current reference opens it
+<@latch/>
+<@onTimer/>
+<@discharge/>
+<@reference/>
+Vclock clock 0 PULSE(0 1 0 ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
+Btarget target 0 V = V(gate) > 0.5 ? (<@carryOn/> ? 1 : 0) : (V(clock) > 0.5 ? 1 : 0)
 </#macro>
 
 <#macro control>
@@ -54,5 +72,9 @@ Btarget target 0 V = V(gate) > 0.5 ? (((V(sense) < V(reference) || V(on_timer) <
 <@boundary/>
 <#elseif cell.law == "fixed-off-time">
 <@fixedOffTime/>
+<#elseif cell.law == "peak-current">
+<@peakCurrent/>
+<#elseif cell.law == "fixed-duty">
+<@fixedDuty/>
 </#if>
 </#macro>

@@ -1,0 +1,96 @@
+package lampproof.measure;
+
+import org.hipparchus.util.ResizableDoubleArray;
+
+/**
+ * The frequency of the periodic waveform that fits a channel best [Hz].
+ *
+ * <p>Least squares of an offset and the first orders of a Fourier series, over the frequency, on means over bins much
+ * shorter than a period: the fit of a sine as in IEEE Std 1057-2017, 5.4.2, with harmonics, since a few periods of a
+ * distorted waveform pull a lone sine off. Absent where the series explains little of the waveform.
+ */
+public final class FundamentalFrequency extends Measurement {
+
+    private static final int BINS_PER_PERIOD = 64;
+    private static final int MOST_BINS = 1 << 14;
+    private static final int ORDERS = 3;
+    private static final double LEAST_EXPLAINED = 0.5;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    private static final double PRECISION = 1e-7;
+
+    private final double lowest;
+    private final double highest;
+    private final double width;
+    private final Bins bins;
+    private final ResizableDoubleArray means = new ResizableDoubleArray();
+
+    /**
+     * Looks for the fundamental between two frequencies.
+     *
+     * @param lowest lowest frequency [Hz]
+     * @param highest highest frequency [Hz]
+     */
+    public FundamentalFrequency(Window window, Channel channel, double lowest, double highest) {
+        super(window);
+        this.lowest = lowest;
+        this.highest = highest;
+        width = 1 / highest / BINS_PER_PERIOD;
+        bins = new Bins(window, channel, width, (mean, low, high) -> store(mean));
+    }
+
+    @Override
+    protected void add(Piece piece) {
+        bins.add(piece);
+    }
+
+    @Override
+    protected Measured measured() {
+        bins.end();
+        double[] wave = means.getElements();
+        if (wave.length < BINS_PER_PERIOD * highest / lowest) {
+            return Measured.absent("the window holds no whole period");
+        }
+        SeriesFit fit = new SeriesFit(wave, width, ORDERS);
+        double frequency = best(fit, wave.length * width);
+        return fit.explained(frequency) < LEAST_EXPLAINED
+                ? Measured.absent("no frequency stands out")
+                : Measured.of(frequency);
+    }
+
+    private void store(double mean) {
+        if (means.getNumElements() < MOST_BINS) {
+            means.addElement(mean);
+        }
+    }
+
+    /** The best frequency of a grid finer than the resolution of the window, then refined around it. */
+    private double best(SeriesFit fit, double length) {
+        double step = 0.25 / length;
+        double best = lowest;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double frequency = lowest; frequency <= highest; frequency += step) {
+            double explained = fit.explained(frequency);
+            if (explained > most) {
+                most = explained;
+                best = frequency;
+            }
+        }
+        return refined(fit, best - step, best + step);
+    }
+
+    /** Golden section search for the maximum between two frequencies. */
+    private static double refined(SeriesFit fit, double from, double to) {
+        double low = from;
+        double high = to;
+        while (high - low > PRECISION * high) {
+            double left = high - GOLDEN * (high - low);
+            double right = low + GOLDEN * (high - low);
+            if (fit.explained(left) > fit.explained(right)) {
+                high = right;
+            } else {
+                low = left;
+            }
+        }
+        return (low + high) / 2;
+    }
+}

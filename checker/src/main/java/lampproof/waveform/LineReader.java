@@ -1,0 +1,121 @@
+package lampproof.waveform;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Goes through a block of a table line by line, tells what is irregular and lets the rest pass. */
+final class LineReader {
+
+    private final TableLayout layout;
+    private final TableCells cells;
+    private final CheckedRows rows;
+    private final LastRow lastRow;
+    private final Faults faults;
+    private final double[] numbers;
+    private boolean closed;
+
+    LineReader(TableLayout layout, TableCells cells, CheckedRows rows, LastRow lastRow) {
+        this.layout = layout;
+        this.cells = cells;
+        this.rows = rows;
+        this.lastRow = lastRow;
+        faults = rows.faults();
+        numbers = new double[cells.width()];
+    }
+
+    /** Whether the sentence that closes a table has been met. */
+    boolean closed() {
+        return closed;
+    }
+
+    /**
+     * Reads a block.
+     *
+     * @param before number of the last line before it
+     * @return number of its last line
+     */
+    long read(TextBlocks.Block block, long before) {
+        byte[] b = block.bytes();
+        long line = before;
+        int start = 0;
+        while (start < block.length()) {
+            int end = start;
+            while (b[end] != '\n' && b[end] != '\r') {
+                end++;
+            }
+            line++;
+            line(line, new String(b, start, end - start, StandardCharsets.UTF_8), end < block.length());
+            start = b[end] == '\r' && end + 1 < block.length() && b[end + 1] == '\n' ? end + 2 : end + 1;
+        }
+        return line;
+    }
+
+    /**
+     * Reads one line that has been cut into cells.
+     *
+     * @param terminated whether a line end stands behind it
+     */
+    void cells(long line, List<String> row, boolean terminated) {
+        if (row.size() == 1 && row.get(0).isEmpty()) {
+            return;
+        }
+        lastRow.another();
+        if (row.size() > layout.columns()) {
+            throw faults.at(rows.place(line), row.size() + " fields where " + layout.columns() + " are expected", "");
+        } else if (row.size() < layout.columns()) {
+            lastRow.torn(line, row.size() + " of " + layout.columns() + " fields");
+        } else if (numbers(line, row)) {
+            row(line, row.get(row.size() - 1), terminated);
+        }
+    }
+
+    private void line(long line, String text, boolean terminated) {
+        if (text.isBlank() || text.replaceAll("\\s+", "").replaceFirst("^#", "").equals(layout.header())) {
+            return;
+        }
+        if (TableLayout.trailer(text)) {
+            lastRow.another();
+            closed = true;
+        } else if (closed) {
+            throw faults.at(rows.place(line), "numbers behind the closing line", "");
+        } else {
+            cells(line, Cells.of(text, layout.delimiter()), terminated);
+        }
+    }
+
+    private void row(long line, String lastCell, boolean terminated) {
+        int length = lastCell.replaceFirst("^[-+]", "").length();
+        if (!terminated && lastRow.cut(length)) {
+            lastRow.torn(line, "last number cut short");
+            return;
+        }
+        lastRow.whole(length);
+        rows.row(line, numbers);
+    }
+
+    private boolean numbers(long line, List<String> row) {
+        for (int column = 0; column < row.size(); column++) {
+            int slot = cells.slot(column);
+            String text = row.get(column);
+            if (slot == TableCells.COPY && !text.equals(row.get(layout.scale().column()))) {
+                throw faults.copiesDiffer(rows.place(line));
+            }
+            if (slot >= 0) {
+                numbers[slot] = layout.numbers().value(text);
+                if (Double.isNaN(numbers[slot])) {
+                    notANumber(line, column, text);
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private void notANumber(long line, int column, String text) {
+        String name = layout.name(column);
+        if (NumberText.notFinite(text)) {
+            throw faults.notFinite(rows.place(line), name, text);
+        }
+        lastRow.torn(line, "'" + text + "' in column '" + name + "' is not a number");
+    }
+}

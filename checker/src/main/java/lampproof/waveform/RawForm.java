@@ -1,0 +1,124 @@
+package lampproof.waveform;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A SPICE raw file, as text or as bytes, of one plot or several. */
+final class RawForm implements Form {
+
+    private final Faults faults;
+    private final RawHead head;
+    private final RawWidth width;
+    private final int number;
+    private final List<Signal> signals = new ArrayList<>();
+
+    private RawForm(Faults faults, RawHead head, RawWidth width, int number) {
+        this.faults = faults;
+        this.head = head;
+        this.width = width;
+        this.number = number;
+        for (int i = 1; i < head.vectors().size(); i++) {
+            String name = head.vectors().get(i).name();
+            signals.add(new Signal(name, name, head.vectors().get(i).type(), 1, i));
+        }
+    }
+
+    /** Whether the first line is one of a raw file's head. */
+    static boolean begins(Content content) {
+        String start = new String(content.head(), StandardCharsets.ISO_8859_1).stripLeading();
+        String line = start.substring(0, Math.min(start.length(), 20)).toLowerCase(Locale.ROOT);
+        return line.startsWith("title:") || line.startsWith("plotname:") || line.startsWith("date:");
+    }
+
+    /** Reads the heads up to the plot that is wanted. */
+    static RawForm of(Content content, Hints hints, Faults faults) throws IOException {
+        int wanted = Math.max(1, hints.run());
+        int number = 0;
+        try (InputStream in = content.openBytes(Progress.NONE)) {
+            RawLines lines = new RawLines(in, content.wide().orElse(null));
+            RawHead first = null;
+            Optional<RawHead> head = RawHead.read(lines, faults);
+            while (head.isPresent()) {
+                RawWidth width = RawWidth.of(head.get(), content, lines.taken(), faults);
+                number += head.get().transientRecord() ? 1 : 0;
+                if (head.get().transientRecord() && (number == wanted || steppedInside(head.get()))) {
+                    return new RawForm(faults, head.get(), width, number);
+                }
+                first = first == null ? head.get() : first;
+                RawValues.of(head.get(), width, lines, faults).skip();
+                head = RawHead.read(lines, faults);
+            }
+            throw number > 0 || first == null
+                    ? faults.whole("run " + wanted + " was asked for, the file holds " + number, "")
+                    : noTransient(first, faults);
+        }
+    }
+
+    @Override
+    public String words() {
+        String values = head.binary() ? "binary, " + width.words() : "text";
+        int count = signals.size();
+        return "SPICE raw file, " + values + ", " + (count == 1 ? "1 signal" : count + " signals");
+    }
+
+    @Override
+    public List<Signal> signals() {
+        return signals;
+    }
+
+    @Override
+    public double timeFactor() {
+        return 1;
+    }
+
+    @Override
+    public String place() {
+        return "row";
+    }
+
+    @Override
+    public List<Remark> remarks() {
+        return List.of();
+    }
+
+    @Override
+    public void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException {
+        try (InputStream in = content.openBytes(progress)) {
+            RawLines lines = new RawLines(in, content.wide().orElse(null));
+            int run = 0;
+            Optional<RawHead> next = RawHead.read(lines, faults);
+            while (next.isPresent()) {
+                RawHead plot = next.get();
+                run += plot.transientRecord() ? 1 : 0;
+                RawValues values = RawValues.of(plot, RawWidth.of(plot, content, lines.taken(), faults), lines, faults);
+                if (plot.transientRecord() && run == number) {
+                    values.read(chosen, rows);
+                } else if (plot.transientRecord() && rows.onlyRun()) {
+                    throw faults.whole("holds several transient plots", "say which run to read");
+                } else {
+                    values.skip();
+                    if (plot.transientRecord()) {
+                        rows.passOver();
+                    }
+                }
+                next = RawHead.read(lines, faults);
+            }
+        }
+    }
+
+    private static boolean steppedInside(RawHead head) {
+        return head.flags().contains("stepped");
+    }
+
+    private static lampproof.fault.UserFault noTransient(RawHead head, Faults faults) {
+        List<String> complex = head.complex()
+                ? head.vectors().stream().skip(1).map(RawHead.RawVector::name).toList()
+                : List.of();
+        return faults.notTransient(head.vectors().get(0).name(), complex);
+    }
+}

@@ -1,0 +1,46 @@
+package lampproof.waveform;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Which cells of a table are wanted, and where their numbers go. */
+final class TableCells {
+
+    /** A cell that nobody asked for. */
+    static final int SKIPPED = -1;
+
+    /** A cell that repeats the time. */
+    static final int COPY = -2;
+
+    /** Where the time goes; the chosen signals follow it. */
+    static final int TIME = 0;
+
+    private final int[] slots;
+    private final int chosen;
+
+    TableCells(TableLayout layout, List<Signal> signals) {
+        slots = new int[layout.columns()];
+        chosen = signals.size();
+        Arrays.fill(slots, SKIPPED);
+        for (int i = 0; i < chosen; i++) {
+            slots[signals.get(i).column()] = i + 1;
+        }
+        layout.copies().forEach(column -> slots[column] = COPY);
+        slots[layout.scale().column()] = TIME;
+    }
+
+    /** Where the number of a column goes. */
+    int slot(int column) {
+        return column < slots.length ? slots[column] : SKIPPED;
+    }
+
+    /** Number of columns in the table. */
+    int columns() {
+        return slots.length;
+    }
+
+    /** Numbers to a row, the time first. */
+    int width() {
+        return chosen + 1;
+    }
+}
