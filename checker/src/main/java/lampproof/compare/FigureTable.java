@@ -103,7 +103,8 @@ final class FigureTable {
                     figure("efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
 
-    private static final Map<String, Function<Bench, Taking>> HARMONICS = IntStream.rangeClosed(2, HIGHEST_ORDER)
+    private static final Map<String, Function<Bench, Taking>> HARMONICS = IntStream.iterate(
+                    3, order -> order <= HIGHEST_ORDER, order -> order + 2)
             .boxed()
             .collect(toMap(order -> "line.current.harmonic." + order, order -> bench -> harmonic(bench, order)));
 

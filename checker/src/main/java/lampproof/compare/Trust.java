@@ -60,9 +60,10 @@ final class Trust {
         this.bench = bench;
         means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
         means(BUS_VOLTAGE, VOLTAGE_BAND);
-        means(STRING_CURRENT, CURRENT_BAND);
         if (kind == DeckKind.CREST) {
             peaks(INDUCTOR_CURRENT, CURRENT_BAND);
+        } else {
+            means(STRING_CURRENT, CURRENT_BAND);
         }
         points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
         cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
