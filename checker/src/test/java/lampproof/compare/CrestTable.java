@@ -36,6 +36,7 @@ final class CrestTable {
 
     int cycles = 30;
     int steps = 20;
+    double lineGain = 1;
     double diodeGain = 1;
     double outputDrift;
     String lastCell = "";
@@ -90,7 +91,7 @@ final class CrestTable {
         double output = 200 * (1 + outputDrift * time / stopTime());
         Map<Probe, Double> values = new EnumMap<>(Probe.class);
         values.put(Probe.LINE_VOLTAGE, 100.0);
-        values.put(Probe.LINE_CURRENT, current);
+        values.put(Probe.LINE_CURRENT, lineGain * current);
         values.put(Probe.FILTERED_VOLTAGE, 100.0);
         values.put(Probe.BRIDGE_VOLTAGE, 0.0);
         values.put(Probe.BRIDGE_CURRENT, current);

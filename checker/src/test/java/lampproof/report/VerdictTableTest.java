@@ -15,7 +15,7 @@ class VerdictTableTest {
                 line.power_factor,nominal,mains,0.980000,0.979000,1,-0.102,0.0196,agrees,
                 switching.on_time,nominal,mains,3.50000e-06,3.51000e-06,s,0.286,7.00e-08,agrees,
                 inductor.current.peak,nominal,mains,0.0925000,0.180000,A,94.595,0.00185,differs,
-                """ + Verdicts.NASTY + ",nominal,,30000.0,,h,,600.,not simulated,no deck settles it\n");
+                """ + "\"" + Verdicts.NASTY + "\",nominal,,30000.0,,h,,600,not simulated,no deck settles it\n");
     }
 
     @Test

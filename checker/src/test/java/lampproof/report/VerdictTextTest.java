@@ -15,14 +15,14 @@ class VerdictTextTest {
                 deck mains
                   ok  complete  the record reaches 20.0 ms
                   ok  resolved  79 steps in the on-time of 3.45 us
-                  figure                 predicted  simulated  deviation       allowed
-                  line.power.mean          7.500 W    7.512 W    +0.16 %   +- 150.0 mW  agrees
-                  line.power_factor         0.9800     0.9790    -0.10 %     +- 0.0196  agrees
-                  switching.on_time       3.500 us   3.510 us    +0.29 %   +- 70.00 ns  agrees
-                  inductor.current.peak   92.50 mA   180.0 mA   +94.59 %   +- 1.850 mA  DIFFERS
+                  figure                 predicted  simulated  deviation      allowed
+                  line.power.mean          7.500 W    7.512 W    +0.16 %  +- 150.0 mW  agrees
+                  line.power_factor         0.9800     0.9790    -0.10 %    +- 0.0196  agrees
+                  switching.on_time       3.500 us   3.510 us    +0.29 %  +- 70.00 ns  agrees
+                  inductor.current.peak   92.50 mA   180.0 mA   +94.59 %  +- 1.850 mA  DIFFERS
 
                 without a deck
-                  figure       predicted  simulated  deviation      allowed
+                  figure         predicted  simulated  deviation      allowed
                   NAME  30000.00 h                        +- 600.00 h  not simulated: no deck settles it
 
                 NAME: 5 figures, 3 agree, 1 differs, 1 not simulated
