@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import lampproof.compare.Outcome;
 import lampproof.fault.UserFault;
 
 /** How a command ends, as the shell sees it. */
@@ -28,6 +29,20 @@ enum ExitCode {
             case BAD_INPUT -> BAD_INPUT;
             case NO_VERDICT -> NO_VERDICT;
         };
+    }
+
+    /** The code of a verdict; what was not simulated does not count. */
+    static ExitCode of(Outcome worst) {
+        return switch (worst) {
+            case AGREES, NOT_SIMULATED -> AGREES;
+            case DIFFERS -> DIFFERS;
+            case NO_VERDICT -> NO_VERDICT;
+        };
+    }
+
+    /** The worse of two codes of verdicts: no verdict outweighs a difference. */
+    ExitCode orWorse(ExitCode other) {
+        return code >= other.code ? this : other;
     }
 
     /** Every code with its meaning, as printed in the help. */

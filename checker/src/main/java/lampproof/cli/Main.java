@@ -13,6 +13,15 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         versionProvider = BuildVersion.class,
         scope = ScopeType.INHERIT,
+        subcommands = {
+            ProveCommand.class,
+            PredictCommand.class,
+            DeckCommand.class,
+            SimulateCommand.class,
+            CheckCommand.class,
+            FiguresCommand.class,
+            LintCommand.class
+        },
         description = "Predicts, simulates and proves the power supply inside a mains LED lamp.",
         optionListHeading = "%nOptions:%n",
         commandListHeading = "%nCommands:%n",

@@ -16,12 +16,17 @@ public final class Engineering {
 
     /** The number with up to twelve digits and no idle zeros, as in {@code 1.5 µs}. */
     public static String exact(double value, String unit) {
-        return text(new BigDecimal(value).round(new MathContext(EXACT_DIGITS)).stripTrailingZeros(), unit, false);
+        return text(new BigDecimal(value).round(new MathContext(EXACT_DIGITS)).stripTrailingZeros(), unit, 0);
     }
 
     /** The number with three digits, idle zeros kept, as in {@code 50.0 µs}. */
     public static String rounded(double value, String unit) {
-        return text(new BigDecimal(value).round(new MathContext(ROUNDED_DIGITS)), unit, true);
+        return rounded(value, unit, ROUNDED_DIGITS);
+    }
+
+    /** The number with a count of digits, idle zeros kept. */
+    public static String rounded(double value, String unit, int digits) {
+        return text(new BigDecimal(value).round(new MathContext(digits)), unit, digits);
     }
 
     /** The number with a fixed count of decimals. */
@@ -29,14 +34,15 @@ public final class Engineering {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 
-    private static String text(BigDecimal value, String unit, boolean keepZeros) {
+    /** The number with so many digits kept; with those that it has when none are to be kept. */
+    private static String text(BigDecimal value, String unit, int kept) {
         if (value.signum() == 0) {
             return "0 " + unit;
         }
         int power = value.precision() - value.scale() - 1;
         int step = Math.max(-UNITY, Math.min(PREFIXES.length - 1 - UNITY, Math.floorDiv(power, 3)));
         BigDecimal scaled = value.scaleByPowerOfTen(-3 * step);
-        int decimals = keepZeros ? ROUNDED_DIGITS - 1 - (power - 3 * step) : scaled.scale();
+        int decimals = kept > 0 ? kept - 1 - (power - 3 * step) : scaled.scale();
         return scaled.setScale(Math.max(0, decimals), java.math.RoundingMode.HALF_UP)
                         .toPlainString() + " " + PREFIXES[step + UNITY] + unit;
     }

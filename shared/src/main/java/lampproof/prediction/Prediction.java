@@ -9,4 +9,10 @@ package lampproof.prediction;
  * @param value the predicted value, in the unit of the figure
  * @param tolerance how far the simulation may lie from it
  */
-public record Prediction(Figure figure, Corner corner, DeckKind deck, double value, Tolerance tolerance) {}
+public record Prediction(Figure figure, Corner corner, DeckKind deck, double value, Tolerance tolerance) {
+
+    /** The same with another tolerance. */
+    public Prediction within(Tolerance other) {
+        return new Prediction(figure, corner, deck, value, other);
+    }
+}

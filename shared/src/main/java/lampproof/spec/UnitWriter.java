@@ -20,7 +20,7 @@ public final class UnitWriter {
     }
 
     /** The unit with the prefix that leaves at least one digit before the decimal point, or the smallest there is. */
-    static String unit(Dimension dimension, double value) {
+    public static String unit(Dimension dimension, double value) {
         if (value == 0) {
             return dimension.unit();
         }
@@ -36,7 +36,7 @@ public final class UnitWriter {
     }
 
     /** The number that stands before a unit of the dimension. */
-    static String number(Dimension dimension, double value, String unit) {
+    public static String number(Dimension dimension, double value, String unit) {
         int exponent = dimension.exponent(unit).orElseThrow();
         BigDecimal digits = decimal(value).scaleByPowerOfTen(-exponent).stripTrailingZeros();
         String plain = digits.toPlainString();

@@ -23,19 +23,20 @@ class RoomsTest {
     /** Each room and the rooms that it may use. Nothing may use the door, {@code cli}. */
     private static final List<Room> ROOMS = """
             fault       ->
-            spec        -> fault
+            file        -> fault
+            spec        -> file fault
             physics     -> fault
             design      -> spec physics fault
             quasistatic -> design physics fault
-            prediction  -> quasistatic design physics spec fault
-            deck        -> prediction quasistatic design spec fault
+            prediction  -> quasistatic design physics spec file fault
+            deck        -> prediction quasistatic design spec file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault
             measure     -> waveform fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> compare measure waveform prediction design spec fault
-            cli         -> report compare measure waveform simulator lint deck prediction quasistatic design physics spec fault
+            report      -> compare measure waveform prediction design spec file fault
+            cli         -> report compare measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

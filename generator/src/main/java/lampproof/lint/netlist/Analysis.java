@@ -2,6 +2,7 @@ package lampproof.lint.netlist;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -43,5 +44,16 @@ public record Analysis(String kind, List<Word> words, Statement statement) {
     /** Whether it starts from the given initial conditions and not from the operating point. */
     public boolean skipsOperatingPoint() {
         return isTransient() && words.stream().anyMatch(word -> word.is("uic"));
+    }
+
+    /** The simulated time at which a transient analysis ends [s]; empty when it states none as a plain number. */
+    public OptionalDouble stopTime() {
+        if (!isTransient() || words.size() < 2) {
+            return OptionalDouble.empty();
+        }
+        return SpiceNumber.of(words.get(1).text()).stream()
+                .mapToDouble(SpiceNumber::value)
+                .filter(stop -> stop > 0)
+                .findFirst();
     }
 }

@@ -1,0 +1,98 @@
+package lampproof.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lampproof.compare.DeckComparison;
+import lampproof.compare.DeckVerdict;
+import lampproof.compare.RunVerdict;
+import lampproof.deck.RunFolder;
+import lampproof.design.Driver;
+import lampproof.design.Sizing;
+import lampproof.fault.UserFault;
+import lampproof.file.WholeFile;
+import lampproof.lint.netlist.Netlist;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.PredictionTable;
+import lampproof.report.JunitReport;
+import lampproof.report.VerdictTable;
+import lampproof.simulator.SimulationOutcome;
+import lampproof.spec.SpecReader;
+import lampproof.waveform.WaveformFile;
+
+/** Judges the waveforms of a run and leaves the verdicts in its folder. */
+final class Checking {
+
+    private final RunFolder run;
+    private final Map<DeckKind, Path> waves;
+    private final List<SimulationOutcome> outcomes;
+
+    /**
+     * Prepares to check.
+     *
+     * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
+     * @param outcomes what became of the simulations, as far as they are known
+     */
+    Checking(RunFolder run, Map<DeckKind, Path> waves, List<SimulationOutcome> outcomes) {
+        this.run = run;
+        this.waves = waves;
+        this.outcomes = outcomes;
+    }
+
+    /**
+     * Judges every deck that the predictions name and writes the verdicts.
+     *
+     * @throws UserFault when spec or predictions of the run cannot be read
+     */
+    RunVerdict verdict() {
+        List<Prediction> predictions = PredictionTable.read(run.predictions());
+        Driver driver = Sizing.of(SpecReader.read(run.spec())).driver();
+        List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
+                .filter(kind -> predictions.stream().anyMatch(prediction -> prediction.deck() == kind))
+                .map(kind -> deck(kind, predictions, driver))
+                .toList();
+        RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
+        WholeFile.write(run.verdict(), VerdictTable.text(verdict));
+        WholeFile.write(run.junit(), JunitReport.text(verdict));
+        return verdict;
+    }
+
+    private String name() {
+        return run.path().toAbsolutePath().normalize().getFileName().toString();
+    }
+
+    private DeckVerdict deck(DeckKind kind, List<Prediction> predictions, Driver driver) {
+        Optional<String> failure = failure(kind);
+        if (failure.isPresent()) {
+            return DeckVerdict.failed(kind, predictions, failure.get());
+        }
+        Path table = waves.getOrDefault(kind, run.table(kind));
+        if (!Files.exists(table) && !waves.isEmpty() && !waves.containsKey(kind)) {
+            return DeckVerdict.leftOut(kind, predictions, "no waveform was given for this deck");
+        }
+        try {
+            double stopTime = Simulating.stopTime(Netlist.read(run.deck(kind)));
+            return DeckComparison.of(kind, predictions, driver, open(kind, table), stopTime);
+        } catch (UserFault fault) {
+            return DeckVerdict.failed(kind, predictions, fault.getMessage());
+        }
+    }
+
+    private Optional<String> failure(DeckKind kind) {
+        Path deck = run.deck(kind).toAbsolutePath().normalize();
+        return outcomes.stream()
+                .filter(outcome -> outcome.job().deck().equals(deck) && !outcome.completed())
+                .map(outcome -> outcome.finding().text())
+                .findFirst();
+    }
+
+    /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
+    private WaveformFile open(DeckKind kind, Path table) {
+        WaveformFile file = WaveformFile.open(table);
+        return waves.containsKey(kind) ? file : file.requireNewerThan(run.deck(kind));
+    }
+}

@@ -1,0 +1,75 @@
+package lampproof.cli;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lampproof.compare.RunVerdict;
+import lampproof.deck.RunFolder;
+import lampproof.prediction.PredictedDesign;
+import lampproof.report.VerdictText;
+import lampproof.simulator.SimulationOutcome;
+import lampproof.simulator.Simulator;
+import lampproof.spec.SpecReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The whole round: predict, write the decks, simulate, check. */
+@Command(
+        name = "prove",
+        description = {
+            "Does the whole round: predicts, writes the decks, simulates them and checks every figure.",
+            "Without SPEC it proves the two examples that ship with lampproof."
+        },
+        footer = {"", "Example: lampproof prove", "Example: lampproof prove lamp.csv -o run"})
+final class ProveCommand extends LampproofCommand {
+
+    private static final String DEFAULT_FOLDER = "lampproof-run";
+
+    @Parameters(paramLabel = "SPEC", arity = "0..1", description = "The spec table.")
+    private Path spec;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "RUN",
+            defaultValue = DEFAULT_FOLDER,
+            description = "The run folder, lampproof-run otherwise; without SPEC each example gets a folder in it.")
+    private Path output;
+
+    @Mixin
+    private TimeLimit timeLimit;
+
+    @Override
+    public Integer call() {
+        Simulator simulator = Simulator.locate(System.getenv());
+        Simulating simulating = new Simulating(simulator, timeLimit.seconds(), err());
+        Map<RunFolder, PredictedDesign> runs = predicted();
+        runs.forEach(RunFolder::writeDecks);
+        List<RunFolder> folders = List.copyOf(runs.keySet());
+        List<SimulationOutcome> outcomes = simulating.run(folders);
+        ExitCode worst =
+                folders.stream().map(folder -> checked(folder, outcomes)).reduce(ExitCode.AGREES, ExitCode::orWorse);
+        folders.forEach(folder -> out().println("Open next: " + folder.verdict()));
+        return worst.code();
+    }
+
+    /** Everything is predicted before anything is written. */
+    private Map<RunFolder, PredictedDesign> predicted() {
+        Map<RunFolder, PredictedDesign> runs = new LinkedHashMap<>();
+        if (spec != null) {
+            runs.put(new RunFolder(output), PredictedDesign.of(SpecReader.read(spec)));
+        } else {
+            ShippedExample.ALL.forEach(example ->
+                    runs.put(new RunFolder(output.resolve(example.name())), PredictedDesign.of(example.spec())));
+        }
+        return runs;
+    }
+
+    private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
+        RunVerdict verdict = new Checking(run, Map.of(), outcomes).verdict();
+        print(new VerdictText(style()).text(verdict) + "\n");
+        return ExitCode.of(verdict.worst());
+    }
+}

@@ -1,0 +1,49 @@
+package lampproof.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import lampproof.deck.RunFolder;
+import lampproof.simulator.SimulationOutcome;
+import lampproof.simulator.Simulator;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Simulates the decks of a run folder. */
+@Command(
+        name = "simulate",
+        description = "Runs the decks of a run folder in the simulator, all at the same time.",
+        footer = {"", "Example: lampproof simulate run"})
+final class SimulateCommand extends LampproofCommand {
+
+    @Parameters(paramLabel = "RUN", description = "The run folder that 'lampproof deck' wrote.")
+    private Path run;
+
+    @Mixin
+    private TimeLimit timeLimit;
+
+    @Override
+    public Integer call() {
+        Simulator simulator = Simulator.locate(System.getenv());
+        List<SimulationOutcome> outcomes =
+                new Simulating(simulator, timeLimit.seconds(), err()).run(List.of(new RunFolder(run)));
+        outcomes.forEach(this::tell);
+        boolean all = outcomes.stream().allMatch(SimulationOutcome::completed);
+        return (all ? ExitCode.AGREES : ExitCode.NO_VERDICT).code();
+    }
+
+    private void tell(SimulationOutcome outcome) {
+        outcome.remarks().forEach(remark -> err().println(outcome.job().name() + ": " + remark));
+        if (outcome.completed()) {
+            out().println(String.format(
+                    Locale.ROOT,
+                    "%s: simulated in %.1f s with %s",
+                    outcome.job().name(),
+                    outcome.wallTime(),
+                    outcome.simulator()));
+        } else {
+            err().println(outcome.finding().text());
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package lampproof.cli;
+
+import java.util.OptionalDouble;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import picocli.CommandLine.Option;
+
+/** The option that ends a simulation that takes too long. */
+final class TimeLimit {
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            description = "Longest time that one simulation may take; as the spec says, or 600.")
+    private Double seconds;
+
+    /** The limit [s]; empty when none was given. */
+    OptionalDouble seconds() {
+        if (seconds == null) {
+            return OptionalDouble.empty();
+        }
+        if (!(seconds > 0 && seconds <= 86400)) {
+            throw UserFault.badInput(new Finding(
+                    "this is no time limit", "--time-limit", String.valueOf(seconds), "above 0 to 86400 s", ""));
+        }
+        return OptionalDouble.of(seconds);
+    }
+}

@@ -1,0 +1,155 @@
+package lampproof.compare;
+
+import java.util.EnumMap;
+import java.util.Map;
+import lampproof.design.Driver;
+import lampproof.measure.Channel;
+import lampproof.measure.Gate;
+import lampproof.measure.Harmonics;
+import lampproof.measure.Mean;
+import lampproof.measure.MeanProduct;
+import lampproof.measure.Measurement;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.Peak;
+import lampproof.measure.PeakOutsideEdges;
+import lampproof.measure.PeakOutsideEdges.After;
+import lampproof.measure.PeakToPeak;
+import lampproof.measure.RootMeanSquare;
+import lampproof.measure.StoredEnergy;
+import lampproof.measure.ValueAtEnd;
+import lampproof.measure.ValueAtStart;
+import lampproof.measure.Window;
+import lampproof.prediction.Probe;
+
+/** The table of a deck on the bench: what can be taken from its probes in one pass over one window. */
+final class Bench {
+
+    /** What is left out after each edge of the gate when the stress of a part is taken [s]. */
+    static final double EDGE = 0.2e-6;
+
+    private static final double GATE_THRESHOLD = 0.5;
+
+    private final MeasuringPass pass = new MeasuringPass();
+    private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
+    private final Map<Probe, Harmonics> spectra = new EnumMap<>(Probe.class);
+    private final Window window;
+    private final Driver driver;
+
+    Bench(Window window, Driver driver) {
+        this.window = window;
+        this.driver = driver;
+    }
+
+    MeasuringPass pass() {
+        return pass;
+    }
+
+    Window window() {
+        return window;
+    }
+
+    Driver driver() {
+        return driver;
+    }
+
+    Channel channel(Probe probe) {
+        return channels.computeIfAbsent(probe, p -> pass.channel(p.column()));
+    }
+
+    Gate gate() {
+        return gate(channel(Probe.GATE_VOLTAGE));
+    }
+
+    static Gate gate(Channel channel) {
+        return new Gate(channel, GATE_THRESHOLD);
+    }
+
+    Taking add(Measurement measurement) {
+        return pass.add(measurement)::result;
+    }
+
+    Taking mean(Probe probe) {
+        return add(new Mean(window, channel(probe)));
+    }
+
+    Taking rms(Probe probe) {
+        return add(new RootMeanSquare(window, channel(probe)));
+    }
+
+    Taking power(Probe voltage, Probe current) {
+        return add(new MeanProduct(window, channel(voltage), channel(current)));
+    }
+
+    /** Loss in a resistance [Ohm] that carries a probed current. */
+    Taking heat(double resistance, Probe current) {
+        return rms(current).squareTimes(resistance);
+    }
+
+    Taking peak(Probe probe) {
+        return add(new Peak(window, channel(probe)));
+    }
+
+    Taking reversePeak(Probe probe) {
+        return add(new Peak(window, reversed(probe)));
+    }
+
+    Taking magnitudePeak(Probe probe) {
+        return peak(probe).with(reversePeak(probe), Math::max);
+    }
+
+    /** The peak outside the edges of the gate, where capacitances are charged through the part. */
+    Taking stressPeak(Probe probe) {
+        return add(new PeakOutsideEdges(window, channel(probe), gate(), After.BOTH, EDGE));
+    }
+
+    Taking swing(Probe probe) {
+        return add(new PeakToPeak(window, channel(probe)));
+    }
+
+    Harmonics spectrum(Probe probe) {
+        return spectra.computeIfAbsent(
+                probe,
+                p -> pass.add(new Harmonics(window, channel(p), driver.line().frequency())));
+    }
+
+    /** Loss of everything between the line and the bridge. */
+    Taking filterLoss() {
+        Channel drop = difference(Probe.LINE_VOLTAGE, Probe.FILTERED_VOLTAGE);
+        return add(new MeanProduct(window, drop, channel(Probe.LINE_CURRENT)));
+    }
+
+    /** One probe less another. */
+    Channel difference(Probe one, Probe other) {
+        String name = one.dotted() + " less " + other.dotted();
+        return pass.channel(name, Map.of(one.column(), 1.0, other.column(), -1.0), 0);
+    }
+
+    /** Mean power that goes into a capacitance [F] at a probed voltage. */
+    Taking charging(double capacitance, Probe voltage) {
+        return storing(voltage).times(StoredEnergy.ofCapacitor(capacitance, 1));
+    }
+
+    /** Mean power that goes into an inductance [H] with a probed current. */
+    Taking magnetising(double inductance, Probe current) {
+        return storing(current).times(StoredEnergy.ofInductor(inductance, 1));
+    }
+
+    /** Mean power that goes into every store of the circuit; the filter inductor carries the line current. */
+    Taking storing() {
+        return charging(driver.filter().capacitance(), Probe.FILTERED_VOLTAGE)
+                .plus(charging(driver.busCapacitance(), Probe.BUS_VOLTAGE))
+                .plus(charging(driver.output().capacitance(), Probe.OUTPUT_VOLTAGE))
+                .plus(magnetising(driver.filter().inductance(), Probe.LINE_CURRENT))
+                .plus(magnetising(driver.inductor().inductance(), Probe.INDUCTOR_CURRENT));
+    }
+
+    private Taking storing(Probe probe) {
+        Taking end = add(new ValueAtEnd(window, channel(probe)));
+        Taking start = add(new ValueAtStart(window, channel(probe)));
+        return end.squareTimes(1).minus(start.squareTimes(1)).times(1 / window.length());
+    }
+
+    private Channel reversed(Probe probe) {
+        return pass.channel(probe.column(), -1);
+    }
+}

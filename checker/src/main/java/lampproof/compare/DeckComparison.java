@@ -1,0 +1,135 @@
+package lampproof.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import lampproof.design.Driver;
+import lampproof.fault.UserFault;
+import lampproof.measure.LastPeriods;
+import lampproof.measure.LineWindow;
+import lampproof.measure.Measured;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.Window;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Probe;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.Reading;
+import lampproof.waveform.Remark;
+import lampproof.waveform.Span;
+import lampproof.waveform.WaveformFile;
+
+/** Judges the table of one deck: first whether it can be trusted, then each figure. */
+public final class DeckComparison {
+
+    private static final int CREST_PERIODS = 20;
+    private static final int CREST_PERIODS_AT_LEAST = 10;
+
+    private final DeckKind deck;
+    private final List<Prediction> predictions;
+    private final Driver driver;
+    private final WaveformFile table;
+    private final double stopTime;
+
+    private DeckComparison(
+            DeckKind deck, List<Prediction> predictions, Driver driver, WaveformFile table, double stopTime) {
+        this.deck = deck;
+        this.predictions = predictions;
+        this.driver = driver;
+        this.table = table;
+        this.stopTime = stopTime;
+    }
+
+    /**
+     * The verdict on every figure that a deck settles. A table that cannot be trusted gives no verdict on any of them.
+     *
+     * @param deck the deck
+     * @param predictions what the figures should be
+     * @param driver the driver that they are for
+     * @param table what the simulator wrote
+     * @param stopTime the simulated time at which the deck ends [s]
+     */
+    public static DeckVerdict of(
+            DeckKind deck, List<Prediction> predictions, Driver driver, WaveformFile table, double stopTime) {
+        try {
+            return new DeckComparison(deck, predictions, driver, table, stopTime).verdict();
+        } catch (UserFault fault) {
+            return DeckVerdict.noVerdict(deck, predictions, TrustCheck.failed("readable", fault.getMessage()));
+        }
+    }
+
+    private DeckVerdict verdict() {
+        Span span = table.span();
+        if (span.end() < stopTime * (1 - 1e-9)) {
+            return DeckVerdict.failed(deck, predictions, incomplete(span));
+        }
+        Window window = window(span);
+        Bench bench = new Bench(window, driver);
+        Trust trust = new Trust(bench, deck);
+        Map<Prediction, Taking> takings = takings(bench);
+        Reading reading = bench.pass().over(table);
+        List<TrustCheck> checks = checks(span, window, reading, trust);
+        if (checks.stream().anyMatch(check -> !check.passed())) {
+            return DeckVerdict.noVerdict(deck, window.text(), predictions, checks);
+        }
+        List<Verdict> verdicts = new ArrayList<>();
+        takings.forEach((prediction, taking) -> verdicts.add(Verdict.of(prediction, taking.result())));
+        return new DeckVerdict(deck, window.text(), checks, verdicts);
+    }
+
+    private String incomplete(Span span) {
+        return "incomplete: the record ends at " + Engineering.rounded(span.end(), "s") + " of "
+                + Engineering.rounded(stopTime, "s") + " ("
+                + Engineering.fixed(100 * span.end() / stopTime, 1) + " %)";
+    }
+
+    private Window window(Span span) {
+        return switch (deck) {
+            case MAINS -> LineWindow.last(span, driver.line().frequency(), 1);
+            case CREST -> lastSwitchingPeriods(span);
+        };
+    }
+
+    private Window lastSwitchingPeriods(Span span) {
+        MeasuringPass pass = new MeasuringPass();
+        LastPeriods periods = pass.add(
+                new LastPeriods(Window.of(span), Bench.gate(pass.channel(Probe.GATE_VOLTAGE.column())), CREST_PERIODS));
+        pass.over(table);
+        return periods.found(CREST_PERIODS_AT_LEAST);
+    }
+
+    private Map<Prediction, Taking> takings(Bench bench) {
+        Map<Prediction, Taking> takings = new LinkedHashMap<>();
+        for (Prediction prediction : DeckVerdict.settled(deck, predictions)) {
+            String figure = prediction.figure().name();
+            takings.put(prediction, FigureTable.take(figure, bench).orElse(() -> unmeasured(figure)));
+        }
+        return takings;
+    }
+
+    private static Measured unmeasured(String figure) {
+        return Measured.absent("lampproof cannot measure " + figure);
+    }
+
+    private List<TrustCheck> checks(Span span, Window window, Reading reading, Trust trust) {
+        List<TrustCheck> first = List.of(
+                TrustCheck.passed("complete", "the record reaches " + Engineering.rounded(span.end(), "s")),
+                readable(reading),
+                TrustCheck.passed("periods", window.text()));
+        return Stream.concat(first.stream(), trust.checks().stream()).toList();
+    }
+
+    private static TrustCheck readable(Reading reading) {
+        String spoilt = String.join(
+                "; ",
+                reading.remarks().stream()
+                        .filter(Remark::spoils)
+                        .map(Remark::text)
+                        .toList());
+        return spoilt.isEmpty()
+                ? TrustCheck.passed("readable", reading.rows() + " rows, every number finite, time never goes back")
+                : TrustCheck.failed("readable", spoilt);
+    }
+}

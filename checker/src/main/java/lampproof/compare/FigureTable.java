@@ -1,0 +1,201 @@
+package lampproof.compare;
+
+import static java.util.stream.Collectors.toMap;
+import static java.util.stream.Collectors.toSet;
+import static lampproof.prediction.Probe.BRIDGE_CURRENT;
+import static lampproof.prediction.Probe.BRIDGE_VOLTAGE;
+import static lampproof.prediction.Probe.BUS_VOLTAGE;
+import static lampproof.prediction.Probe.DIODE_CURRENT;
+import static lampproof.prediction.Probe.DIODE_VOLTAGE;
+import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.LINE_CURRENT;
+import static lampproof.prediction.Probe.LINE_VOLTAGE;
+import static lampproof.prediction.Probe.OUTPUT_VOLTAGE;
+import static lampproof.prediction.Probe.STRING_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import lampproof.design.LedString;
+import lampproof.design.Topology;
+import lampproof.measure.DisplacementFactor;
+import lampproof.measure.FlickerIndex;
+import lampproof.measure.FlickerPercent;
+import lampproof.measure.Harmonics;
+import lampproof.measure.Measured;
+import lampproof.measure.OnTime;
+import lampproof.measure.PowerFactor;
+import lampproof.measure.RootMeanSquare;
+import lampproof.measure.ShareAbove;
+import lampproof.measure.SwitchingFrequency;
+import lampproof.measure.TotalHarmonicDistortion;
+import lampproof.measure.Window;
+import lampproof.prediction.Probe;
+
+/** How each figure is measured on a deck's table. */
+final class FigureTable {
+
+    private static final int HIGHEST_ORDER = 39;
+
+    /** The running mean of flicker is a hundredth of the half cycle. */
+    private static final double RUNNING_MEANS_PER_PERIOD = 200;
+
+    /** Share of the line period in which the line stands at its crest, 1.8 degrees either way [-]. */
+    private static final double CREST_SHARE = 0.01;
+
+    /** The bridge conducts when it carries more than this share of the crest of a sinusoidal current for the string power [-]. */
+    private static final double CONDUCTING = 0.01;
+
+    private static final String OUTSIDE_EDGES = "taken outside 0.2 us after each gate edge";
+
+    private static final Map<String, Function<Bench, Taking>> TABLE = Stream.of(
+                    figure("line.power.mean", b -> b.power(LINE_VOLTAGE, LINE_CURRENT)),
+                    figure("line.current.rms", b -> b.rms(LINE_CURRENT)),
+                    figure("line.current.peak", b -> b.magnitudePeak(LINE_CURRENT)),
+                    figure("line.power_factor", FigureTable::powerFactor),
+                    figure("line.displacement_factor", FigureTable::displacementFactor),
+                    figure("line.current.thd", FigureTable::distortion),
+                    figure("line.conduction_angle", FigureTable::conductionAngle),
+                    figure("bridge.current.mean", b -> b.mean(BRIDGE_CURRENT)),
+                    figure("bridge.current.rms", b -> b.rms(BRIDGE_CURRENT)),
+                    figure("bridge.loss", b -> b.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT)),
+                    figure("filter.loss", Bench::filterLoss),
+                    figure("bus.voltage.peak", b -> b.peak(BUS_VOLTAGE)),
+                    figure("bus.ripple_current.rms", FigureTable::busRipple),
+                    figure("inductor.current.peak", b -> b.peak(INDUCTOR_CURRENT)),
+                    figure("inductor.current.rms", b -> b.rms(INDUCTOR_CURRENT)),
+                    figure("inductor.current.ripple", b -> b.swing(INDUCTOR_CURRENT)),
+                    figure(
+                            "inductor.loss.copper",
+                            b -> b.heat(b.driver().inductor().resistance(), INDUCTOR_CURRENT)),
+                    figure(
+                            "switch.current.peak",
+                            b -> b.stressPeak(SWITCH_CURRENT).noted(OUTSIDE_EDGES)),
+                    figure("switch.current.rms", b -> b.rms(SWITCH_CURRENT)),
+                    figure("switch.current.mean", b -> b.mean(SWITCH_CURRENT)),
+                    figure("switch.voltage.peak", b -> b.peak(SWITCH_VOLTAGE)),
+                    figure("switch.loss", b -> b.power(SWITCH_VOLTAGE, SWITCH_CURRENT)),
+                    figure(
+                            "switch.loss.conduction",
+                            b -> b.heat(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
+                    figure(
+                            "diode.current.peak",
+                            b -> b.stressPeak(DIODE_CURRENT).noted(OUTSIDE_EDGES)),
+                    figure("diode.current.mean", b -> b.mean(DIODE_CURRENT)),
+                    figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
+                    figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),
+                    figure("diode.loss.conduction", b -> b.power(DIODE_VOLTAGE, DIODE_CURRENT)),
+                    figure("switching.on_time", b -> b.add(new OnTime(b.window(), b.gate()))),
+                    figure("switching.frequency.crest", FigureTable::crestFrequency),
+                    figure("string.current.mean", b -> b.mean(STRING_CURRENT)),
+                    figure("string.current.peak", b -> b.peak(STRING_CURRENT)),
+                    figure("string.power.mean", b -> b.power(OUTPUT_VOLTAGE, STRING_CURRENT)),
+                    figure("string.flicker.percent", FigureTable::flickerPercent),
+                    figure("string.flicker.index", FigureTable::flickerIndex),
+                    figure("output.voltage.peak", b -> b.peak(OUTPUT_VOLTAGE)),
+                    figure("sense.loss", b -> b.heat(b.driver().senseResistance(), SWITCH_CURRENT)),
+                    figure("loss.total", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
+                    figure("efficiency", FigureTable::efficiency))
+            .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
+
+    private static final Map<String, Function<Bench, Taking>> HARMONICS = IntStream.rangeClosed(2, HIGHEST_ORDER)
+            .boxed()
+            .collect(toMap(order -> "line.current.harmonic." + order, order -> bench -> harmonic(bench, order)));
+
+    private FigureTable() {}
+
+    /** The names of all figures that can be measured. */
+    static Set<String> names() {
+        return Stream.concat(TABLE.keySet().stream(), HARMONICS.keySet().stream())
+                .collect(toSet());
+    }
+
+    /** Prepares a figure on the bench. */
+    static Optional<Taking> take(String figure, Bench bench) {
+        return Optional.ofNullable(TABLE.get(figure))
+                .or(() -> Optional.ofNullable(HARMONICS.get(figure)))
+                .map(recipe -> recipe.apply(bench));
+    }
+
+    private static Map.Entry<String, Function<Bench, Taking>> figure(String name, Function<Bench, Taking> recipe) {
+        return Map.entry(name, recipe);
+    }
+
+    private static Taking powerFactor(Bench b) {
+        return b.add(new PowerFactor(b.window(), b.channel(LINE_VOLTAGE), b.channel(LINE_CURRENT)));
+    }
+
+    private static Taking displacementFactor(Bench b) {
+        Harmonics voltage = b.spectrum(LINE_VOLTAGE);
+        Harmonics current = b.spectrum(LINE_CURRENT);
+        return () -> DisplacementFactor.of(voltage, current);
+    }
+
+    private static Taking distortion(Bench b) {
+        Harmonics current = b.spectrum(LINE_CURRENT);
+        return () -> TotalHarmonicDistortion.of(current, HIGHEST_ORDER).map(share -> 100 * share);
+    }
+
+    private static Taking harmonic(Bench b, int order) {
+        Harmonics current = b.spectrum(LINE_CURRENT);
+        return () -> current.result()
+                .then(fundamental ->
+                        Measured.ratio(100 * current.rms(order).value(), fundamental, "there is no fundamental"));
+    }
+
+    private static Taking conductionAngle(Bench b) {
+        LedString string = b.driver().string();
+        double power = string.current() * string.voltage(string.current());
+        double crestCurrent = 2 * power / b.driver().line().crest();
+        return b.add(new ShareAbove(b.window(), b.channel(BRIDGE_CURRENT), CONDUCTING * crestCurrent))
+                .times(180);
+    }
+
+    /** What the bridge brings less what the converter takes. */
+    private static Taking busRipple(Bench b) {
+        Probe taken = b.driver().topology() == Topology.STEP_UP ? INDUCTOR_CURRENT : SWITCH_CURRENT;
+        return b.add(new RootMeanSquare(b.window(), b.difference(BRIDGE_CURRENT, taken)));
+    }
+
+    /** In a record of a line period around its positive crest; with the line held at its crest anywhere. */
+    private static Taking crestFrequency(Bench b) {
+        Window window = b.window();
+        double period = 1 / b.driver().line().frequency();
+        if (window.length() < period / 2) {
+            return b.add(new SwitchingFrequency(window, b.gate()));
+        }
+        double crest = window.start() + period / 4;
+        double half = CREST_SHARE * period / 2;
+        return b.add(new SwitchingFrequency(Window.of(crest - half, crest + half), b.gate()));
+    }
+
+    private static Taking flickerPercent(Bench b) {
+        return b.add(new FlickerPercent(b.window(), b.channel(STRING_CURRENT), runningMean(b)))
+                .times(100);
+    }
+
+    private static Taking flickerIndex(Bench b) {
+        return b.add(new FlickerIndex(b.window(), b.channel(STRING_CURRENT), runningMean(b)));
+    }
+
+    private static double runningMean(Bench b) {
+        return 1 / (RUNNING_MEANS_PER_PERIOD * b.driver().line().frequency());
+    }
+
+    /** Line power less what goes into the stores. */
+    private static Taking steadyInput(Bench b) {
+        return b.power(LINE_VOLTAGE, LINE_CURRENT).minus(b.storing());
+    }
+
+    private static Taking efficiency(Bench b) {
+        Taking input = steadyInput(b);
+        Taking output = b.power(OUTPUT_VOLTAGE, STRING_CURRENT);
+        return () -> output.result()
+                .then(out -> input.result().then(in -> Measured.ratio(100 * out, in, "no power flows in")));
+    }
+}

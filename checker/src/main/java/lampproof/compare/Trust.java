@@ -1,0 +1,196 @@
+package lampproof.compare;
+
+import static lampproof.prediction.Probe.BRIDGE_CURRENT;
+import static lampproof.prediction.Probe.BRIDGE_VOLTAGE;
+import static lampproof.prediction.Probe.BUS_VOLTAGE;
+import static lampproof.prediction.Probe.DIODE_CURRENT;
+import static lampproof.prediction.Probe.DIODE_VOLTAGE;
+import static lampproof.prediction.Probe.FILTERED_VOLTAGE;
+import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.INDUCTOR_VOLTAGE;
+import static lampproof.prediction.Probe.LINE_CURRENT;
+import static lampproof.prediction.Probe.LINE_VOLTAGE;
+import static lampproof.prediction.Probe.OUTPUT_VOLTAGE;
+import static lampproof.prediction.Probe.STRING_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
+
+import java.util.ArrayList;
+import java.util.List;
+import lampproof.design.Driver;
+import lampproof.design.Topology;
+import lampproof.measure.Mean;
+import lampproof.measure.Measured;
+import lampproof.measure.OnTime;
+import lampproof.measure.Peak;
+import lampproof.measure.PointCount;
+import lampproof.measure.SwitchingWindow;
+import lampproof.measure.Window;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
+import lampproof.waveform.Engineering;
+
+/**
+ * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.
+ *
+ * <p>A simulator may end without a word and be wrong. What it cannot do is be wrong and keep the books of energy.
+ */
+final class Trust {
+
+    /** Limits are common practice, no source: half of what the figures are compared with, or less. */
+    private static final double VOLTAGE_BAND = 0.01;
+
+    private static final double CURRENT_BAND = 0.02;
+    private static final double ENERGY_BAND = 0.02;
+    private static final double POINTS_PER_CYCLE = 20;
+    private static final double STEPS_PER_ON_TIME = 10;
+
+    private final Bench bench;
+    private final List<Half> halves = new ArrayList<>();
+    private final PointCount points;
+    private final SwitchingWindow cycles;
+    private final Taking onTime;
+    private final Taking input;
+    private final Taking parts;
+
+    /** What is taken of a probe over each half of the window. */
+    private record Half(Probe probe, String statistic, Taking first, Taking second, double band) {}
+
+    Trust(Bench bench, DeckKind kind) {
+        this.bench = bench;
+        means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
+        means(BUS_VOLTAGE, VOLTAGE_BAND);
+        means(STRING_CURRENT, CURRENT_BAND);
+        if (kind == DeckKind.CREST) {
+            peaks(INDUCTOR_CURRENT, CURRENT_BAND);
+        }
+        points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
+        cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
+        onTime = bench.add(new OnTime(bench.window(), bench.gate()));
+        input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
+        parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
+    }
+
+    /** The checks, once the pass is over. */
+    List<TrustCheck> checks() {
+        return List.of(settled(), resolved(), energy());
+    }
+
+    private void means(Probe probe, double band) {
+        Window window = bench.window();
+        Taking first = bench.add(new Mean(firstHalf(window), bench.channel(probe)));
+        Taking second = bench.add(new Mean(secondHalf(window), bench.channel(probe)));
+        halves.add(new Half(probe, "mean", first, second, band));
+    }
+
+    private void peaks(Probe probe, double band) {
+        Window window = bench.window();
+        Taking first = bench.add(new Peak(firstHalf(window), bench.channel(probe)));
+        Taking second = bench.add(new Peak(secondHalf(window), bench.channel(probe)));
+        halves.add(new Half(probe, "peak", first, second, band));
+    }
+
+    private static Window firstHalf(Window window) {
+        return Window.of(window.start(), window.start() + window.length() / 2);
+    }
+
+    private static Window secondHalf(Window window) {
+        return Window.of(window.start() + window.length() / 2, window.end());
+    }
+
+    private TrustCheck settled() {
+        List<String> moving =
+                halves.stream().filter(Trust::moves).map(Trust::told).toList();
+        return moving.isEmpty()
+                ? TrustCheck.passed("settled", told(widest()))
+                : TrustCheck.failed("settled", "not settled: " + String.join("; ", moving));
+    }
+
+    /** The half that comes nearest to its band. */
+    private Half widest() {
+        return halves.stream()
+                .max((a, b) -> Double.compare(change(a) / a.band(), change(b) / b.band()))
+                .orElseThrow();
+    }
+
+    private static boolean moves(Half half) {
+        return !(change(half) <= half.band());
+    }
+
+    /** Change from the first to the second half, relative to the larger; not a number when one is absent. */
+    private static double change(Half half) {
+        Measured first = half.first().result();
+        Measured second = half.second().result();
+        if (!first.present() || !second.present()) {
+            return Double.NaN;
+        }
+        double larger = Math.max(Math.abs(first.value()), Math.abs(second.value()));
+        return larger == 0 ? 0 : Math.abs(second.value() - first.value()) / larger;
+    }
+
+    private static String told(Half half) {
+        Measured absent = half.first().result().with(half.second().result(), (a, b) -> b - a);
+        if (!absent.present()) {
+            return half.probe().dotted() + ": " + absent.note();
+        }
+        return half.probe().dotted() + " " + half.statistic() + " "
+                + Engineering.rounded(
+                        half.first().result().value(), half.probe().unit()) + " in the first half, "
+                + Engineering.rounded(
+                        half.second().result().value(), half.probe().unit()) + " in the second ("
+                + Engineering.fixed(100 * change(half), 2) + " %, limit " + Engineering.fixed(100 * half.band(), 0)
+                + " %)";
+    }
+
+    private TrustCheck resolved() {
+        Measured perCycle = points.result().with(cycles.result(), (all, count) -> all / count);
+        Measured perPulse = points.whileOn().with(cycles.result(), (on, count) -> on / count);
+        if (!perCycle.present() || !onTime.result().present()) {
+            String reason = perCycle.present() ? onTime.result().note() : perCycle.note();
+            return TrustCheck.failed("resolved", "no switching seen: " + reason);
+        }
+        boolean enough = perCycle.value() >= POINTS_PER_CYCLE && perPulse.value() >= STEPS_PER_ON_TIME;
+        String text = Math.round(perCycle.value()) + " steps in a switching cycle (at least "
+                + Math.round(POINTS_PER_CYCLE) + "), " + Math.round(perPulse.value()) + " of them in the on-time of "
+                + Engineering.rounded(onTime.result().value(), "s") + " (at least " + Math.round(STEPS_PER_ON_TIME)
+                + ")";
+        return TrustCheck.of("resolved", enough, enough ? text : "too coarse: " + text);
+    }
+
+    private TrustCheck energy() {
+        Measured taken = input.result();
+        Measured rest = taken.with(parts.result(), (in, all) -> in - all);
+        if (!rest.present()) {
+            return TrustCheck.failed("energy", rest.note());
+        }
+        double limit = ENERGY_BAND * Math.abs(taken.value());
+        boolean closes = taken.value() > 0 && Math.abs(rest.value()) <= limit;
+        String text = "of " + Engineering.rounded(taken.value(), "W") + " from the line, "
+                + Engineering.rounded(rest.value(), "W") + " is not accounted for (limit "
+                + Engineering.rounded(limit, "W") + ")";
+        return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
+    }
+
+    /** Mean power into every part but output and string, lossy or storing. */
+    private Taking losses() {
+        Driver driver = bench.driver();
+        return bench.filterLoss()
+                .plus(bench.charging(driver.filter().capacitance(), FILTERED_VOLTAGE))
+                .plus(bench.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT))
+                .plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE))
+                .plus(bench.power(INDUCTOR_VOLTAGE, INDUCTOR_CURRENT))
+                .plus(bench.power(SWITCH_VOLTAGE, SWITCH_CURRENT))
+                .plus(bench.power(DIODE_VOLTAGE, DIODE_CURRENT));
+    }
+
+    private Taking intoString() {
+        return bench.power(OUTPUT_VOLTAGE, STRING_CURRENT)
+                .plus(bench.charging(bench.driver().output().capacitance(), OUTPUT_VOLTAGE));
+    }
+
+    /** With the line held at its crest a source beside the string takes what the output would store: not probed. */
+    private Taking intoOutput() {
+        boolean stepUp = bench.driver().topology() == Topology.STEP_UP;
+        return bench.power(OUTPUT_VOLTAGE, stepUp ? DIODE_CURRENT : INDUCTOR_CURRENT);
+    }
+}

@@ -1,0 +1,23 @@
+package lampproof.compare;
+
+/**
+ * One thing that must hold before any figure of a simulation is looked at.
+ *
+ * @param name what is asked, in a word
+ * @param passed whether it holds
+ * @param text what was found, with the limit
+ */
+public record TrustCheck(String name, boolean passed, String text) {
+
+    static TrustCheck of(String name, boolean passed, String text) {
+        return new TrustCheck(name, passed, text);
+    }
+
+    static TrustCheck passed(String name, String text) {
+        return new TrustCheck(name, true, text);
+    }
+
+    static TrustCheck failed(String name, String text) {
+        return new TrustCheck(name, false, text);
+    }
+}

@@ -1,0 +1,46 @@
+package lampproof.compare;
+
+import java.util.OptionalDouble;
+import lampproof.measure.Measured;
+import lampproof.prediction.Prediction;
+
+/**
+ * What became of one predicted figure.
+ *
+ * @param prediction the prediction
+ * @param simulated the simulated value [unit of the figure]; empty when there is none
+ * @param outcome what it says of the prediction
+ * @param reason why there is no verdict, or what must be said beside it; empty when there is nothing to say
+ */
+public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome outcome, String reason) {
+
+    /** Compares a measured figure with the prediction; an absent one gives no verdict. */
+    static Verdict of(Prediction prediction, Measured measured) {
+        if (!measured.present()) {
+            return noVerdict(prediction, measured.note());
+        }
+        boolean agrees = prediction.tolerance().agrees(prediction.value(), measured.value());
+        return new Verdict(prediction, measured.number(), agrees ? Outcome.AGREES : Outcome.DIFFERS, measured.note());
+    }
+
+    static Verdict noVerdict(Prediction prediction, String reason) {
+        return new Verdict(prediction, OptionalDouble.empty(), Outcome.NO_VERDICT, reason);
+    }
+
+    static Verdict notSimulated(Prediction prediction, String reason) {
+        return new Verdict(prediction, OptionalDouble.empty(), Outcome.NOT_SIMULATED, reason);
+    }
+
+    /** Greatest difference that agrees [unit of the figure]. */
+    public double allowed() {
+        return prediction.tolerance().around(prediction.value());
+    }
+
+    /** Simulated less predicted value over the predicted one [%]; empty where the predicted one is lost in its tolerance. */
+    public OptionalDouble deviation() {
+        double predicted = Math.abs(prediction.value());
+        return simulated.isPresent() && predicted > allowed()
+                ? OptionalDouble.of(100 * (simulated.getAsDouble() - prediction.value()) / predicted)
+                : OptionalDouble.empty();
+    }
+}

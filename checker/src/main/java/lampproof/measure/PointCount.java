@@ -1,0 +1,35 @@
+package lampproof.measure;
+
+/** The number of steps in time from which a window is drawn [-], and of those in which a gate is on. */
+public final class PointCount extends Measurement {
+
+    private final Gate gate;
+    private long steps;
+    private long on;
+
+    /** Counts the steps of a record. */
+    public PointCount(Window window, Gate gate) {
+        super(window);
+        this.gate = gate;
+    }
+
+    /** The steps in which the gate is on throughout [-]. */
+    public Measured whileOn() {
+        return result().map(all -> on);
+    }
+
+    @Override
+    protected void add(Piece piece) {
+        if (piece.width() > 0) {
+            steps++;
+            boolean throughout =
+                    piece.from(gate.channel()) >= gate.threshold() && piece.to(gate.channel()) >= gate.threshold();
+            on += throughout ? 1 : 0;
+        }
+    }
+
+    @Override
+    protected Measured measured() {
+        return Measured.of(steps);
+    }
+}

@@ -1,0 +1,67 @@
+package lampproof.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+
+/** Predictions for a reader: the losses first, largest first, then every figure from the wall to the string. */
+public final class PredictionText {
+
+    private static final String TOTAL = "loss.total";
+
+    private final Style style;
+
+    /** Predictions in a style. */
+    public PredictionText(Style style) {
+        this.style = style;
+    }
+
+    /** The predictions as lines. */
+    public String text(List<Prediction> predictions) {
+        return style.heading("losses over the line cycle, largest first") + "\n"
+                + losses(predictions) + "\n"
+                + style.heading("figures") + "\n"
+                + figures(predictions);
+    }
+
+    private static String losses(List<Prediction> predictions) {
+        List<Prediction> losses = predictions.stream()
+                .filter(PredictionText::isLoss)
+                .sorted(Comparator.comparingDouble(Prediction::value).reversed())
+                .toList();
+        double total = losses.stream()
+                .filter(loss -> loss.figure().name().equals(TOTAL))
+                .mapToDouble(Prediction::value)
+                .sum();
+        Grid grid = new Grid("lrrl");
+        for (Prediction loss : losses) {
+            String share = total > 0 ? String.format(Locale.ROOT, "%.1f %%", 100 * loss.value() / total) : "";
+            grid.add(List.of(
+                    loss.figure().name(),
+                    Quantity.text(loss.value(), "W"),
+                    share,
+                    loss.figure().definition()));
+        }
+        return grid.text();
+    }
+
+    private static boolean isLoss(Prediction prediction) {
+        List<String> words = List.of(prediction.figure().name().split("\\."));
+        return prediction.deck() == DeckKind.MAINS && prediction.figure().unit().equals("W") && words.contains("loss");
+    }
+
+    private String figures(List<Prediction> predictions) {
+        Grid grid = new Grid("lrrl").add(List.of("figure", "predicted", "tolerance", "deck"), style::heading);
+        for (Prediction prediction : predictions) {
+            String unit = prediction.figure().unit();
+            grid.add(List.of(
+                    prediction.figure().name(),
+                    Quantity.text(prediction.value(), unit),
+                    "+- " + Quantity.text(prediction.tolerance().around(prediction.value()), unit),
+                    prediction.deck() == null ? "none" : prediction.deck().word()));
+        }
+        return grid.text();
+    }
+}

@@ -1,0 +1,127 @@
+package lampproof.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import lampproof.compare.DeckVerdict;
+import lampproof.compare.Outcome;
+import lampproof.compare.RunVerdict;
+import lampproof.compare.TrustCheck;
+import lampproof.compare.Verdict;
+import lampproof.prediction.Figure;
+
+/** The verdicts of a run for a reader: deck by deck, first whether it can be trusted, then its figures, last the totals. */
+public final class VerdictText {
+
+    private static final List<String> HEAD = List.of("figure", "predicted", "simulated", "deviation", "allowed", "");
+
+    private final Style style;
+
+    /** Verdicts in a style. */
+    public VerdictText(Style style) {
+        this.style = style;
+    }
+
+    /** The verdicts as lines. */
+    public String text(RunVerdict run) {
+        StringBuilder text = new StringBuilder(style.heading(run.name()) + "\n");
+        run.decks().forEach(deck -> text.append("\n").append(deck(deck)));
+        if (!run.others().isEmpty()) {
+            text.append("\n").append(style.heading("without a deck")).append("\n");
+            text.append(grid(run.others()));
+        }
+        return text.append("\n").append(totals(run)).append("\n").toString();
+    }
+
+    private String deck(DeckVerdict deck) {
+        StringBuilder text =
+                new StringBuilder(style.heading("deck " + deck.deck().word()) + "\n");
+        text.append(trust(deck.trust()));
+        return text.append(
+                        deck.verdicts().stream()
+                                        .anyMatch(verdict -> verdict.simulated().isPresent())
+                                ? grid(deck.verdicts())
+                                : silent(deck))
+                .toString();
+    }
+
+    /** A deck of which no figure has a value is told in one line. */
+    private String silent(DeckVerdict deck) {
+        if (deck.verdicts().isEmpty()) {
+            return "";
+        }
+        Verdict first = deck.verdicts().get(0);
+        return "  "
+                + style.bad(first.outcome().words() + " on any of its "
+                        + deck.verdicts().size() + " figures") + ": " + first.reason() + "\n";
+    }
+
+    private String trust(List<TrustCheck> checks) {
+        Grid grid = new Grid("lll");
+        for (TrustCheck check : checks) {
+            UnaryOperator<String> paint = check.passed() ? UnaryOperator.identity() : style::bad;
+            grid.add(List.of(check.passed() ? "ok" : "FAILED", check.name(), ascii(check.text())), paint);
+        }
+        return grid.text();
+    }
+
+    private String grid(List<Verdict> verdicts) {
+        Grid grid = new Grid("lrrrrl").add(HEAD, style::heading);
+        for (Verdict verdict : verdicts) {
+            boolean good = verdict.outcome() == Outcome.AGREES || verdict.outcome() == Outcome.NOT_SIMULATED;
+            grid.add(cells(verdict), good ? UnaryOperator.identity() : style::bad);
+        }
+        return grid.text();
+    }
+
+    private static List<String> cells(Verdict verdict) {
+        Figure figure = verdict.prediction().figure();
+        return List.of(
+                figure.name(),
+                Quantity.text(verdict.prediction().value(), figure.unit()),
+                value(verdict.simulated(), figure.unit()),
+                percent(verdict.deviation()),
+                "+- " + Quantity.text(verdict.allowed(), figure.unit()),
+                words(verdict));
+    }
+
+    private static String words(Verdict verdict) {
+        return switch (verdict.outcome()) {
+            case AGREES -> "agrees";
+            case DIFFERS -> "DIFFERS";
+            case NO_VERDICT, NOT_SIMULATED -> verdict.outcome().words() + ": " + ascii(verdict.reason());
+        };
+    }
+
+    private static String value(OptionalDouble value, String unit) {
+        return value.isPresent() ? Quantity.text(value.getAsDouble(), unit) : "";
+    }
+
+    private static String percent(OptionalDouble deviation) {
+        return deviation.isPresent() ? String.format(Locale.ROOT, "%+.2f %%", deviation.getAsDouble()) : "";
+    }
+
+    private String totals(RunVerdict run) {
+        String text = run.name() + ": " + run.verdicts().size() + " figures";
+        for (Outcome outcome : Outcome.values()) {
+            text += run.count(outcome) == 0
+                    ? ""
+                    : ", " + run.count(outcome) + " " + plural(outcome, run.count(outcome));
+        }
+        return run.worst() == Outcome.DIFFERS || run.worst() == Outcome.NO_VERDICT ? style.bad(text) : style.good(text);
+    }
+
+    private static String plural(Outcome outcome, long count) {
+        return switch (outcome) {
+            case AGREES -> count == 1 ? "agrees" : "agree";
+            case DIFFERS -> count == 1 ? "differs" : "differ";
+            case NOT_SIMULATED, NO_VERDICT -> outcome.words();
+        };
+    }
+
+    /** Not every terminal has a micro sign. */
+    private static String ascii(String text) {
+        return text.replace('\u00b5', 'u');
+    }
+}

@@ -1,0 +1,36 @@
+package lampproof.prediction;
+
+import java.util.List;
+import lampproof.design.Design;
+import lampproof.design.Sizing;
+import lampproof.spec.Spec;
+
+/**
+ * Everything that follows from a spec before anything is simulated.
+ *
+ * @param design the driver and where its values came from
+ * @param solution its periodic steady state
+ * @param predictions what its figures should be
+ */
+public record PredictedDesign(Design design, Solution solution, List<Prediction> predictions) {
+
+    /** Copies the predictions. */
+    public PredictedDesign {
+        predictions = List.copyOf(predictions);
+    }
+
+    /**
+     * Sizes, solves and predicts.
+     *
+     * @throws lampproof.fault.UserFault when physics forbids what the spec asks for, or it tolerates an unknown figure
+     */
+    public static PredictedDesign of(Spec spec) {
+        Tolerances tolerances = new Tolerances(spec);
+        Design design = Sizing.of(spec);
+        Solution solution = Solution.of(design.driver());
+        List<Prediction> predictions = Predictions.of(solution, Corner.NOMINAL).stream()
+                .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
+                .toList();
+        return new PredictedDesign(design, solution, predictions);
+    }
+}
