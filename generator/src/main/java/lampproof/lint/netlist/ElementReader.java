@@ -46,7 +46,7 @@ final class ElementReader {
             case SWITCH -> element(2, words(2, 4), word(4), arguments.from(5));
             case CURRENT_SWITCH -> element(2, List.of(), word(3), arguments.from(4));
             case LINE -> element(4, List.of(), Optional.empty(), arguments.from(5));
-            case DIODE, BIPOLAR, MOSFET, JFET, MESFET, DISTRIBUTED_RC -> modelled();
+            case DIODE, BIPOLAR, MOSFET, JFET, MESFET -> modelled();
             case SUBCIRCUIT, OPAQUE -> instance();
         };
     }

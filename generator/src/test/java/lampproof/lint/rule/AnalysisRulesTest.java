@@ -32,6 +32,14 @@ class AnalysisRulesTest {
     }
 
     @Test
+    void aFileOfModelsHasNoTitleEither() {
+        assertThat(Decks.rules(".subckt half p q\nD1 p q dm\n.ends\n.model dm d(is=1e-14)\n"))
+                .isEmpty();
+        assertThat(Decks.rules(".model dm d(is=1e-14)\nV1 a 0 1\nD1 a 0 dm\n.op\n.end\n"))
+                .containsExactly("swallowed-title:1", "missing-model:3");
+    }
+
+    @Test
     void interpolatedOutputIsAnError() {
         assertThat(Decks.messages("* t\nV1 a 0 1\nR1 a 0 1k\n.options method=gear interp\n.op\n.end\n"))
                 .containsExactly("""

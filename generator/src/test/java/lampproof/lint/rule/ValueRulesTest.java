@@ -188,6 +188,14 @@ class ValueRulesTest {
     }
 
     @Test
+    void aParameterMayBeAnExpressionWithoutBraces() {
+        assertThat(Decks.rules("* t\n.param a=3+b b=1k/2\nV1 a 0 {a}\nR1 a 0 {b}\n.op\n.end\n"))
+                .isEmpty();
+        assertThat(Decks.rules("* t\n.param a=3+4k7\nV1 a 0 {a}\nR1 a 0 1\n.op\n.end\n"))
+                .containsExactly("unread-tail:2");
+    }
+
+    @Test
     void aMissingEdgeOfAPulseIsTold() {
         assertThat(Decks.messages("* t\nV1 a 0 DC 0 PULSE 0 10 0 10n\nR1 a 0 1k\n.op\n.end\n"))
                 .containsExactly("""
