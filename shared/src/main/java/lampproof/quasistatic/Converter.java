@@ -83,11 +83,11 @@ final class Converter {
         double mean = inputCharge(cycle) / cycle.period();
         return stepUp
                 ? (cycle.topCurrent() - cycle.trough()) * cycle.period() / 8
-                : cycle.onCharge() - mean * cycle.onTime();
+                : cycle.on().charge() - mean * cycle.onTime();
     }
 
     /** Charge that a cycle gives to output capacitor and string [C]. */
     double outputCharge(CellCycle cycle) {
-        return stepUp ? cycle.diodeCharge() : cycle.inductorCharge();
+        return stepUp ? cycle.diode().charge() : cycle.inductorCharge();
     }
 }
