@@ -5,7 +5,8 @@ package lampproof.physics;
  *
  * <p>{@code lg = mu0 L Imax^2 / (Bmax^2 Ac)}.
  *
- * <p>Valid when the gap holds nearly all of the reluctance. Neglects fringing, which asks for a longer gap, and the core.
+ * <p>Valid when the gap holds nearly all of the reluctance. Neglects fringing, which asks for a longer gap, and the
+ * core.
  *
  * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 11.4.1.
  */

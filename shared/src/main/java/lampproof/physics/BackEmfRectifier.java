@@ -4,8 +4,8 @@ package lampproof.physics;
  * A load of constant voltage behind a rectifier and a resistor, such as a string of LEDs straight on the mains.
  *
  * <p>{@code theta1 = asin(E / VM)}; {@code I = n (2 VM cos theta1 - E (pi - 2 theta1)) / (2 pi R)};
- * {@code Irms^2 = n int (VM sin - E)^2 / (2 pi R^2)} from theta1 to pi - theta1; {@code PF = (E I + R Irms^2) /
- * (Vrms Irms)}, with n conducting half cycles of each line cycle.
+ * {@code Irms^2 = n int (VM sin - E)^2 / (2 pi R^2)} from theta1 to pi - theta1;
+ * {@code PF = (E I + R Irms^2) / (Vrms Irms)}, with n conducting half cycles of each line cycle.
  *
  * <p>Valid for a sinusoidal line. Neglects rectifier drops and inductance.
  *

@@ -9,8 +9,8 @@ package lampproof.physics;
  *
  * <p>Valid in steady state. Neglects all losses and the output ripple.
  *
- * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, ch. 5, eq. (5.32), (5.52),
- * table 5.2.
+ * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, ch. 5, eq. (5.32),
+ * (5.52), table 5.2.
  */
 public final class BoostConversionRatio {
 

@@ -3,13 +3,13 @@ package lampproof.physics;
 /**
  * Output over input voltage of a step-down converter in either conduction mode.
  *
- * <p>Continuous {@code M = D}; discontinuous {@code M = 2 / (1 + sqrt(1 + 4 K / D^2))}; {@code Kcrit = 1 - D}; diode duty
- * {@code D2 = K / (D M)}; into a current I: {@code V = Vg / (1 + 2 L I fs / (D^2 Vg))}.
+ * <p>Continuous {@code M = D}; discontinuous {@code M = 2 / (1 + sqrt(1 + 4 K / D^2))}; {@code Kcrit = 1 - D}; diode
+ * duty {@code D2 = K / (D M)}; into a current I: {@code V = Vg / (1 + 2 L I fs / (D^2 Vg))}.
  *
  * <p>Valid in steady state. Neglects all losses and the output ripple.
  *
- * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, ch. 5, eq. (5.5), (5.28),
- * table 5.2.
+ * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, ch. 5, eq. (5.5),
+ * (5.28), table 5.2.
  */
 public final class BuckConversionRatio {
 

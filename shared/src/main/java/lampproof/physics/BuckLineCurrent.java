@@ -3,16 +3,18 @@ package lampproof.physics;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Line-current shapes of a step-down converter behind a rectifier, which draws nothing while the line is below its output.
+ * Line-current shapes of a step-down converter behind a rectifier, which draws nothing while the line is below its
+ * output.
  *
  * <p>With {@code m = V / VM} and conduction from {@code asin m} to {@code pi - asin m}: constant on-time in boundary
- * conduction {@code 1 - m / sin}; constant line current {@code 1}; constant inductor current {@code m / sin}; constant
- * duty in discontinuous conduction {@code sin - m}.
+ * conduction {@code 1 - m / sin}; constant line current {@code 1}; constant inductor current {@code m / sin};
+ * constant duty in discontinuous conduction {@code sin - m}.
  *
- * <p>Valid for a sinusoidal line and a constant output voltage. Neglects losses, the bus capacitor and the line filter.
+ * <p>Valid for a sinusoidal line and a constant output voltage. Neglects losses, the bus capacitor and the line
+ * filter.
  *
- * <p>Source: mean inductor current times duty, own derivation; that distortion is unavoidable but can meet the limits:
- * R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 21.2.1.
+ * <p>Source: mean inductor current times duty, own derivation; that distortion is unavoidable but can meet the
+ * limits: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 21.2.1.
  */
 public final class BuckLineCurrent {
 

@@ -3,15 +3,15 @@ package lampproof.physics;
 /**
  * Currents over the line cycle in a step-up rectifier in continuous conduction that draws a sinusoidal current.
  *
- * <p>With {@code m = VM / V}: switch rms {@code Iac sqrt(1 - 8 m / (3 pi))}; diode rms {@code Iac sqrt(8 m / (3 pi))};
- * switch mean {@code Iac (2 sqrt 2 / pi) (1 - pi m / 4)}; diode mean {@code Iac m / sqrt 2}; output capacitor rms
- * {@code sqrt(ID rms^2 - ID mean^2)}.
+ * <p>With {@code m = VM / V}: switch rms {@code Iac sqrt(1 - 8 m / (3 pi))}; diode rms
+ * {@code Iac sqrt(8 m / (3 pi))}; switch mean {@code Iac (2 sqrt 2 / pi) (1 - pi m / 4)}; diode mean
+ * {@code Iac m / sqrt 2}; output capacitor rms {@code sqrt(ID rms^2 - ID mean^2)}.
  *
  * <p>Valid for unity power factor and a line crest below the output voltage. Neglects losses and inductor ripple.
  *
- * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 21.5,
- * eq. (21.122)-(21.126), table 21.3, where the switch mean stands with pi/8: mean line current less diode mean gives pi/4;
- * capacitor: Infineon DN 2013-01 rev. 1.1, 2016, eq. 34.
+ * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 21.5, eq.
+ * (21.122)-(21.126), table 21.3, where the switch mean stands with pi/8: mean line current less diode mean gives
+ * pi/4; capacitor: Infineon DN 2013-01 rev. 1.1, 2016, eq. 34.
  *
  * @param lineRms rms line voltage [V]
  * @param outputVoltage output voltage, not below the line crest [V]

@@ -5,8 +5,8 @@ package lampproof.physics;
  *
  * <p>{@code C = Cnom (1 - loss)}; ripple grows by {@code 1 / (1 - loss)}.
  *
- * <p>Valid for the loss that the maker states at the working voltage; X7R parts of high value lose typically 40 to 80 per
- * cent at rated voltage (from memory), which X7R does not limit.
+ * <p>Valid for the loss that the maker states at the working voltage; X7R parts of high value lose typically 40 to 80
+ * per cent at rated voltage (from memory), which X7R does not limit.
  *
  * <p>Source: makers' data sheets, common practice, no source.
  */

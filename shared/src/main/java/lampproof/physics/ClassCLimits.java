@@ -6,14 +6,14 @@ import java.util.List;
 /**
  * Harmonic limits of lighting equipment above 25 W.
  *
- * <p>Over the fundamental: order 2: 2 %; 3: the lower of 30 % x power factor and 27 %; 5: 10 %; 7: 7 %; 9: 5 %; odd 11 to
- * 39: 3 %.
+ * <p>Over the fundamental: order 2: 2 %; 3: the lower of 30 % x power factor and 27 %; 5: 10 %; 7: 7 %; 9: 5 %; odd
+ * 11 to 39: 3 %.
  *
- * <p>Valid for active power above 25 W and 220 V to 240 V supplies. Editions differ in the third harmonic; the stricter
- * limit is used and named.
+ * <p>Valid for active power above 25 W and 220 V to 240 V supplies. Editions differ in the third harmonic; the
+ * stricter limit is used and named.
  *
- * <p>Source: IEC 61000-3-2, table 2, editions up to 2014, read in documents that restate it; the fixed 27 % of edition 5,
- * 2018, from memory.
+ * <p>Source: IEC 61000-3-2, table 2, editions up to 2014, read in documents that restate it; the fixed 27 % of
+ * edition 5, 2018, from memory.
  */
 public final class ClassCLimits {
 

@@ -5,10 +5,11 @@ import java.util.OptionalDouble;
 /**
  * Limits of radio-frequency voltage at the mains terminals of lighting equipment.
  *
- * <p>Quasi-peak in dBuV: 9-50 kHz 110; 50-150 kHz 90 to 80; 150-500 kHz 66 to 56; 0.5-5 MHz 56; 5-30 MHz 60. Average: 10
- * lower from 150 kHz. Sloping limits are straight over the logarithm of frequency.
+ * <p>Quasi-peak in dBuV: 9-50 kHz 110; 50-150 kHz 90 to 80; 150-500 kHz 66 to 56; 0.5-5 MHz 56; 5-30 MHz 60. Average:
+ * 10 lower from 150 kHz. Sloping limits are straight over the logarithm of frequency.
  *
- * <p>Valid from 9 kHz to 30 MHz; at the edge of two bands the lower limit holds. Calculation is no proof of compliance.
+ * <p>Valid from 9 kHz to 30 MHz; at the edge of two bands the lower limit holds. Calculation is no proof of
+ * compliance.
  *
  * <p>Source: 47 CFR 18.307 (a) and (b); CISPR 15 and EN 55015 use the same rows (from memory).
  */

@@ -7,8 +7,8 @@ package lampproof.physics;
  *
  * <p>Valid from -50 to 200 degC.
  *
- * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 10.3.2, which prints
- * 1.724e-6 Ohm cm at room temperature and 2.3e-6 at 100 degC; coefficient from memory.
+ * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 10.3.2, which
+ * prints 1.724e-6 Ohm cm at room temperature and 2.3e-6 at 100 degC; coefficient from memory.
  */
 public final class CopperResistivity {
 

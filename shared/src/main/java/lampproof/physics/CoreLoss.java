@@ -9,13 +9,13 @@ import org.hipparchus.special.Gamma;
  * {@code P = ki dBpp^(b-a) (tr (dBpp/tr)^a + tf (dBpp/tf)^a) / T}; sine {@code P = k f^a B^b} with
  * {@code ki = k / ((2 pi)^(a-1) int_0^{2 pi} |cos|^a 2^(b-a))}.
  *
- * <p>Valid in SI units [W/m3, Hz, T] within the frequency and flux range of the coefficients. Neglects bias, temperature
- * and relaxation; known to read low for duties below about 0.2.
+ * <p>Valid in SI units [W/m3, Hz, T] within the frequency and flux range of the coefficients. Neglects bias,
+ * temperature and relaxation; known to read low for duties below about 0.2.
  *
  * <p>Source: K. Venkatachalam, C. R. Sullivan, T. Abdallah, H. Tacca, Accurate prediction of ferrite core loss with
  * nonsinusoidal waveforms using only Steinmetz parameters, IEEE COMPEL 2002; J. Mühlethaler, J. Biela, J. W. Kolar,
- * A. Ecklebe, Improved core-loss calculation for magnetic components employed in power electronic systems, IEEE Trans.
- * Power Electronics 27(2), 2012.
+ * A. Ecklebe, Improved core-loss calculation for magnetic components employed in power electronic systems, IEEE
+ * Trans. Power Electronics 27(2), 2012.
  *
  * @param coefficient coefficient ki of the generalised equation
  * @param frequencyExponent exponent a of frequency [-]

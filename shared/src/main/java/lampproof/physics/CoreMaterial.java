@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  * <p>Coefficients of {@link CoreLoss}.
  *
- * <p>Valid for 25 degC, no bias, from sinusoidal data; for N87 they ran from equal to 53 per cent above 14 measured triangles
- * of duty 0.5 (50 to 200 kHz, 41 to 189 mT), the more the higher the flux.
+ * <p>Valid for 25 degC, no bias, from sinusoidal data; for N87 they ran from equal to 53 per cent above 14 measured
+ * triangles of duty 0.5 (50 to 200 kHz, 41 to 189 mT), the more the higher the flux.
  *
  * <p>Source: Princeton MagNet open core-loss measurements, constants table (coefficients); makers' data sheets, from
  * memory (saturation).

@@ -3,8 +3,8 @@ package lampproof.physics;
 /**
  * When the line current begins, peaks and stops within a half cycle.
  *
- * <p>Current flows from the first to the last sample of at least 5 per cent of the peak; the last peak is the last sample
- * within that stretch that is not below the one before it and above the one after it.
+ * <p>Current flows from the first to the last sample of at least 5 per cent of the peak; the last peak is the last
+ * sample within that stretch that is not below the one before it and above the one after it.
  *
  * <p>Valid for a current without noise; noise makes late peaks and so errs on the strict side.
  *

@@ -46,7 +46,10 @@ public record DiodeModel(double saturationCurrent, double seriesResistance, doub
         return new DiodeModel(saturation, resistance, emission, temperature);
     }
 
-    /** The diode of a given saturation current [A] through one point, at an emission coefficient [-] and temperature [K]. */
+    /**
+     * The diode of a given saturation current [A] through one point, at an emission coefficient [-] and temperature
+     * [K].
+     */
     public static DiodeModel through(Point point, double saturationCurrent, double emission, double temperature) {
         double junction = emission * thermalVoltage(temperature) * Math.log1p(point.current / saturationCurrent);
         return new DiodeModel(saturationCurrent, (point.voltage - junction) / point.current, emission, temperature);

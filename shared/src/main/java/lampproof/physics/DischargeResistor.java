@@ -7,8 +7,8 @@ package lampproof.physics;
  *
  * <p>Valid when nothing else discharges the capacitor; a load only helps.
  *
- * <p>Source: exponential discharge; rules of the trade: below 34 V after 1 s for more than 0.1 uF, or below 60 V after 1 s
- * at exposed pins (IEC 60204-1), both read in documents that quote the standards.
+ * <p>Source: exponential discharge; rules of the trade: below 34 V after 1 s for more than 0.1 uF, or below 60 V
+ * after 1 s at exposed pins (IEC 60204-1), both read in documents that quote the standards.
  */
 public final class DischargeResistor {
 

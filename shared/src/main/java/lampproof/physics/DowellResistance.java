@@ -8,11 +8,11 @@ package lampproof.physics;
  * {@code G2 = (sinh phi cos phi + cosh phi sin phi) / (cosh 2phi - cos 2phi)}; round wire
  * {@code phi = sqrt(eta) sqrt(pi/4) d / delta}; layer m of thick foil against the first {@code m^2 + (m-1)^2}.
  *
- * <p>Valid for layers that fill the width of the window and for a sinusoidal current. Neglects fringing at a gap and the
- * ends of the layers.
+ * <p>Valid for layers that fill the width of the window and for a sinusoidal current. Neglects fringing at a gap and
+ * the ends of the layers.
  *
- * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 10.4,
- * eq. (10.65)-(10.69), (10.84)-(10.88); G1 and G2 after P. L. Dowell, Effects of eddy currents in transformer windings,
+ * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 10.4, eq.
+ * (10.65)-(10.69), (10.84)-(10.88); G1 and G2 after P. L. Dowell, Effects of eddy currents in transformer windings,
  * Proc. IEE 113(8), 1966 (from memory; they reproduce the printed limits).
  */
 public final class DowellResistance {

@@ -3,8 +3,8 @@ package lampproof.physics;
 /**
  * Depth of modulation that health considerations allow at a frequency.
  *
- * <p>Low risk: 0.025 % x f below 90 Hz, 0.08 % x f up to 1250 Hz. No observable effect: 0.01 % x f below 90 Hz, (1/30) %
- * x f up to 3000 Hz. Seizure: 5 % below 90 Hz. With f in hertz; free above.
+ * <p>Low risk: 0.025 % x f below 90 Hz, 0.08 % x f up to 1250 Hz. No observable effect: 0.01 % x f below 90 Hz,
+ * (1/30) % x f up to 3000 Hz. Seizure: 5 % below 90 Hz. With f in hertz; free above.
  *
  * <p>Valid for one dominant frequency.
  *

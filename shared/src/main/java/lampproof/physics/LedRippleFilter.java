@@ -3,10 +3,11 @@ package lampproof.physics;
 /**
  * What a capacitor across a string leaves of the modulation of its current.
  *
- * <p>{@code depth = source depth / sqrt(1 + (w Rd C)^2)}, with the angular frequency w of the ripple, twice the line's.
+ * <p>{@code depth = source depth / sqrt(1 + (w Rd C)^2)}, with the angular frequency w of the ripple, twice the
+ * line's.
  *
- * <p>Valid for a source of current whose ripple is a sine, and as long as the string conducts all the time. Neglects the
- * curvature of the string.
+ * <p>Valid for a source of current whose ripple is a sine, and as long as the string conducts all the time. Neglects
+ * the curvature of the string.
  *
  * <p>Source: first-order circuit, common practice, no source.
  */

@@ -20,7 +20,9 @@ public final class LineCurrentShape {
 
     private static final int HIGHEST_ORDER = 39;
 
-    /** Points and weights from -1 to 1; the factory of integrators would first set up decimal arithmetic for a second. */
+    /**
+     * Points and weights from -1 to 1; the factory of integrators would first set up decimal arithmetic for a second.
+     */
     private static final Pair<double[], double[]> RULE = new LegendreRuleFactory().getRule(48);
 
     private final double[] sine = new double[HIGHEST_ORDER + 1];

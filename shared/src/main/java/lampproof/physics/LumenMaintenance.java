@@ -3,8 +3,8 @@ package lampproof.physics;
 /**
  * Light of an LED over its life.
  *
- * <p>{@code flux = B exp(-alpha t)}; {@code L70 = ln(B / 0.7) / alpha}; between two tested temperatures alpha follows the
- * Arrhenius law and {@code B = sqrt(B1 B2)}.
+ * <p>{@code flux = B exp(-alpha t)}; {@code L70 = ln(B / 0.7) / alpha}; between two tested temperatures alpha follows
+ * the Arrhenius law and {@code B = sqrt(B1 B2)}.
  *
  * <p>Valid up to six times the test time for 20 or more samples, 5.5 times for 10 to 19.
  *

@@ -7,8 +7,8 @@ package lampproof.physics;
  *
  * <p>Valid for a declared life L70B50.
  *
- * <p>Source: Commission Regulation (EU) 2019/2020, consolidated 1 March 2021, Annex I (60), Annex II table 4; formula from
- * memory.
+ * <p>Source: Commission Regulation (EU) 2019/2020, consolidated 1 March 2021, Annex I (60), Annex II table 4; formula
+ * from memory.
  */
 public final class LumenMaintenanceFloor {
 

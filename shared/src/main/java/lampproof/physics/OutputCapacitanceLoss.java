@@ -6,8 +6,8 @@ package lampproof.physics;
  * <p>Constant capacitance {@code 0.5 C V^2}; depletion capacitance that falls as {@code 1 / sqrt v}, given at V:
  * {@code (2/3) C V^2}; {@code P = E fs}.
  *
- * <p>Valid for hard turn-on. Neglects what resonance gives back when the switch closes at a valley: put in the voltage at
- * that instant.
+ * <p>Valid for hard turn-on. Neglects what resonance gives back when the switch closes at a valley: put in the
+ * voltage at that instant.
  *
  * <p>Source: power from a given energy: Infineon DN 2013-01 rev. 1.1, 2016; energies by integration of v C(v), as in
  * R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, ch. 4 (place from memory).

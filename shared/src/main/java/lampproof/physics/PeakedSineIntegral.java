@@ -5,12 +5,13 @@ package lampproof.physics;
  *
  * <p>With {@code r = sqrt(1 - a^2)} and {@code A = pi/2 + atan(a/r)}:
  * {@code Y = int sin^2 / (1 - a sin) = -2/a - pi/a^2 + 2 A / (a^2 r)} and
- * {@code X = int sin^2 / (1 - a sin)^2 = 2 / (a (1 - a^2)) + pi/a^2 + 2 (2 a^2 - 1) A / (a^2 (1 - a^2) r)}, from 0 to pi.
+ * {@code X = int sin^2 / (1 - a sin)^2 = 2 / (a (1 - a^2)) + pi/a^2 + 2 (2 a^2 - 1) A / (a^2 (1 - a^2) r)}, from 0 to
+ * pi.
  *
  * <p>Valid for a from 0.001 to below 1; below, rounding spoils the closed forms.
  *
- * <p>Source: own integration of R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020,
- * eq. (21.31).
+ * <p>Source: own integration of R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, eq.
+ * (21.31).
  */
 final class PeakedSineIntegral {
 

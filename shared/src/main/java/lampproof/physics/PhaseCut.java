@@ -3,11 +3,11 @@ package lampproof.physics;
 /**
  * What a phase-cut dimmer leaves of a sinusoidal line.
  *
- * <p>{@code Vrms / Vac = sqrt(1 - alpha / pi + sin(2 alpha) / (2 pi))}; each thyristor of a resistive load R:
- * mean {@code VM (1 + cos alpha) / (2 pi R)}, rms {@code Irms / sqrt 2}.
+ * <p>{@code Vrms / Vac = sqrt(1 - alpha / pi + sin(2 alpha) / (2 pi))}; each thyristor of a resistive load R: mean
+ * {@code VM (1 + cos alpha) / (2 pi R)}, rms {@code Irms / sqrt 2}.
  *
- * <p>Valid for a removed angle from 0 to pi, alike for leading and trailing edge. The ratio is also the power factor of a
- * resistive load. Neglects the drop of the switch.
+ * <p>Valid for a removed angle from 0 to pi, alike for leading and trailing edge. The ratio is also the power factor
+ * of a resistive load. Neglects the drop of the switch.
  *
  * <p>Source: P. S. Bimbhra, Power Electronics, ex. 9.2.
  */

@@ -3,14 +3,14 @@ package lampproof.physics;
 /**
  * Heat that the turn-off of a diode costs, most of it in the switch that closes.
  *
- * <p>Recovery time {@code fs V I trr}; recovered charge added {@code fs V (Qrr + I trr)}; capacitive charge of a Schottky
- * diode {@code 0.5 V Qc fs}.
+ * <p>Recovery time {@code fs V I trr}; recovered charge added {@code fs V (Qrr + I trr)}; capacitive charge of a
+ * Schottky diode {@code 0.5 V Qc fs}.
  *
  * <p>Valid in continuous conduction; boundary and discontinuous conduction turn the diode off at zero current.
  *
- * <p>Source: S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.20; Infineon
- * DN 2013-01 rev. 1.1, 2016; with charge: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed.,
- * 2020, ch. 4 (from memory).
+ * <p>Source: S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.20;
+ * Infineon DN 2013-01 rev. 1.1, 2016; with charge: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics,
+ * 3rd ed., 2020, ch. 4 (from memory).
  */
 public final class RecoveryLoss {
 

@@ -6,14 +6,15 @@ import java.util.List;
 /**
  * Harmonic limits of lighting equipment from 5 W to 25 W: one of three alternatives must hold.
  *
- * <p>First: milliampere per watt of table 3. Second: order 3 up to 86 %, order 5 up to 61 %, and current that starts by 60
- * degrees, has its last peak by 65 degrees and does not stop before 90 degrees. Third: distortion up to 70 % and orders
- * 2: 5 %, 3: 35 %, 5: 25 %, 7: 30 %, 9 and 11: 20 %.
+ * <p>First: milliampere per watt of table 3. Second: order 3 up to 86 %, order 5 up to 61 %, and current that starts
+ * by 60 degrees, has its last peak by 65 degrees and does not stop before 90 degrees. Third: distortion up to 70 %
+ * and orders 2: 5 %, 3: 35 %, 5: 25 %, 7: 30 %, 9 and 11: 20 %.
  *
- * <p>Valid for active power from 5 W to 25 W. A current that is symmetric about the crest fails the second alternative.
+ * <p>Valid for active power from 5 W to 25 W. A current that is symmetric about the crest fails the second
+ * alternative.
  *
- * <p>Source: IEC 61000-3-2 edition 5, 2018, with amendment 1, 2020, sub-clause 7.4.3; the angles read in documents that
- * restate them, the percentages and the first alternative from memory: confirm them from the standard.
+ * <p>Source: IEC 61000-3-2 edition 5, 2018, with amendment 1, 2020, sub-clause 7.4.3; the angles read in documents
+ * that restate them, the percentages and the first alternative from memory: confirm them from the standard.
  */
 public final class SmallLampLimits {
 

@@ -6,8 +6,8 @@ package lampproof.physics;
  * <p>{@code alpha = -(m2 - ma) / (m1 + ma)}: a disturbance of the inductor current is alpha times itself one period
  * later; stable while {@code |alpha| < 1}; without ramp that is {@code D < 0.5}.
  *
- * <p>Valid for continuous conduction at fixed frequency. Boundary, discontinuous and fixed-off-time operation are stable
- * without a ramp.
+ * <p>Valid for continuous conduction at fixed frequency. Boundary, discontinuous and fixed-off-time operation are
+ * stable without a ramp.
  *
  * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 2nd ed., 2001, sect. 12.1; in the 3rd
  * ed., 2020, the chapter on current-programmed control (place from memory).

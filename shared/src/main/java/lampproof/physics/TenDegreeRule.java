@@ -5,8 +5,8 @@ package lampproof.physics;
  *
  * <p>{@code t = t0 2^((T0 - T) / 10 K)}.
  *
- * <p>Valid for electrolytic capacitors from about 40 degC to their rating, with the heat of their own ripple included in
- * the temperature; against 0.94 eV it differs by about two over 40 K.
+ * <p>Valid for electrolytic capacitors from about 40 degC to their rating, with the heat of their own ripple included
+ * in the temperature; against 0.94 eV it differs by about two over 40 K.
  *
  * <p>Source: makers' application notes, from memory; common practice.
  */

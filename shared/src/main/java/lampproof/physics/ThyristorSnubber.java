@@ -3,13 +3,13 @@ package lampproof.physics;
 /**
  * Snubber that keeps the rate of rise of voltage across a thyristor.
  *
- * <p>Behind an inductance {@code C = (0.564 VM / (dv/dt))^2 / (2 L)}, {@code R = 2 zeta sqrt(L / C)}; behind a resistance
- * {@code C = V / (R dv/dt)}.
+ * <p>Behind an inductance {@code C = (0.564 VM / (dv/dt))^2 / (2 L)}, {@code R = 2 zeta sqrt(L / C)}; behind a
+ * resistance {@code C = V / (R dv/dt)}.
  *
  * <p>Valid for a damping of about 0.65, where the factor 0.564 belongs.
  *
- * <p>Source: B. R. Gupta, V. Singhal, Power Electronics, ex. 2.37, p. 97; J. M. Jacob, Power Electronics: Principles and
- * Applications, ex. 8.4.
+ * <p>Source: B. R. Gupta, V. Singhal, Power Electronics, ex. 2.37, p. 97; J. M. Jacob, Power Electronics: Principles
+ * and Applications, ex. 8.4.
  */
 public final class ThyristorSnubber {
 

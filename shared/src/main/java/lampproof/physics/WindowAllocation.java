@@ -3,7 +3,8 @@ package lampproof.physics;
 /**
  * Copper area of the wire of a winding that fills its share of the window.
  *
- * <p>{@code A = a Ku WA / N}, with the share a of the window equal to the share of the winding in the total rms current.
+ * <p>{@code A = a Ku WA / N}, with the share a of the window equal to the share of the winding in the total rms
+ * current.
  *
  * <p>Valid for windings of equal current density, which is the division of least copper loss.
  *

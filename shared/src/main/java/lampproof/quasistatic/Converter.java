@@ -41,12 +41,12 @@ final class Converter {
             return null;
         }
         CellCycle first = cycleFrom(guess, busVoltage, outputVoltage, source, setPoint, guess);
-        double firstEnd = first.nextStart();
-        CellCycle second = cycleFrom(firstEnd, busVoltage, outputVoltage, source, setPoint, first.peakCurrent());
-        double secondEnd = second.nextStart();
-        double start = first.continuous() && second.continuous()
-                ? after(step / second.period(), guess, firstEnd, secondEnd)
-                : secondEnd;
+        CellCycle second =
+                cycleFrom(first.nextStart(), busVoltage, outputVoltage, source, setPoint, first.peakCurrent());
+        if (!first.continuous() || !second.continuous()) {
+            return second;
+        }
+        double start = after(step / second.period(), guess, first.nextStart(), second.nextStart());
         return cycleFrom(start, busVoltage, outputVoltage, source, setPoint, second.peakCurrent());
     }
 
@@ -61,7 +61,8 @@ final class Converter {
     /**
      * Where a current goes in some cycles of continuous mode, from its image and the image of that; exact for a straight map.
      *
-     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps.
+     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps. One
+     * that grows was caught between two regimes.
      */
     private static double after(double cycles, double current, double image, double imageOfImage) {
         double first = image - current;
@@ -69,8 +70,7 @@ final class Converter {
         if (kept <= 0) {
             return current + first / (1 - kept);
         }
-        boolean straight = Math.abs(kept - 1) < 1e-9;
-        return current + first * (straight ? cycles : (Math.pow(kept, cycles) - 1) / (kept - 1));
+        return kept < 1 ? current + first * (1 - Math.pow(kept, cycles)) / (1 - kept) : imageOfImage;
     }
 
     /** Charge that a cycle takes from the bus [C]. */
@@ -83,11 +83,11 @@ final class Converter {
         double mean = inputCharge(cycle) / cycle.period();
         return stepUp
                 ? (cycle.topCurrent() - cycle.trough()) * cycle.period() / 8
-                : cycle.onCharge() - mean * cycle.onTime();
+                : cycle.on().charge() - mean * cycle.onTime();
     }
 
     /** Charge that a cycle gives to output capacitor and string [C]. */
     double outputCharge(CellCycle cycle) {
-        return stepUp ? cycle.diodeCharge() : cycle.inductorCharge();
+        return stepUp ? cycle.diode().charge() : cycle.inductorCharge();
     }
 }

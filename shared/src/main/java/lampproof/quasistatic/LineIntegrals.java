@@ -13,13 +13,11 @@ final class LineIntegrals {
     private final Driver driver;
     private final Filter filter;
     private final List<AnglePoint> points;
-    private final double filterShare;
 
     LineIntegrals(Operation operation) {
         driver = operation.driver();
         filter = driver.filter();
         points = operation.points();
-        filterShare = filter.capacitance() / (filter.capacitance() + driver.busCapacitance());
     }
 
     LineStress stress(int highestOrder) {
@@ -65,10 +63,10 @@ final class LineIntegrals {
         return conducting(point) ? point.busRipple() * point.busRipple() / (12 * filter.damping()) : 0;
     }
 
-    /** The filter capacitor's part of the switching ripple flows through the bridge [A^2]. */
+    /** Part of the switching ripple flows through the bridge [A^2]. */
     private double bridgeSquare(AnglePoint point) {
-        double ripple = conducting(point) ? filterShare * filterShare * point.inputRippleSquare(stepUp()) : 0;
-        return point.bridgeCurrent() * point.bridgeCurrent() + ripple;
+        double share = split(point).bridge();
+        return point.bridgeCurrent() * point.bridgeCurrent() + share * share * point.inputRippleSquare(stepUp());
     }
 
     private double bridgeLoss(AnglePoint point) {
@@ -79,9 +77,15 @@ final class LineIntegrals {
 
     /** What the bus capacitor takes: the rest of the ripple, and bridge less converter current [A^2]. */
     private double busSquare(AnglePoint point) {
-        double share = conducting(point) ? 1 - filterShare : 1;
+        double share = split(point).bus();
         double slow = point.bridgeCurrent() - point.inputCurrent();
         return slow * slow + share * share * point.inputRippleSquare(stepUp());
+    }
+
+    private RippleSplit split(AnglePoint point) {
+        return conducting(point) && point.cycle() != null
+                ? RippleSplit.of(driver, 1 / point.cycle().period())
+                : RippleSplit.BLOCKED;
     }
 
     private boolean stepUp() {

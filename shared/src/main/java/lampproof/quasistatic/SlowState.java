@@ -10,4 +10,10 @@ package lampproof.quasistatic;
  * @param inductorCurrent inductor current at turn-on [A]
  */
 public record SlowState(
-        double busVoltage, double outputVoltage, double inputCurrent, double outputCurrent, double inductorCurrent) {}
+        double busVoltage, double outputVoltage, double inputCurrent, double outputCurrent, double inductorCurrent) {
+
+    /** The same state with another output voltage [V]. */
+    SlowState withOutputVoltage(double voltage) {
+        return new SlowState(busVoltage, voltage, inputCurrent, outputCurrent, inductorCurrent);
+    }
+}

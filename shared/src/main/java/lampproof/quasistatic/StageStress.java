@@ -47,7 +47,7 @@ public record StageStress(
 
     static StageStress over(List<AnglePoint> points, Driver driver) {
         Average average = new Average(points);
-        double onSquare = average.rate(CellCycle::onSquare);
+        double onSquare = average.rate(cycle -> cycle.on().square());
         double inductorSquare = average.rate(CellCycle::inductorSquare);
         double frequency = average.rate(cycle -> 1);
         double rest = 1.5 * driver.control().delay();
@@ -57,8 +57,8 @@ public record StageStress(
                 average.greatest(cycle -> cycle.topCurrent() - cycle.trough()),
                 average.rate(CellCycle::switchCharge),
                 Math.sqrt(average.rate(CellCycle::switchSquare)),
-                average.rate(CellCycle::diodeCharge),
-                Math.sqrt(average.rate(CellCycle::diodeSquare)),
+                average.rate(cycle -> cycle.diode().charge()),
+                Math.sqrt(average.rate(cycle -> cycle.diode().square())),
                 average.rate(CellCycle::onTime) / frequency,
                 -average.greatest(cycle -> -1 / cycle.period()),
                 average.greatest(cycle -> 1 / cycle.period()),
@@ -85,14 +85,15 @@ public record StageStress(
 
     /** Energy that the diode takes in a cycle: its junction voltage falls with the logarithm of the current. */
     private static double diodeEnergy(CellCycle cycle, Driver driver) {
-        double from = cycle.diodeStart();
-        double to = Math.max(cycle.diodeEnd(), 1e-3 * from);
+        double from = cycle.diode().from();
+        double to = Math.max(cycle.diode().to(), 1e-3 * from);
         if (!(from > to)) {
             return 0;
         }
         double mean = (area(from) - area(to)) / (0.5 * (from * from - to * to));
         double junction = driver.diode().junction(Math.exp(mean));
-        return junction * cycle.diodeCharge() + driver.diode().resistance() * cycle.diodeSquare();
+        return junction * cycle.diode().charge()
+                + driver.diode().resistance() * cycle.diode().square();
     }
 
     /** Integral of i ln i. */

@@ -72,7 +72,7 @@ public record StringStress(
         }
         double capacitance = driver.output().capacitance();
         return driver.topology() == Topology.STEP_UP
-                ? point.stringCurrent() * (cycle.period() - cycle.diodeTime()) / capacitance
+                ? point.stringCurrent() * (cycle.period() - cycle.diode().time()) / capacitance
                 : (cycle.peakCurrent() - cycle.trough()) * cycle.period() / (8 * capacitance);
     }
 
@@ -83,7 +83,7 @@ public record StringStress(
         if (cycle == null) {
             return string * string;
         }
-        double given = driver.topology() == Topology.STEP_UP ? cycle.diodeSquare() : cycle.inductorSquare();
+        double given = driver.topology() == Topology.STEP_UP ? cycle.diode().square() : cycle.inductorSquare();
         return Math.max(0, given / cycle.period() - 2 * string * point.outputCurrent() + string * string);
     }
 }

@@ -64,44 +64,51 @@ record SwitchingCell(
     /** The diode takes over at a landing current. */
     private CellCycle conducting(
             CellSupply supply, double start, double onTime, double peak, double landing, OffTime offTime) {
-        double charge = capacitance * supply.swing();
-        double rise = riseTime(supply.source(), supply.swing(), peak, landing);
-        double top = Math.hypot(peak, supply.source() / impedance);
+        NodeRise rise = NodeRise.of(this, supply.source(), supply.swing(), peak, landing);
         double reset = supply.swing() - supply.source();
         double fall = inductance * landing / (reset + 0.5 * offResistance * landing);
-        double off = offTime.after(rise + fall, onTime);
-        if (off < rise + fall) {
-            double time = Math.max(0, off - rise);
-            double damping = 0.5 * offResistance * time / inductance;
-            double end = (landing * (1 - damping) - reset * time / inductance) / (1 + damping);
-            return new CellCycle(
-                    start, onTime, peak, top, rise, landing, time, end, charge, IdleRing.none(supply.swing()));
-        }
-        IdleRing ring = IdleRing.from(this, supply.source(), supply.swing(), off - rise - fall);
-        return new CellCycle(start, onTime, peak, top, rise, landing, fall, 0, charge, ring);
+        double off = offTime.after(rise.time() + fall, onTime);
+        boolean cut = off < rise.time() + fall;
+        Ramp diode = cut
+                ? ramp(
+                        landing,
+                        currentFalling(landing, reset, Math.max(0, off - rise.time())),
+                        off - rise.time(),
+                        offResistance)
+                : ramp(landing, 0, fall, offResistance);
+        IdleRing ring = cut
+                ? IdleRing.none(supply.swing())
+                : IdleRing.from(this, supply.source(), supply.swing(), off - rise.time() - fall);
+        return new CellCycle(
+                ramp(start, peak, onTime, onResistance),
+                rise,
+                Math.hypot(peak, supply.source() / impedance),
+                diode,
+                ring);
     }
 
     /** The current is too small to lift the node to the diode: the node swings up and down again. */
     private CellCycle swinging(double source, double start, double onTime, double peak, OffTime offTime) {
         double crest = source + Math.hypot(source, peak * impedance);
-        double charge = capacitance * crest;
-        double rise = riseTime(source, crest, peak, 0);
-        IdleRing ring = IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise, onTime) - rise));
-        return new CellCycle(start, onTime, peak, Math.hypot(peak, source / impedance), rise, 0, 0, 0, charge, ring);
+        NodeRise rise = NodeRise.of(this, source, crest, peak, 0);
+        IdleRing ring =
+                IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise.time(), onTime) - rise.time()));
+        return new CellCycle(
+                ramp(start, peak, onTime, onResistance), rise, Math.hypot(peak, source / impedance), Ramp.NONE, ring);
     }
 
-    /** Time in which the resonance of inductor and node lifts the node from zero [s]. */
-    private double riseTime(double source, double swing, double peak, double landing) {
-        if (landing > 0.9 * peak) {
-            return 2 * capacitance * swing / (peak + landing);
-        }
-        double amplitude = Math.hypot(source, peak * impedance);
-        double top = Math.min(1, (swing - source) / amplitude);
-        return (Math.asin(top) + Math.asin(source / amplitude)) / angularFrequency;
+    private double currentFalling(double from, double reset, double time) {
+        double damping = 0.5 * offResistance * time / inductance;
+        return (from * (1 - damping) - reset * time / inductance) / (1 + damping);
+    }
+
+    private Ramp ramp(double from, double to, double time, double resistance) {
+        return new Ramp(from, to, Math.max(0, time), resistance / inductance);
     }
 
     /** The on-time was too short to turn a negative current round: the body diode carries on. */
-    private static CellCycle resting(double start, double onTime, double peak, double off) {
-        return new CellCycle(start, onTime, peak, 0, 0, 0, 0, 0, 0, new IdleRing(off, 0, 0, 0, 0));
+    private CellCycle resting(double start, double onTime, double peak, double off) {
+        Ramp on = ramp(start, peak, onTime, onResistance);
+        return new CellCycle(on, NodeRise.NONE, 0, Ramp.NONE, new IdleRing(off, 0, 0, 0, 0));
     }
 }

@@ -47,8 +47,8 @@ class BoostValidationTest {
     }
 
     /**
-     * Erickson, Maksimović, 3rd ed., 2020, sect. 21.6, eq. (21.131)-(21.152): prints 526 W, 27.4 Ohm, 0.077, 2.11 Ohm and
-     * 3.48 A.
+     * Erickson, Maksimović, 3rd ed., 2020, sect. 21.6, eq. (21.131)-(21.152): prints 526 W, 27.4 Ohm, 0.077, 2.11 Ohm
+     * and 3.48 A.
      */
     @Test
     void continuous_boost_rectifier_efficiency_leaves_the_printed_switch_resistance() {
@@ -65,8 +65,8 @@ class BoostValidationTest {
 
     /**
      * Erickson, Maksimović, 3rd ed., 2020, sect. 21.2.2 and figs. 21.9-21.11: simulation with output ripple prints a
-     * distortion of 16.7 % at 100 W and continuous conduction at 180 W; closed form and 134.4 W recomputed from eq. (21.31)
-     * and (21.35).
+     * distortion of 16.7 % at 100 W and continuous conduction at 180 W; closed form and 134.4 W recomputed from eq.
+     * (21.31) and (21.35).
      */
     @Test
     void discontinuous_boost_has_the_distortion_and_mode_limit_of_the_printed_simulation() {
@@ -79,7 +79,10 @@ class BoostValidationTest {
         assertThat(boost.largestPower()).isCloseTo(134.4, within(0.05));
     }
 
-    /** Erickson, Maksimović, 3rd ed., 2020, sect. 21.5.2: 1 kW, 380 V prints 2 and 3.6 A at 240 V, 6.6 and 5.1 A at 120 V. */
+    /**
+     * Erickson, Maksimović, 3rd ed., 2020, sect. 21.5.2: 1 kW, 380 V prints 2 and 3.6 A at 240 V, 6.6 and 5.1 A at
+     * 120 V.
+     */
     @Test
     void continuous_boost_rectifier_of_1_kW_has_the_printed_rms_currents() {
         CcmBoostRectifierStress european = new CcmBoostRectifierStress(240, 380, 1000);

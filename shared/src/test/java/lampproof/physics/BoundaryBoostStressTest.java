@@ -14,8 +14,8 @@ class BoundaryBoostStressTest {
     private static final Percentage FOUR_DIGITS = withinPercentage(0.05);
 
     /**
-     * First row: peak printed as 7 A and current limit (1.2 times) as 8.4 A in Fairchild AN-6086 rev. 1.0.4, 2010; the rest
-     * recomputed by integration of the triangles of Erickson, Maksimović, 3rd ed., 2020, sect. 21.3.3.
+     * First row: peak printed as 7 A and current limit (1.2 times) as 8.4 A in Fairchild AN-6086 rev. 1.0.4, 2010;
+     * the rest recomputed by integration of the triangles of Erickson, Maksimović, 3rd ed., 2020, sect. 21.3.3.
      */
     @ParameterizedTest
     @CsvSource({

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 /** Step-down converters and strings behind a rectifier against printed values. */
 class BuckValidationTest {
 
-    /** S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.20: prints 81 %. */
+    /**
+     * S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.20: prints 81 %.
+     */
     @Test
     void buck_loss_budget_reaches_the_printed_efficiency() {
         BuckLossBudget budget = new BuckLossBudget(
@@ -22,7 +24,10 @@ class BuckValidationTest {
         assertThat(budget.efficiency()).isCloseTo(0.8096, withinPercentage(0.5));
     }
 
-    /** P. S. Bimbhra, Power Electronics, ex. 3.9, p. 71: half wave, 230 V, 150 V behind 8 Ohm prints 4.97 A, 9.29 A, 0.672. */
+    /**
+     * P. S. Bimbhra, Power Electronics, ex. 3.9, p. 71: half wave, 230 V, 150 V behind 8 Ohm prints 4.97 A, 9.29 A,
+     * 0.672.
+     */
     @Test
     void constant_voltage_load_behind_a_resistor_has_the_printed_currents_and_power_factor() {
         BackEmfRectifier rectifier = new BackEmfRectifier(Math.sqrt(2) * 230, 150, 8, 1);
@@ -46,7 +51,10 @@ class BuckValidationTest {
         assertThat(Math.toDegrees(BuckLineCurrent.conductionAngle(ratio))).isCloseTo(150.2, within(0.05));
     }
 
-    /** P. S. Bimbhra, Power Electronics, ex. 3.16: square wave prints 0.90 and 0.48; 120-degree block: exact Fourier series. */
+    /**
+     * P. S. Bimbhra, Power Electronics, ex. 3.16: square wave prints 0.90 and 0.48; 120-degree block: exact Fourier
+     * series.
+     */
     @Test
     void square_and_block_line_currents_have_the_printed_power_factor() {
         LineCurrentShape square = BuckLineCurrent.constantCurrent(0);

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CcmBoostRectifierTest {
 
-    /** Erickson, Maksimović, 3rd ed., 2020, table 21.3: limits at VM = V print 0.39 and 0.92; recomputed 0.389, 0.921. */
+    /**
+     * Erickson, Maksimović, 3rd ed., 2020, table 21.3: limits at VM = V print 0.39 and 0.92; recomputed 0.389, 0.921.
+     */
     @Test
     void rms_currents_at_the_lowest_output_are_as_printed() {
         CcmBoostRectifierStress stress = new CcmBoostRectifierStress(100, Math.sqrt(2) * 100, 100);

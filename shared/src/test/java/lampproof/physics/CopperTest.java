@@ -23,7 +23,10 @@ class CopperTest {
                 .isCloseTo(2.27e-8, withinPercentage(0.3));
     }
 
-    /** Same source, eq. (10.62) and fig. 10.23: prints 0.075, 0.024, 0.0075 cm at 100 degC and 0.021, 0.0066 cm at 25 degC. */
+    /**
+     * Same source, eq. (10.62) and fig. 10.23: prints 0.075, 0.024, 0.0075 cm at 100 degC and 0.021, 0.0066 cm at 25
+     * degC.
+     */
     @ParameterizedTest
     @CsvSource({
         "2.3e-8, 10e3, 0.763e-3",
@@ -36,7 +39,10 @@ class CopperTest {
         assertThat(SkinDepth.of(resistivity, frequency)).isCloseTo(depth, withinPercentage(0.2));
     }
 
-    /** Same section: diameter over skin depth is 1 for gauge 40 near 500 kHz and gauge 22 near 10 kHz, read off a plot. */
+    /**
+     * Same section: diameter over skin depth is 1 for gauge 40 near 500 kHz and gauge 22 near 10 kHz, read off a
+     * plot.
+     */
     @Test
     void skin_depth_meets_the_printed_gauges() {
         assertThat(new WireGauge(40).diameter() / SkinDepth.of(1.724e-8, 500e3)).isCloseTo(1, within(0.2));
@@ -59,7 +65,10 @@ class CopperTest {
         assertThat(DowellResistance.ratio(phi, 10)).isCloseTo(ten, withinPercentage(0.01));
     }
 
-    /** Same source, sect. 10.4: a single layer has least loss at phi = pi/2, 0.917 of the direct-current loss at phi 1. */
+    /**
+     * Same source, sect. 10.4: a single layer has least loss at phi = pi/2, 0.917 of the direct-current loss at phi
+     * 1.
+     */
     @Test
     void a_single_layer_has_its_best_thickness() {
         double best = DowellResistance.ratio(Math.PI / 2, 1) / (Math.PI / 2);
@@ -92,7 +101,10 @@ class CopperTest {
         assertThat(wire.resistancePerLength(ROOM)).isCloseTo(resistance, withinPercentage(0.1));
     }
 
-    /** Erickson, Maksimović, 3rd ed., 2020, app. B.6: area [1e-3 cm2] and resistance [1e-6 Ohm/cm], formula within 3 %. */
+    /**
+     * Erickson, Maksimović, 3rd ed., 2020, app. B.6: area [1e-3 cm2] and resistance [1e-6 Ohm/cm], formula within 3
+     * %.
+     */
     @ParameterizedTest
     @CsvSource({"28, 0.8046, 2142.7", "30, 0.5067, 3402.2", "36, 0.1266, 13608", "40, 0.04869, 35400"})
     void gauges_agree_with_the_printed_table(int number, double area, double resistance) {

@@ -20,7 +20,10 @@ class CoreLossTest {
         assertThat(loss.triangleOfDuty(0.2, 100e3, 0.5)).isCloseTo(triangle * 1e3, withinPercentage(0.05));
     }
 
-    /** Princeton MagNet measurements, N87 toroid, triangle of duty 0.5: kHz, mT, kW/m3; 45 % as for other coefficients. */
+    /**
+     * Princeton MagNet measurements, N87 toroid, triangle of duty 0.5: kHz, mT, kW/m3; 45 % as for other
+     * coefficients.
+     */
     @ParameterizedTest
     @CsvSource({
         "50, 79.6, 37.6",

@@ -9,7 +9,10 @@ class DcmBoostLineCurrentTest {
 
     private static final DcmBoostLineCurrent BOOST = new DcmBoostLineCurrent(Math.sqrt(2) * 120, 300, 200e-6, 100e3);
 
-    /** Erickson, Maksimović, 3rd ed., 2020, sect. 21.2.2: 170 V, 300 V, 120 W, 100 kHz prints 260 uH; recomputed 260.9. */
+    /**
+     * Erickson, Maksimović, 3rd ed., 2020, sect. 21.2.2: 170 V, 300 V, 120 W, 100 kHz prints 260 uH; recomputed
+     * 260.9.
+     */
     @Test
     void largest_inductance_is_as_printed() {
         assertThat(new DcmBoostLineCurrent(170, 300, 200e-6, 100e3).largestInductance(120))

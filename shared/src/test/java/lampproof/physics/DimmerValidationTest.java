@@ -11,8 +11,8 @@ class DimmerValidationTest {
     private static final double LINE_PEAK = Math.sqrt(2) * 230;
 
     /**
-     * P. S. Bimbhra, Power Electronics, ex. 9.2: 230 V, 45 degrees, 20 Ohm prints 219.304 V, 2404.71 W, 0.95; J. M. Jacob,
-     * Power Electronics: Principles and Applications, ex. 8.8: 120 V, 60 degrees prints 108 V.
+     * P. S. Bimbhra, Power Electronics, ex. 9.2: 230 V, 45 degrees, 20 Ohm prints 219.304 V, 2404.71 W, 0.95; J. M.
+     * Jacob, Power Electronics: Principles and Applications, ex. 8.8: 120 V, 60 degrees prints 108 V.
      */
     @Test
     void phase_cut_line_has_the_printed_rms_voltage_power_and_power_factor() {

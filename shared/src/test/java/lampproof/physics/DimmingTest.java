@@ -66,7 +66,9 @@ class DimmingTest {
         assertThat(BleederHeat.power(30e-3, 325, 0)).isCloseTo(6.207, within(5e-4));
     }
 
-    /** B. R. Gupta, V. Singhal, Power Electronics, ex. 2.6: 100 V, 10 Ohm, 5 H, 50 mA prints 2.5 ms; recomputed 2.506. */
+    /**
+     * B. R. Gupta, V. Singhal, Power Electronics, ex. 2.6: 100 V, 10 Ohm, 5 H, 50 mA prints 2.5 ms; recomputed 2.506.
+     */
     @Test
     void latching_time_is_as_printed() {
         assertThat(LatchingTime.of(100, 10, 5, 50e-3)).isCloseTo(2.506e-3, within(5e-7));

@@ -37,7 +37,9 @@ class HarmonicLimitsTest {
         assertThat(ClassCLimits.relative(order, 0.9)).isEqualTo(limit);
     }
 
-    /** IEC 61000-3-2, table 3 and the odd orders of table 1: mA/W and A; last column recomputed, % at 230 V in phase. */
+    /**
+     * IEC 61000-3-2, table 3 and the odd orders of table 1: mA/W and A; last column recomputed, % at 230 V in phase.
+     */
     @ParameterizedTest
     @CsvSource({
         "3, 3.4, 2.30, 78.2",
@@ -97,9 +99,8 @@ class HarmonicLimitsTest {
         assertThat(sine.pass()).isFalse();
         HarmonicVerdict peak = sine.deciding().orElseThrow();
         assertThat(peak.rule())
-                .isEqualTo(
-                        "IEC 61000-3-2 edition 5 of 2018, 5 W to 25 W (limits from memory), second alternative: orders 3"
-                                + " and 5 with wave shape, last peak");
+                .isEqualTo("IEC 61000-3-2 edition 5 of 2018, 5 W to 25 W (limits from memory), "
+                        + "second alternative: orders 3 and 5 with wave shape, last peak");
         assertThat(Math.toDegrees(peak.value())).isCloseTo(90, within(1e-9));
         assertThat(Math.toDegrees(peak.margin())).isCloseTo(-25, within(1e-9));
         assertThat(sine.offendingOrders()).containsExactly(0);

@@ -15,8 +15,8 @@ class HoldUpTest {
     }
 
     /**
-     * Infineon DN 2013-01 rev. 1.1, 2016, eq. 30: 1200 W, 400 V to 340 V prints 900.9 uF for 16.6 ms, which belongs to 16.67
-     * ms; recomputed 897.3 uF.
+     * Infineon DN 2013-01 rev. 1.1, 2016, eq. 30: 1200 W, 400 V to 340 V prints 900.9 uF for 16.6 ms, which belongs
+     * to 16.67 ms; recomputed 897.3 uF.
      */
     @Test
     void second_capacitance_is_as_recomputed() {

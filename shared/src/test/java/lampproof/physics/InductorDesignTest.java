@@ -12,7 +12,10 @@ class InductorDesignTest {
 
     private static final double SQUARE_CENTIMETRE = 1e-4;
 
-    /** Fairchild AN-6086 rev. 1.0.4, 2010, sect. 4: PQ32/30 of 161 mm2 prints 29 turns and, with 30, 0.35 T at overload. */
+    /**
+     * Fairchild AN-6086 rev. 1.0.4, 2010, sect. 4: PQ32/30 of 161 mm2 prints 29 turns and, with 30, 0.35 T at
+     * overload.
+     */
     @Test
     void turns_and_overload_flux_of_the_200_W_stage_are_as_printed() {
         assertThat(FluxDensity.turns(202e-6, 7, 0.3, 161e-6)).isCloseTo(29.3, within(0.05));
@@ -26,7 +29,6 @@ class InductorDesignTest {
         double area = CoreTable.named("EE30").orElseThrow().area();
         assertThat(FluxDensity.alternating(200, 0.4 / 150e3, 59, area)).isCloseTo(0.0415, withinPercentage(0.2));
         double share = 0.7958 / 1.7705;
-        assertThat(share).isCloseTo(0.45, within(0.005));
         assertThat(WindowAllocation.wireArea(share, 0.3, window, 59))
                 .isCloseTo(1.09e-3 * SQUARE_CENTIMETRE, withinPercentage(0.5));
         assertThat(WindowAllocation.wireArea(0.55, 0.3, window, 8.81))
@@ -34,20 +36,18 @@ class InductorDesignTest {
     }
 
     /**
-     * Erickson, Maksimović, 3rd ed., 2020, sect. 11.4.1: coupled inductor 28 V, 4 A and 12 V, 2 A at 200 kHz, duty 0.35, 20 %
-     * of ripple prints 4.86 A, 47 uH, 5.83 A, 16e-3 cm5, PQ20/16, 0.52 mm, 17.6 turns.
+     * Erickson, Maksimović, 3rd ed., 2020, sect. 11.4.1: coupled inductor 28 V, 4 A and 12 V, 2 A at 200 kHz, duty
+     * 0.35, 20 % of ripple prints 4.86 A, 47 uH, 5.83 A, 16e-3 cm5, PQ20/16, 0.52 mm, 17.6 turns.
      */
     @Test
     void coupled_inductor_is_as_printed() {
         double magnetizing = 4 + 12.0 / 28 * 2;
         double peak = 1.2 * magnetizing;
-        double inductance = 28 * 0.65 / 200e3 / (2 * 0.2 * magnetizing);
+        double inductance = InductorRipple.buckInductance(28 / 0.35, 28, 2 * 0.2 * magnetizing, 200e3);
         double required = new CoreGeometricalConstant(inductance, magnetizing, peak, 0.25, 0.75, 0.4)
                 .required(CopperResistivity.AT_ROOM_TEMPERATURE);
         MagneticCore core = CoreTable.named("pq20/16").orElseThrow();
-        assertThat(magnetizing).isCloseTo(4.86, within(0.005));
         assertThat(inductance).isCloseTo(47e-6, withinPercentage(0.5));
-        assertThat(peak).isCloseTo(5.83, within(0.005));
         assertThat(required).isCloseTo(16e-13, withinPercentage(2)).isLessThan(core.geometricalConstant());
         assertThat(AirGap.length(inductance, peak, 0.25, core.area())).isCloseTo(0.52e-3, withinPercentage(1));
         assertThat(FluxDensity.turns(inductance, peak, 0.25, core.area())).isCloseTo(17.6, withinPercentage(0.5));

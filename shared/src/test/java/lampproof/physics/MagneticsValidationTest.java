@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 class MagneticsValidationTest {
 
     /**
-     * Erickson, Maksimović, 3rd ed., 2020, sect. 11.4.2, eq. (11.58)-(11.88): flyback 200 V to 20 V, 5 A, 150 kHz prints Kg
-     * 0.049 cm5, EE30, 58.7 turns, 0.44 mm, 0.796 and 6.50 A.
+     * Erickson, Maksimović, 3rd ed., 2020, sect. 11.4.2, eq. (11.58)-(11.88): flyback 200 V to 20 V, 5 A, 150 kHz
+     * prints Kg 0.049 cm5, EE30, 58.7 turns, 0.44 mm, 0.796 and 6.50 A.
      */
     @Test
     void flyback_inductor_has_the_printed_core_turns_gap_and_currents() {
@@ -32,8 +32,8 @@ class MagneticsValidationTest {
     }
 
     /**
-     * Princeton MagNet measurements, N87 toroid, triangle of duty 0.5 at 100 kHz, against the coefficients of its constants
-     * table, which come from other data.
+     * Princeton MagNet measurements, N87 toroid, triangle of duty 0.5 at 100 kHz, against the coefficients of its
+     * constants table, which come from other data.
      */
     @Test
     void core_loss_of_a_triangle_agrees_with_measurement() {
@@ -43,8 +43,8 @@ class MagneticsValidationTest {
     }
 
     /**
-     * Erickson, Maksimović, 3rd ed., 2020, eq. (10.61)-(10.62) and sect. 10.4: prints 0.024 cm at 100 kHz and 1 : 5 : 13, sum
-     * 19, for three thick layers; the ratio at phi 1 of three layers is recomputed.
+     * Erickson, Maksimović, 3rd ed., 2020, eq. (10.61)-(10.62) and sect. 10.4: prints 0.024 cm at 100 kHz and 1 : 5 :
+     * 13, sum 19, for three thick layers; the ratio at phi 1 of three layers is recomputed.
      */
     @Test
     void skin_depth_and_proximity_factors_are_as_printed() {

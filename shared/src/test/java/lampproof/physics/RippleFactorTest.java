@@ -17,8 +17,8 @@ class RippleFactorTest {
     }
 
     /**
-     * S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.18: 2.4 A coil with 20 %
-     * ripple prints 2.4 A rms.
+     * S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.18: 2.4 A coil
+     * with 20 % ripple prints 2.4 A rms.
      */
     @Test
     void boost_coil_has_the_printed_rms() {

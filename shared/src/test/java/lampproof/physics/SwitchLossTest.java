@@ -43,13 +43,12 @@ class SwitchLossTest {
     @Test
     void switched_resistor_has_the_printed_current_and_loss() {
         double current = 28 / (6 + 0.286);
-        assertThat(current).isCloseTo(4.45, within(0.005));
         assertThat(ConductionLoss.resistive(current * Math.sqrt(0.4), 0.286)).isCloseTo(2.27, within(0.005));
     }
 
     /**
-     * S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.20: diode recovery 0.225
-     * W, both edges of the switch 0.45 W.
+     * S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ex. 11.20: diode
+     * recovery 0.225 W, both edges of the switch 0.45 W.
      */
     @Test
     void bipolar_step_down_has_the_switching_losses_of_the_example() {
@@ -73,20 +72,24 @@ class SwitchLossTest {
         assertThat(budget.controlLoss()).isCloseTo(0.150, within(1e-9));
     }
 
-    /** Integration of v C(v), recomputed: 50 pF at 400 V holds 4.0 uJ as constant and 5.33 uJ as depletion capacitance. */
+    /**
+     * Integration of v C(v), recomputed: 50 pF at 400 V holds 4.0 uJ as constant and 5.33 uJ as depletion
+     * capacitance.
+     */
     @Test
     void output_capacitance_energy() {
         assertThat(OutputCapacitanceLoss.linearEnergy(50e-12, 400)).isCloseTo(4.0e-6, withinPercentage(1e-6));
         assertThat(OutputCapacitanceLoss.depletionEnergy(50e-12, 400)).isCloseTo(5.33e-6, withinPercentage(0.1));
     }
 
-    /** Own example: 8 W out, 0.45 W of conduction, 35 pF at 400 V and 100 kHz: 0.28 W and 91.64 % instead of 94.67 %. */
+    /**
+     * Own example: 8 W out, 0.45 W of conduction, 35 pF at 400 V and 100 kHz: 0.28 W and 91.64 % instead of 94.67 %.
+     */
     @Test
     void output_capacitance_takes_three_points_of_efficiency() {
         double loss = OutputCapacitanceLoss.power(OutputCapacitanceLoss.linearEnergy(35e-12, 400), 100e3);
         assertThat(loss).isCloseTo(0.280, within(1e-9));
         assertThat(8 / (8 + 0.45 + loss)).isCloseTo(0.9164, within(5e-5));
-        assertThat(8 / 8.45).isCloseTo(0.9467, within(5e-5));
     }
 
     /** J. M. Jacob, ex. 1.6a: 15 V to 5 V at 0.5 A prints 5.0 W. */

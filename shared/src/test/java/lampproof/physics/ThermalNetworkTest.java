@@ -13,7 +13,10 @@ class ThermalNetworkTest {
 
     private static final String AMBIENT = ThermalNetwork.AMBIENT;
 
-    /** J. M. Jacob, Power Electronics: Principles and Applications, ex. 6.7: 40 degC and 2.3 W in 62 K/W print 182.6 degC. */
+    /**
+     * J. M. Jacob, Power Electronics: Principles and Applications, ex. 6.7: 40 degC and 2.3 W in 62 K/W print 182.6
+     * degC.
+     */
     @Test
     void one_resistance_gives_the_printed_temperature() {
         ThermalNetwork network = new ThermalNetwork(List.of(new Path("switch", AMBIENT, 62)));

@@ -27,8 +27,8 @@ class WaveformValidationTest {
     }
 
     /**
-     * Erickson, Maksimović, 3rd ed., 2020, sect. 21.2.2 and eq. (21.88)-(21.94): prints 7 V; Fairchild AN-6086 rev. 1.0.4,
-     * 2010, sect. 4: prints 398 uF.
+     * Erickson, Maksimović, 3rd ed., 2020, sect. 21.2.2 and eq. (21.88)-(21.94): prints 7 V; Fairchild AN-6086 rev.
+     * 1.0.4, 2010, sect. 4: prints 398 uF.
      */
     @Test
     void twice_line_ripple_and_its_capacitor_are_as_printed() {

@@ -84,12 +84,20 @@ final class DeckReader {
         static Optional<Request> of(DeckLine line) {
             String code = line.code().toLowerCase(Locale.ROOT);
             boolean include = code.startsWith(".inc");
-            if (line.part() != DeckLine.Part.CIRCUIT || !(include || code.startsWith(".lib"))) {
+            if (!include && !code.startsWith(".lib")) {
                 return Optional.empty();
             }
-            List<Word> words = StatementJoiner.join(List.of(line)).get(0).words();
+            List<Word> words = whole(line).wordsBetweenBlanks();
             boolean complete = words.size() >= (include ? 2 : 3);
             return complete ? Optional.of(request(words, include)) : Optional.empty();
+        }
+
+        /** The line with what would be a comment elsewhere: the simulator reads file names before it drops comments. */
+        private static Statement whole(DeckLine line) {
+            SourceLine source = line.source();
+            int end = source.text().length();
+            return StatementJoiner.join(List.of(new DeckLine(source, line.part(), false, line.from(), end)))
+                    .get(0);
         }
 
         private static Request request(List<Word> words, boolean include) {

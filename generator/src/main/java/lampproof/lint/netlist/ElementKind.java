@@ -24,10 +24,9 @@ public enum ElementKind {
     JFET("j", "JFET", 3),
     MESFET("z", "MESFET", 3),
     LINE("to", "transmission line", 4),
-    DISTRIBUTED_RC("u", "distributed RC line", 3),
     SUBCIRCUIT("x", "subcircuit", 0),
-    /** Code models and compiled models, whose terminals only the simulator knows. */
-    OPAQUE("anpy", "code model", 0);
+    /** Code models, compiled models and digital parts, whose terminals only the simulator knows. */
+    OPAQUE("anpuy", "code model", 0);
 
     private final String letters;
     private final String words;
@@ -61,7 +60,7 @@ public enum ElementKind {
     /** Whether an element of this kind names a model. */
     public boolean needsModel() {
         return switch (this) {
-            case SWITCH, CURRENT_SWITCH, DIODE, BIPOLAR, MOSFET, JFET, MESFET, DISTRIBUTED_RC -> true;
+            case SWITCH, CURRENT_SWITCH, DIODE, BIPOLAR, MOSFET, JFET, MESFET -> true;
             default -> false;
         };
     }

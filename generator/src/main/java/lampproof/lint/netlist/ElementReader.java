@@ -3,12 +3,16 @@ package lampproof.lint.netlist;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads one element from its statement; what does not fit the element's form is kept as a value or left out. */
 final class ElementReader {
 
     private static final Set<String> FLAGS = Set.of("off", "on", "thermal");
     private static final Set<String> EXPRESSIONS = Set.of("v", "i", "vol", "cur", "value", "r", "c", "l", "q");
+
+    private static final Pattern NUMBER =
+            Pattern.compile("[{'].*|[-+]?[0-9.]{1,40}(?:[eE][-+]?[0-9]{1,9})?[A-Za-z]{0,9}", Pattern.DOTALL);
 
     private final Statement statement;
     private final Word name;
@@ -42,7 +46,7 @@ final class ElementReader {
             case SWITCH -> element(2, words(2, 4), word(4), arguments.from(5));
             case CURRENT_SWITCH -> element(2, List.of(), word(3), arguments.from(4));
             case LINE -> element(4, List.of(), Optional.empty(), arguments.from(5));
-            case DIODE, BIPOLAR, MOSFET, JFET, MESFET, DISTRIBUTED_RC -> modelled();
+            case DIODE, BIPOLAR, MOSFET, JFET, MESFET -> modelled();
             case SUBCIRCUIT, OPAQUE -> instance();
         };
     }
@@ -76,11 +80,8 @@ final class ElementReader {
 
     /** A device whose model is its last word that is no number; the words before are its terminals. */
     private Element modelled() {
-        int model = lastName();
-        boolean named = model >= kind.terminals();
-        Optional<Word> word = named ? word(model) : Optional.empty();
-        int terminals = named ? model : kind.terminals();
-        return element(terminals, List.of(), word, arguments.from(model + 1));
+        int model = Math.max(kind.terminals(), lastName());
+        return element(model, List.of(), word(model), arguments.from(model + 1));
     }
 
     private Element instance() {
@@ -96,8 +97,9 @@ final class ElementReader {
         return at;
     }
 
+    /** A flag, an expression or a number; a model's name may begin with a digit as 1N4148 does. */
     private static boolean isNoName(Word word) {
-        return word.looksLikeValue() || FLAGS.contains(word.lower());
+        return FLAGS.contains(word.lower()) || NUMBER.matcher(word.text()).matches();
     }
 
     private Element element(int terminals, int values) {

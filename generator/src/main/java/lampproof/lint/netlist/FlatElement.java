@@ -28,11 +28,11 @@ public record FlatElement(Element element, String name, List<String> nodes, List
         return all;
     }
 
-    /** Where the node of that index in {@link #allNodes} is written. */
-    public Word word(int index) {
+    /** Where each of {@link #allNodes} is written, in the same order. */
+    public List<Word> words() {
         List<Word> words = new ArrayList<>(element.nodes());
         words.addAll(element.controls());
         element.expression().ifPresent(expression -> words.addAll(expression.nodes()));
-        return words.get(index);
+        return words;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Splits a file into lines and finds the code in each, as ngspice does.
@@ -16,6 +17,8 @@ final class LineSplitter {
 
     private static final String DROPPED = "=[]?()&%$\"!:,;\f#";
     private static final String SCRIPT = "*ng_script";
+    private static final Pattern LIBRARY = Pattern.compile("(?i)\\s{0,99}\\.(?:model|subckt|macro|lib)\\b");
+    private static final Pattern RUN = Pattern.compile("(?im)^[ \t]{0,99}\\.(?:tran|op|ac|dc|control|end)\\b");
 
     private final String file;
     private boolean control;
@@ -25,13 +28,17 @@ final class LineSplitter {
         this.control = control;
     }
 
-    /** The lines of a deck, whose first line is its title. */
+    /** The lines of a deck, whose first line is its title; of a library of models, which has none. */
     static List<DeckLine> deck(String text, String file) {
         String[] lines = lines(text, file);
         boolean script = lower(lines[0]).startsWith(SCRIPT);
+        boolean title =
+                !LIBRARY.matcher(lines[0]).lookingAt() || RUN.matcher(text).find();
         List<DeckLine> deck = new ArrayList<>();
-        deck.add(new DeckLine(new SourceLine(file, 1, lines[0]), DeckLine.Part.TITLE, false, 0, 0));
-        deck.addAll(new LineSplitter(file, script).read(lines, 1));
+        if (title) {
+            deck.add(new DeckLine(new SourceLine(file, 1, lines[0]), DeckLine.Part.TITLE, false, 0, 0));
+        }
+        deck.addAll(new LineSplitter(file, script).read(lines, title ? 1 : 0));
         return deck;
     }
 

@@ -39,9 +39,13 @@ final class NetlistReader {
         }
     }
 
+    /** A control block that is not closed runs into the rest of the deck. */
     private void addCommand(Statement statement, List<Word> words) {
-        if (!words.get(0).is(".control") && !words.get(0).is(".endc")) {
-            commands.add(new Command(words.get(0), words.subList(1, words.size()), statement));
+        List<Word> arguments = words.subList(1, words.size());
+        if (words.get(0).text().startsWith(".")) {
+            directives.add(new Directive(words.get(0), arguments, statement));
+        } else {
+            commands.add(new Command(words.get(0), arguments, statement));
         }
     }
 

@@ -30,11 +30,13 @@ public record Statement(DeckLine.Part part, String text, List<Piece> pieces) {
 
     /** Where a stretch of the joined text stands; cut to the line on which it begins. */
     public Place place(int from, int to) {
-        Piece piece = pieces.get(0);
-        for (Piece next : pieces) {
-            piece = next.offset() <= from ? next : piece;
+        int first = 0;
+        for (int step = Integer.highestOneBit(pieces.size()); step > 0; step /= 2) {
+            boolean farther =
+                    first + step < pieces.size() && pieces.get(first + step).offset() <= from;
+            first += farther ? step : 0;
         }
-        return piece.place(from, to);
+        return pieces.get(first).place(from, to);
     }
 
     /** A stretch of the joined text as a word. */
@@ -45,6 +47,11 @@ public record Statement(DeckLine.Part part, String text, List<Piece> pieces) {
     /** The words of the statement, separators {@code ( ) , =} included. */
     public List<Word> words() {
         return part == DeckLine.Part.CONTROL ? Words.ofCommand(this) : Words.ofCircuit(this);
+    }
+
+    /** The words of the statement where only blanks part them, as in file names. */
+    public List<Word> wordsBetweenBlanks() {
+        return Words.ofCommand(this);
     }
 
     /** The place of the whole statement; its first line when it has several. */

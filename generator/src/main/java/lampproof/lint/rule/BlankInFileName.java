@@ -54,7 +54,8 @@ final class BlankInFileName implements Rule {
     }
 
     private Optional<LintFinding> included(Directive directive) {
-        List<Word> words = directive.words();
+        List<Word> all = directive.statement().wordsBetweenBlanks();
+        List<Word> words = all.subList(1, all.size());
         boolean quoted = !words.isEmpty() && words.get(0).text().matches("[\"'].*\\s.*[\"']");
         if (quoted) {
             return Optional.of(warning(

@@ -13,6 +13,9 @@ final class DecimalComma implements Rule {
     private static final Pattern COMMA = Pattern.compile("(?<![\\w.,])[-+]?\\d{1,15},\\d{1,15}[A-Za-z]{0,8}");
     private static final Pattern ASSIGNED = Pattern.compile("(?<==)\\s{0,9}[-+]?\\d{1,15},\\d{1,15}[A-Za-z]{0,8}");
 
+    private static final Pattern FUNCTION =
+            Pattern.compile("\\b(?:pulse|sin|exp|pwl|sffm|am|poly|table)\\b", Pattern.CASE_INSENSITIVE);
+
     @Override
     public String name() {
         return "decimal-comma";
@@ -22,6 +25,7 @@ final class DecimalComma implements Rule {
     public Stream<LintFinding> check(Netlist netlist) {
         return netlist.statements().stream()
                 .filter(statement -> statement.part() == DeckLine.Part.CIRCUIT)
+                .filter(statement -> !FUNCTION.matcher(statement.text()).find())
                 .flatMap(this::check);
     }
 

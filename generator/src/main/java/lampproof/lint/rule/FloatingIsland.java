@@ -12,6 +12,7 @@ import lampproof.lint.netlist.Element;
 import lampproof.lint.netlist.FlatElement;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.Place;
+import lampproof.lint.netlist.Word;
 
 /**
  * Nodes that are connected with each other but not with ground at the operating point.
@@ -23,20 +24,13 @@ import lampproof.lint.netlist.Place;
 record FloatingIsland(List<String> nodes, Place place, Optional<Element> feeder) {
 
     /**
-     * A node of an island as an element names it.
+     * A node as an element names it.
      *
-     * @param flat the element
-     * @param index which of its nodes
+     * @param node the node
+     * @param word where it is written
+     * @param terminalOf the element, when the node carries its current
      */
-    private record Mention(FlatElement flat, int index) {
-        private String node() {
-            return flat.allNodes().get(index);
-        }
-
-        private boolean isTerminal() {
-            return index < flat.nodes().size();
-        }
-    }
+    private record Mention(String node, Word word, Optional<FlatElement> terminalOf) {}
 
     static List<FloatingIsland> of(Netlist netlist) {
         Islands islands = DcPaths.of(netlist.circuit());
@@ -49,17 +43,21 @@ record FloatingIsland(List<String> nodes, Place place, Optional<Element> feeder)
     }
 
     private static Stream<Mention> mentions(FlatElement flat) {
-        return IntStream.range(0, flat.allNodes().size()).mapToObj(index -> new Mention(flat, index));
+        List<String> nodes = flat.allNodes();
+        List<Word> words = flat.words();
+        return IntStream.range(0, nodes.size())
+                .mapToObj(at -> new Mention(
+                        nodes.get(at), words.get(at), at < flat.nodes().size() ? Optional.of(flat) : Optional.empty()));
     }
 
     private static FloatingIsland of(List<Mention> island, Islands islands) {
-        Mention first = island.get(0);
         Optional<Element> feeder = island.stream()
-                .filter(mention -> mention.isTerminal() && isFeeder(mention.flat(), islands))
-                .map(mention -> mention.flat().element())
+                .flatMap(mention -> mention.terminalOf().stream())
+                .filter(flat -> isFeeder(flat, islands))
+                .map(FlatElement::element)
                 .findFirst();
         List<String> nodes = island.stream().map(Mention::node).distinct().toList();
-        return new FloatingIsland(nodes, first.flat().word(first.index()).place(), feeder);
+        return new FloatingIsland(nodes, island.get(0).word().place(), feeder);
     }
 
     private static boolean isFeeder(FlatElement flat, Islands islands) {

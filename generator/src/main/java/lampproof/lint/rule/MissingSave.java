@@ -29,7 +29,7 @@ final class MissingSave implements Rule {
         return warning(
                 analysis.statement().whole(),
                 "no .save says which vectors are needed",
-                "every node and current is kept for every time step: more memory, and a quarter more run time",
+                "every node and current is kept for every time step: more memory, and up to a quarter more run time",
                 ".save with the vectors that are written or measured");
     }
 }

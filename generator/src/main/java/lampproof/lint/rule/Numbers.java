@@ -2,6 +2,7 @@ package lampproof.lint.rule;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -42,7 +43,7 @@ final class Numbers {
         Stream<Word> elements = scope.elements().stream().flatMap(Numbers::of);
         Stream<Word> models = scope.models().stream().flatMap(Numbers::of);
         Stream<Word> parameters =
-                scope.parameters().stream().map(Parameter::value).flatMap(Numbers::plain);
+                scope.parameters().stream().map(Parameter::value).flatMap(Numbers::inside);
         return Stream.of(elements, models, parameters).flatMap(words -> words);
     }
 
@@ -105,10 +106,25 @@ final class Numbers {
         return word.text().matches("[-+]?\\.?[0-9].*") ? Stream.of(word) : Stream.empty();
     }
 
-    /** The numbers of an expression; the names of nodes and devices in it are none. */
+    /** The numbers of a parameter's value, which may be an expression without braces round it. */
+    private static Stream<Word> inside(Word word) {
+        int from = word.place().from();
+        return numbers(word.text())
+                .map(number -> new Word(
+                        number.group(),
+                        word.offset() + number.start(),
+                        word.place().line().place(from + number.start(), from + number.end())));
+    }
+
     private static Stream<Word> inside(Statement statement, int from, int to) {
-        String text = VECTOR.matcher(statement.text().substring(from, to))
+        return numbers(statement.text().substring(from, to))
+                .map(number -> statement.word(from + number.start(), from + number.end()));
+    }
+
+    /** The numbers of an expression; the names of nodes and devices in it are none. */
+    private static Stream<MatchResult> numbers(String expression) {
+        String text = VECTOR.matcher(expression)
                 .replaceAll(found -> "v".repeat(found.group().length()));
-        return INSIDE.matcher(text).results().map(number -> statement.word(from + number.start(), from + number.end()));
+        return INSIDE.matcher(text).results();
     }
 }

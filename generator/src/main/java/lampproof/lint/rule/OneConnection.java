@@ -34,9 +34,10 @@ final class OneConnection implements Rule {
 
     private static void count(FlatElement element, Map<String, Integer> uses, Map<String, Word> words) {
         List<String> nodes = element.allNodes();
+        List<Word> places = element.words();
         for (int index = 0; index < nodes.size(); index++) {
             uses.merge(nodes.get(index), weight(element), Integer::sum);
-            words.putIfAbsent(nodes.get(index), element.word(index));
+            words.putIfAbsent(nodes.get(index), places.get(index));
         }
         words.remove(Circuit.GROUND);
     }

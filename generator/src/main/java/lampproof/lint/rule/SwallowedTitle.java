@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
+import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.Scope;
 import lampproof.lint.netlist.SourceLine;
@@ -21,8 +22,9 @@ final class SwallowedTitle implements Rule {
 
     @Override
     public Stream<LintFinding> check(Netlist netlist) {
-        SourceLine first = netlist.lines().get(0).source();
-        return looksLikeCode(first.text().strip(), netlist)
+        DeckLine title = netlist.lines().get(0);
+        SourceLine first = title.source();
+        return title.part() == DeckLine.Part.TITLE && looksLikeCode(first.text().strip(), netlist)
                 ? Stream.of(error(
                         first.whole(),
                         "the first line is the title and is not simulated",

@@ -18,7 +18,7 @@ final class Vectors {
     private static final Set<String> COMMANDS =
             Set.of("save", "print", "plot", "meas", "wrdata", "write", "let", "fourier", "linearize", "asciiplot");
     private static final Pattern VECTOR = Pattern.compile(
-            "(?<![\\w.])([vi])\\s{0,9}\\(\\s{0,9}([^(),\\s]{1,200})\\s{0,9}(?:,\\s{0,9}([^(),\\s]{1,200})\\s{0,9})?\\)",
+            "(?<![\\w.])([vi])\\s{0,9}\\(\\s{0,9}([^(),*\\s]{1,200})\\s{0,9}(?:,\\s{0,9}([^(),*\\s]{1,200})\\s{0,9})?\\)",
             Pattern.CASE_INSENSITIVE);
 
     private Vectors() {}

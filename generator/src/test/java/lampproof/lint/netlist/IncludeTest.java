@@ -1,0 +1,111 @@
+package lampproof.lint.netlist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class IncludeTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theFirstLineOfAnIncludedFileIsNoTitle() throws Exception {
+        write("run/models.inc", "R1 a 0 1k\n");
+        Netlist netlist = read("* t\n.include models.inc\nR2 a 0 1k\n");
+        assertThat(netlist.elements()).extracting(each -> each.name().text()).containsExactly("R1", "R2");
+        assertThat(outcomes(netlist)).containsExactly(Include.Outcome.READ);
+    }
+
+    @Test
+    void aNestedFileIsLookedForBesideTheFileThatNamesIt() throws Exception {
+        write("run/parts/outer.inc", ".include \"inner part.inc\"\n");
+        write("run/parts/inner part.inc", "R1 a 0 1k\n");
+        Netlist netlist = read("* t\n.include parts/outer.inc\n");
+        assertThat(netlist.elements()).hasSize(1);
+        assertThat(netlist.isComplete()).isTrue();
+    }
+
+    @Test
+    void oneSectionOfALibraryIsRead() throws Exception {
+        write("run/diodes.lib", "* library\n.lib slow\nR1 a 0 1k\n.endl\n.lib fast\nR2 a 0 1k\n.endl\n");
+        assertThat(read("* t\n.lib diodes.lib FAST\n").elements())
+                .extracting(each -> each.name().text())
+                .containsExactly("R2");
+        assertThat(outcomes(read("* t\n.lib diodes.lib typical\n"))).containsExactly(Include.Outcome.SECTION_MISSING);
+    }
+
+    @Test
+    void nothingOutsideTheFolderIsRead() throws Exception {
+        write("secret.inc", "R1 a 0 1k\n");
+        Files.createSymbolicLink(
+                Files.createDirectories(folder.resolve("run")).resolve("link.inc"), folder.resolve("secret.inc"));
+        String absolute = folder.resolve("secret.inc").toString();
+        for (String path :
+                List.of("../secret.inc", absolute, "sub/../../secret.inc", "~/secret.inc", "$HOME/x", "link.inc")) {
+            Netlist netlist = read("* t\n.include " + path + "\n");
+            assertThat(outcomes(netlist)).as(path).containsExactly(Include.Outcome.OUTSIDE);
+            assertThat(netlist.elements()).as(path).isEmpty();
+        }
+    }
+
+    @Test
+    void filesThatIncludeEachOtherEnd() throws Exception {
+        write("run/one.inc", ".include two.inc\nR1 a 0 1k\n");
+        write("run/two.inc", ".include one.inc\n");
+        assertThat(outcomes(read("* t\n.include one.inc\n"))).contains(Include.Outcome.LOOP);
+        assertThat(outcomes(read("* t\n.include deck.cir\n"))).containsExactly(Include.Outcome.LOOP);
+    }
+
+    @Test
+    void filesThatIncludeTwiceEachDoNotMultiplyWithoutEnd() throws Exception {
+        for (int level = 0; level < 19; level++) {
+            String next = ".include level" + (level + 1) + ".inc\n";
+            write("run/level" + level + ".inc", next + next);
+        }
+        write("run/level19.inc", "R1 a 0 1k\n");
+        Netlist netlist = read("* t\n.include level0.inc\n");
+        assertThat(outcomes(netlist)).contains(Include.Outcome.TOO_MUCH);
+        assertThat(netlist.includes()).hasSizeLessThan(500);
+    }
+
+    @Test
+    void aMissingFileAFolderAndAnImpossibleNameAreMissing() throws Exception {
+        Files.createDirectories(folder.resolve("run/sub"));
+        assertThat(outcomes(read("* t\n.include none.inc\n"))).containsExactly(Include.Outcome.MISSING);
+        assertThat(outcomes(read("* t\n.include sub\n"))).containsExactly(Include.Outcome.MISSING);
+        assertThat(outcomes(read("* t\n.include a\0b\n"))).containsExactly(Include.Outcome.MISSING);
+    }
+
+    @Test
+    void aTextAloneIsNotLookedUpInAnyFolder() {
+        Netlist netlist = Netlist.parse("* t\n.include models.inc\n", "deck.cir");
+        assertThat(outcomes(netlist)).containsExactly(Include.Outcome.NOT_LOOKED_AT);
+    }
+
+    @Test
+    void bytesThatAreNotUtf8AreStillRead() throws Exception {
+        Path deck = Files.createDirectories(folder.resolve("run")).resolve("deck.cir");
+        Files.write(deck, new byte[] {'*', ' ', (byte) 0xb5, '\n', 'R', '1', ' ', 'a', ' ', '0', ' ', '1', '\n'});
+        assertThat(Netlist.read(deck).elements()).hasSize(1);
+    }
+
+    private Netlist read(String deck) throws Exception {
+        write("run/deck.cir", deck);
+        return Netlist.read(folder.resolve("run/deck.cir"));
+    }
+
+    private void write(String name, String text) throws Exception {
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private static List<Include.Outcome> outcomes(Netlist netlist) {
+        return netlist.includes().stream().map(Include::outcome).toList();
+    }
+}
