@@ -43,9 +43,13 @@ final class Simulating {
      */
     List<SimulationOutcome> run(List<RunFolder> runs) {
         List<SimulationJob> jobs = runs.stream().flatMap(this::jobs).toList();
-        try (TerminalProgress progress = TerminalProgress.on(System.err, System.console() != null, jobs.size())) {
+        try (TerminalProgress progress = progress(jobs.size())) {
             return SimulationBatch.onAllCores(simulator).run(jobs, progress);
         }
+    }
+
+    private static TerminalProgress progress(int runs) {
+        return TerminalProgress.on(System.err, Terminal.isThere(), runs);
     }
 
     private Stream<SimulationJob> jobs(RunFolder run) {

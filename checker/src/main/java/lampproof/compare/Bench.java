@@ -4,10 +4,12 @@ import java.util.EnumMap;
 import java.util.Map;
 import lampproof.design.Driver;
 import lampproof.measure.Channel;
+import lampproof.measure.ForwardPower;
 import lampproof.measure.Gate;
 import lampproof.measure.Harmonics;
 import lampproof.measure.Mean;
 import lampproof.measure.MeanProduct;
+import lampproof.measure.MeanSquareWhileClosed;
 import lampproof.measure.Measurement;
 import lampproof.measure.MeasuringPass;
 import lampproof.measure.Peak;
@@ -78,6 +80,16 @@ final class Bench {
 
     Taking power(Probe voltage, Probe current) {
         return add(new MeanProduct(window, channel(voltage), channel(current)));
+    }
+
+    /** Power of a diode while it conducts. */
+    Taking forwardPower(Probe voltage, Probe current) {
+        return add(new ForwardPower(window, channel(voltage), channel(current)));
+    }
+
+    /** Loss in a resistance [Ohm] that carries a probed current only while the gate is closed. */
+    Taking heatWhileClosed(double resistance, Probe current) {
+        return add(new MeanSquareWhileClosed(window, channel(current), gate())).times(resistance);
     }
 
     /** Loss in a resistance [Ohm] that carries a probed current. */

@@ -82,14 +82,14 @@ final class FigureTable {
                     figure("switch.loss", b -> b.power(SWITCH_VOLTAGE, SWITCH_CURRENT)),
                     figure(
                             "switch.loss.conduction",
-                            b -> b.heat(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
+                            b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
                     figure(
                             "diode.current.peak",
                             b -> b.stressPeak(DIODE_CURRENT).noted(OUTSIDE_EDGES)),
                     figure("diode.current.mean", b -> b.mean(DIODE_CURRENT)),
                     figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
                     figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),
-                    figure("diode.loss.conduction", b -> b.power(DIODE_VOLTAGE, DIODE_CURRENT)),
+                    figure("diode.loss.conduction", b -> b.forwardPower(DIODE_VOLTAGE, DIODE_CURRENT)),
                     figure("switching.on_time", b -> b.add(new OnTime(b.window(), b.gate()))),
                     figure("switching.frequency.crest", FigureTable::crestFrequency),
                     figure("string.current.mean", b -> b.mean(STRING_CURRENT)),
@@ -98,12 +98,13 @@ final class FigureTable {
                     figure("string.flicker.percent", FigureTable::flickerPercent),
                     figure("string.flicker.index", FigureTable::flickerIndex),
                     figure("output.voltage.peak", b -> b.peak(OUTPUT_VOLTAGE)),
-                    figure("sense.loss", b -> b.heat(b.driver().senseResistance(), SWITCH_CURRENT)),
+                    figure("sense.loss", b -> b.heatWhileClosed(b.driver().senseResistance(), SWITCH_CURRENT)),
                     figure("loss.total", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
                     figure("efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
 
-    private static final Map<String, Function<Bench, Taking>> HARMONICS = IntStream.rangeClosed(2, HIGHEST_ORDER)
+    private static final Map<String, Function<Bench, Taking>> HARMONICS = IntStream.iterate(
+                    3, order -> order <= HIGHEST_ORDER, order -> order + 2)
             .boxed()
             .collect(toMap(order -> "line.current.harmonic." + order, order -> bench -> harmonic(bench, order)));
 

@@ -60,9 +60,10 @@ final class Trust {
         this.bench = bench;
         means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
         means(BUS_VOLTAGE, VOLTAGE_BAND);
-        means(STRING_CURRENT, CURRENT_BAND);
         if (kind == DeckKind.CREST) {
             peaks(INDUCTOR_CURRENT, CURRENT_BAND);
+        } else {
+            means(STRING_CURRENT, CURRENT_BAND);
         }
         points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
         cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
@@ -138,8 +139,7 @@ final class Trust {
                         half.first().result().value(), half.probe().unit()) + " in the first half, "
                 + Engineering.rounded(
                         half.second().result().value(), half.probe().unit()) + " in the second ("
-                + Engineering.fixed(100 * change(half), 2) + " %, limit " + Engineering.fixed(100 * half.band(), 0)
-                + " %)";
+                + percent(change(half)) + ", limit " + percent(half.band()) + ")";
     }
 
     private TrustCheck resolved() {
@@ -163,12 +163,20 @@ final class Trust {
         if (!rest.present()) {
             return TrustCheck.failed("energy", rest.note());
         }
-        double limit = ENERGY_BAND * Math.abs(taken.value());
-        boolean closes = taken.value() > 0 && Math.abs(rest.value()) <= limit;
-        String text = "of " + Engineering.rounded(taken.value(), "W") + " from the line, "
-                + Engineering.rounded(rest.value(), "W") + " is not accounted for (limit "
-                + Engineering.rounded(limit, "W") + ")";
+        if (taken.value() <= 0) {
+            String power = Engineering.rounded(taken.value(), "W");
+            return TrustCheck.failed("energy", "no power flows in from the line (" + power + "): a probe turned round?");
+        }
+        double share = rest.value() / taken.value();
+        boolean closes = Math.abs(share) <= ENERGY_BAND;
+        String text = percent(share) + " of the " + Engineering.rounded(taken.value(), "W")
+                + " from the line is not accounted for (limit " + percent(ENERGY_BAND) + ")";
         return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
+    }
+
+    /** A share in per cent, without a sign before zero. */
+    private static String percent(double share) {
+        return Engineering.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
     }
 
     /** Mean power into every part but output and string, lossy or storing. */

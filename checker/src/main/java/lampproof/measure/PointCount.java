@@ -4,8 +4,8 @@ package lampproof.measure;
 public final class PointCount extends Measurement {
 
     private final Gate gate;
-    private long steps;
-    private long on;
+    private double steps;
+    private double on;
 
     /** Counts the steps of a record. */
     public PointCount(Window window, Gate gate) {

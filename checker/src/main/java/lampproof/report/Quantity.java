@@ -7,7 +7,7 @@ import lampproof.waveform.Engineering;
 /** Values of figures as a reader wants them: in engineering units, and in ASCII so that every terminal shows them. */
 final class Quantity {
 
-    private static final Set<String> UNSCALED = Set.of("%", "deg", "1");
+    private static final Set<String> UNSCALED = Set.of("%", "deg", "1", "degC", "K", "h");
 
     private Quantity() {}
 
@@ -20,6 +20,6 @@ final class Quantity {
             String number = String.format(Locale.ROOT, unit.equals("1") ? "%.4f" : "%.2f", value);
             return unit.equals("1") ? number : number + " " + unit;
         }
-        return Engineering.rounded(value, unit, 4).replace('\u00b5', 'u');
+        return Printable.of(Engineering.rounded(value, unit, 4));
     }
 }

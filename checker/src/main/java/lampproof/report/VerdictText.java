@@ -25,7 +25,7 @@ public final class VerdictText {
 
     /** The verdicts as lines. */
     public String text(RunVerdict run) {
-        StringBuilder text = new StringBuilder(style.heading(run.name()) + "\n");
+        StringBuilder text = new StringBuilder(style.heading(Printable.of(run.name())) + "\n");
         run.decks().forEach(deck -> text.append("\n").append(deck(deck)));
         if (!run.others().isEmpty()) {
             text.append("\n").append(style.heading("without a deck")).append("\n");
@@ -54,14 +54,14 @@ public final class VerdictText {
         Verdict first = deck.verdicts().get(0);
         return "  "
                 + style.bad(first.outcome().words() + " on any of its "
-                        + deck.verdicts().size() + " figures") + ": " + first.reason() + "\n";
+                        + deck.verdicts().size() + " figures") + ": " + Printable.of(first.reason()) + "\n";
     }
 
     private String trust(List<TrustCheck> checks) {
         Grid grid = new Grid("lll");
         for (TrustCheck check : checks) {
             UnaryOperator<String> paint = check.passed() ? UnaryOperator.identity() : style::bad;
-            grid.add(List.of(check.passed() ? "ok" : "FAILED", check.name(), ascii(check.text())), paint);
+            grid.add(List.of(check.passed() ? "ok" : "FAILED", check.name(), Printable.of(check.text())), paint);
         }
         return grid.text();
     }
@@ -78,7 +78,7 @@ public final class VerdictText {
     private static List<String> cells(Verdict verdict) {
         Figure figure = verdict.prediction().figure();
         return List.of(
-                figure.name(),
+                Printable.of(figure.name()),
                 Quantity.text(verdict.prediction().value(), figure.unit()),
                 value(verdict.simulated(), figure.unit()),
                 percent(verdict.deviation()),
@@ -90,7 +90,7 @@ public final class VerdictText {
         return switch (verdict.outcome()) {
             case AGREES -> "agrees";
             case DIFFERS -> "DIFFERS";
-            case NO_VERDICT, NOT_SIMULATED -> verdict.outcome().words() + ": " + ascii(verdict.reason());
+            case NO_VERDICT, NOT_SIMULATED -> verdict.outcome().words() + ": " + Printable.of(verdict.reason());
         };
     }
 
@@ -103,7 +103,7 @@ public final class VerdictText {
     }
 
     private String totals(RunVerdict run) {
-        String text = run.name() + ": " + run.verdicts().size() + " figures";
+        String text = Printable.of(run.name()) + ": " + run.verdicts().size() + " figures";
         for (Outcome outcome : Outcome.values()) {
             text += run.count(outcome) == 0
                     ? ""
@@ -118,10 +118,5 @@ public final class VerdictText {
             case DIFFERS -> count == 1 ? "differs" : "differ";
             case NOT_SIMULATED, NO_VERDICT -> outcome.words();
         };
-    }
-
-    /** Not every terminal has a micro sign. */
-    private static String ascii(String text) {
-        return text.replace('\u00b5', 'u');
     }
 }

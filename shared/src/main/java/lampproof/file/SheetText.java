@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVPrinter;
 public final class SheetText {
 
     private static final Pattern FORMULA = Pattern.compile("(^|[;\\t])(\\s*[=+@-])");
-    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
 
     private SheetText() {}
 

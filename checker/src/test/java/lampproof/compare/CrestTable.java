@@ -1,0 +1,112 @@
+package lampproof.compare;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lampproof.design.Control;
+import lampproof.design.Driver;
+import lampproof.design.Filter;
+import lampproof.design.Inductor;
+import lampproof.design.Law;
+import lampproof.design.LedString;
+import lampproof.design.Line;
+import lampproof.design.Output;
+import lampproof.design.PowerSwitch;
+import lampproof.design.Rectifier;
+import lampproof.design.Topology;
+import lampproof.prediction.Probe;
+import lampproof.waveform.WaveformFile;
+
+/**
+ * The table of a lossless step-up driver at the crest of its line, drawn by hand: 100 V in, 200 V out, the inductor of
+ * 1 mH carries a triangle from 0 to 1 A and back within 20 us.
+ */
+final class CrestTable {
+
+    static final double HALF = 10e-6;
+    static final double PERIOD = 20e-6;
+
+    private static final Rectifier DIODE = new Rectifier(1e-9, 1.8, 0);
+
+    int cycles = 30;
+    int steps = 20;
+    double lineGain = 1;
+    double diodeGain = 1;
+    double outputDrift;
+    String lastCell = "";
+
+    static Driver driver() {
+        return new Driver(
+                Topology.STEP_UP,
+                new Line(100 / Math.sqrt(2), 50, 0),
+                new Filter(0, 1e-3, 0, 1e3, 1e-9),
+                DIODE,
+                10e-9,
+                new Inductor(1e-3, 2),
+                new PowerSwitch(3, 1e-12),
+                DIODE,
+                0.5,
+                new Output(1e-6),
+                new LedString(180, 80, 0.25),
+                new Control(Law.BOUNDARY, 50e3, 0, 0, 0, 0, 0, 0, 0));
+    }
+
+    double stopTime() {
+        return cycles * PERIOD;
+    }
+
+    WaveformFile file(Path folder) {
+        try {
+            return WaveformFile.open(Files.writeString(folder.resolve("crest.csv"), text()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private String text() {
+        StringBuilder text = new StringBuilder(
+                "time " + Stream.of(Probe.values()).map(Probe::column).collect(Collectors.joining(" ")) + "\n");
+        for (int cycle = 0; cycle < cycles; cycle++) {
+            half(text, cycle * PERIOD, true);
+            half(text, cycle * PERIOD + HALF, false);
+        }
+        return lastCell.isEmpty() ? text.toString() : text.substring(0, text.lastIndexOf(" ") + 1) + lastCell + "\n";
+    }
+
+    /** One half of a cycle, with a point at both of its ends: the vertical edge between two halves shares its time. */
+    private void half(StringBuilder text, double start, boolean on) {
+        for (int step = 0; step <= steps; step++) {
+            double share = (double) step / steps;
+            row(text, start + share * HALF, on, on ? share : 1 - share);
+        }
+    }
+
+    private void row(StringBuilder text, double time, boolean on, double current) {
+        double output = 200 * (1 + outputDrift * time / stopTime());
+        Map<Probe, Double> values = new EnumMap<>(Probe.class);
+        values.put(Probe.LINE_VOLTAGE, 100.0);
+        values.put(Probe.LINE_CURRENT, lineGain * current);
+        values.put(Probe.FILTERED_VOLTAGE, 100.0);
+        values.put(Probe.BRIDGE_VOLTAGE, 0.0);
+        values.put(Probe.BRIDGE_CURRENT, current);
+        values.put(Probe.BUS_VOLTAGE, 100.0);
+        values.put(Probe.INDUCTOR_VOLTAGE, on ? 100 : 100 - output);
+        values.put(Probe.INDUCTOR_CURRENT, current);
+        values.put(Probe.SWITCH_VOLTAGE, on ? 0 : output);
+        values.put(Probe.SWITCH_CURRENT, on ? current : 0);
+        values.put(Probe.DIODE_VOLTAGE, on ? -output : 0);
+        values.put(Probe.DIODE_CURRENT, on ? 0 : diodeGain * current);
+        values.put(Probe.OUTPUT_VOLTAGE, output);
+        values.put(Probe.STRING_CURRENT, 0.25);
+        values.put(Probe.GATE_VOLTAGE, on ? 1.0 : 0.0);
+        text.append(String.format(Locale.ROOT, "%.12e", time));
+        values.values().forEach(value -> text.append(String.format(Locale.ROOT, " %.12e", value)));
+        text.append("\n");
+    }
+}

@@ -1,0 +1,170 @@
+package lampproof.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Figure;
+import lampproof.prediction.FigureCatalogue;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Tolerance;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DeckComparisonTest {
+
+    /** What the triangle of {@link CrestTable} gives, worked out by hand. */
+    private static final Map<String, Double> BY_HAND = Map.ofEntries(
+            Map.entry("inductor.current.peak", 1.0),
+            Map.entry("inductor.current.rms", 1 / Math.sqrt(3)),
+            Map.entry("inductor.current.ripple", 1.0),
+            Map.entry("inductor.loss.copper", 2.0 / 3),
+            Map.entry("switch.current.peak", 1.0),
+            Map.entry("switch.current.rms", 1 / Math.sqrt(6)),
+            Map.entry("switch.current.mean", 0.25),
+            Map.entry("switch.voltage.peak", 200.0),
+            Map.entry("switch.loss", 0.0),
+            Map.entry("switch.loss.conduction", 0.5),
+            Map.entry("diode.current.peak", 0.98),
+            Map.entry("diode.current.mean", 0.25),
+            Map.entry("diode.current.rms", 1 / Math.sqrt(6)),
+            Map.entry("diode.voltage.peak", 200.0),
+            Map.entry("switching.on_time", 10e-6),
+            Map.entry("switching.frequency.crest", 50e3));
+
+    @TempDir
+    private Path folder;
+
+    private final CrestTable table = new CrestTable();
+
+    @Test
+    void everyFigureOfACrestTableIsTheOneWorkedOutByHand() {
+        DeckVerdict verdict = verdict();
+        assertThat(verdict.verdicts()).hasSameSizeAs(BY_HAND.entrySet()).allSatisfy(each -> {
+            double expected = each.prediction().value();
+            assertThat(each.simulated().orElseThrow()).isCloseTo(expected, within(1e-9 * Math.max(1, expected)));
+            assertThat(each.outcome()).isEqualTo(Outcome.AGREES);
+        });
+    }
+
+    @Test
+    void aSoundTableIsTrusted() {
+        assertThat(verdict().trust())
+                .containsExactly(
+                        TrustCheck.passed("complete", "the record reaches 600 µs"),
+                        TrustCheck.passed("readable", "1260 rows, every number finite, time never goes back"),
+                        TrustCheck.passed("periods", "180 µs to 580 µs, 20 switching periods"),
+                        TrustCheck.passed(
+                                "settled",
+                                "output.voltage mean 200 V in the first half, 200 V in the second (0.00 %, limit 1.00 %)"),
+                        TrustCheck.passed(
+                                "resolved",
+                                "40 steps in a switching cycle (at least 20), 20 of them in the on-time of 10.0 µs "
+                                        + "(at least 10)"),
+                        TrustCheck.passed(
+                                "energy", "0.00 % of the 50.0 W from the line is not accounted for (limit 2.00 %)"));
+    }
+
+    @Test
+    void aFigureOutsideItsToleranceDiffers() {
+        Prediction wrong = prediction("inductor.current.peak", 1.05);
+        Verdict verdict = verdict(List.of(wrong)).verdicts().get(0);
+        assertThat(verdict.outcome()).isEqualTo(Outcome.DIFFERS);
+        assertThat(verdict.deviation().orElseThrow()).isCloseTo(-100 * 0.05 / 1.05, within(1e-9));
+    }
+
+    @Test
+    void aRecordCutShortGivesNoVerdict() {
+        DeckVerdict verdict =
+                DeckComparison.of(DeckKind.CREST, byHand(), CrestTable.driver(), table.file(folder), 1.2e-3);
+        assertRefused(verdict, "incomplete: the record ends at 600 µs of 1.20 ms (50.0 %)");
+    }
+
+    @Test
+    void tooFewSwitchingPeriodsGiveNoVerdict() {
+        table.cycles = 6;
+        assertRefused(verdict(), "the record holds 4 whole switching periods, at least 10 are needed");
+    }
+
+    @Test
+    void energyFromNowhereGivesNoVerdict() {
+        table.diodeGain = 1.5;
+        assertRefused(
+                verdict(),
+                "energy does not close: -50.00 % of the 50.0 W from the line is not accounted for (limit 2.00 %)");
+    }
+
+    @Test
+    void aLineProbeTurnedRoundGivesNoVerdict() {
+        table.lineGain = -1;
+        assertRefused(verdict(), "no power flows in from the line (-50.0 W): a probe turned round?");
+    }
+
+    @Test
+    void aStepThatIsTooCoarseGivesNoVerdict() {
+        table.steps = 4;
+        assertRefused(
+                verdict(),
+                "too coarse: 8 steps in a switching cycle (at least 20), 4 of them in the on-time of 10.0 µs "
+                        + "(at least 10)");
+    }
+
+    @Test
+    void aDriftingOutputGivesNoVerdict() {
+        table.outputDrift = 0.06;
+        assertRefused(
+                verdict(),
+                "not settled: output.voltage mean 206 V in the first half, 210 V in the second (1.91 %, limit 1.00 %)");
+    }
+
+    @Test
+    void aNumberThatIsNoneGivesNoVerdict() {
+        table.lastCell = "nan";
+        assertRefused(
+                verdict(),
+                "crest.csv, line 1261: column 'gate_voltage' is not finite (nan); look into the simulator's log");
+    }
+
+    @Test
+    void aFailedSimulationGivesNoVerdictOnAnyOfItsFigures() {
+        assertRefused(
+                DeckVerdict.failed(DeckKind.CREST, byHand(), "the simulator was stopped"), "the simulator was stopped");
+    }
+
+    private static void assertRefused(DeckVerdict verdict, String reason) {
+        assertThat(verdict.verdicts()).hasSameSizeAs(BY_HAND.entrySet());
+        assertThat(verdict.verdicts()).extracting(Verdict::reason).containsOnly(reason);
+        assertThat(verdict.verdicts()).extracting(Verdict::outcome).containsOnly(Outcome.NO_VERDICT);
+        assertThat(verdict.verdicts()).extracting(Verdict::simulated).containsOnly(OptionalDouble.empty());
+    }
+
+    private DeckVerdict verdict() {
+        return verdict(byHand());
+    }
+
+    private DeckVerdict verdict(List<Prediction> predictions) {
+        return DeckComparison.of(
+                DeckKind.CREST, predictions, CrestTable.driver(), table.file(folder), table.stopTime());
+    }
+
+    private static List<Prediction> byHand() {
+        return BY_HAND.entrySet().stream()
+                .map(entry -> prediction(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private static Prediction prediction(String name, double value) {
+        return new Prediction(figure(name), Corner.NOMINAL, DeckKind.CREST, value, new Tolerance(0.04, 1e-9));
+    }
+
+    private static Figure figure(String name) {
+        Stream<Figure> figures = FigureCatalogue.figures().stream();
+        return figures.filter(figure -> figure.name().equals(name)).findFirst().orElseThrow();
+    }
+}

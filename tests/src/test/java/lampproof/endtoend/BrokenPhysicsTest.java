@@ -1,0 +1,100 @@
+package lampproof.endtoend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Physics broken on purpose, in the text of a deck only: the crest deck is enough, and fast. */
+class BrokenPhysicsTest {
+
+    @TempDir
+    private Path folder;
+
+    private Path run;
+
+    @BeforeEach
+    void requireSimulator() {
+        Lampproof.simulatorOrSkip();
+        run = folder.resolve("run");
+    }
+
+    /** Twice the inductance at the same on-time halves every current; the times stay. */
+    @Test
+    void twiceTheInductanceIsFoundInEveryCurrentOfTheStepUpDriver() throws Exception {
+        List<String> differing = differing("step-up", "(?m)^Lmain coil winding (\\S+)", 2);
+        assertThat(differing)
+                .contains(
+                        "inductor.current.peak",
+                        "inductor.current.rms",
+                        "inductor.current.ripple",
+                        "switch.current.mean",
+                        "diode.current.mean")
+                .doesNotContain("switching.on_time", "switch.voltage.peak", "diode.voltage.peak");
+    }
+
+    /** Half the on-time halves every current and doubles the frequency, but for the minimum off-time. */
+    @Test
+    void halfTheOnTimeIsFoundInTimesAndCurrentsOfTheStepUpDriver() throws Exception {
+        List<String> differing = differing("step-up", "V\\(on_timer\\) < ([^ ]+)", 0.5);
+        assertThat(differing)
+                .contains(
+                        "switching.on_time",
+                        "switching.frequency.crest",
+                        "inductor.current.peak",
+                        "inductor.current.rms",
+                        "diode.current.mean")
+                .doesNotContain("switch.voltage.peak", "diode.voltage.peak");
+    }
+
+    /** With the peak held by the reference, twice the inductance halves the ripple and nothing else at once. */
+    @Test
+    void twiceTheInductanceIsFoundInTheRippleOfTheStepDownDriver() throws Exception {
+        List<String> differing = differing("step-down", "(?m)^Lmain coil winding (\\S+)", 2);
+        assertThat(differing)
+                .contains("inductor.current.ripple", "switching.on_time")
+                .doesNotContain(
+                        "inductor.current.peak", "switch.current.peak", "switch.voltage.peak", "diode.voltage.peak");
+    }
+
+    private List<String> differing(String topology, String value, double factor) throws Exception {
+        write(topology);
+        multiply(run.resolve("crest.cir"), Pattern.compile(value), factor);
+        Files.delete(run.resolve("mains.cir"));
+        Lampproof simulated = Lampproof.run(folder, "simulate", "run");
+        assertThat(simulated.exitCode()).as(simulated.toString()).isZero();
+        Lampproof checked = Lampproof.run(folder, "check", "run", "--wave", "crest=run/crest.csv");
+        assertThat(checked.exitCode()).as(checked.toString()).isEqualTo(1);
+        assertThat(VerdictRows.figures(run, "crest", "no verdict")).isEmpty();
+        return VerdictRows.figures(run, "crest", "differs");
+    }
+
+    private void write(String topology) throws Exception {
+        String example = "stairwell-" + topology + ".csv";
+        try (InputStream spec =
+                Objects.requireNonNull(getClass().getResourceAsStream("/lampproof/examples/" + example))) {
+            Files.copy(spec, folder.resolve(example));
+        }
+        Lampproof written = Lampproof.run(folder, "deck", example, "-o", "run");
+        assertThat(written.exitCode()).as(written.toString()).isZero();
+    }
+
+    private static void multiply(Path deck, Pattern value, double factor) throws IOException {
+        String text = Files.readString(deck);
+        List<MatchResult> found = value.matcher(text).results().toList();
+        assertThat(found).hasSize(1);
+        MatchResult number = found.get(0);
+        String changed = String.format(Locale.ROOT, "%.9e", factor * Double.parseDouble(number.group(1)));
+        Files.writeString(deck, text.substring(0, number.start(1)) + changed + text.substring(number.end(1)));
+    }
+}
