@@ -49,7 +49,7 @@ final class EdgeLoss {
 
     private double recovery(AnglePoint point, CellCycle cycle) {
         return RecoveryLoss.fromCharge(
-                nodeVoltage(point), cycle.diodeEnd(), 0, edges.recoveryCharge(), 1 / cycle.period());
+                nodeVoltage(point), cycle.diode().to(), 0, edges.recoveryCharge(), 1 / cycle.period());
     }
 
     private double nodeVoltage(AnglePoint point) {

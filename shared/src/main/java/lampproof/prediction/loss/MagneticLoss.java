@@ -69,6 +69,6 @@ final class MagneticLoss {
 
     /** Time in which the current falls; where the diode never takes over it swings back until the next turn-on. */
     private static double fallTime(CellCycle cycle) {
-        return cycle.diodeTime() > 0 ? cycle.diodeTime() : cycle.period() - cycle.onTime();
+        return cycle.diode().time() > 0 ? cycle.diode().time() : cycle.period() - cycle.onTime();
     }
 }
