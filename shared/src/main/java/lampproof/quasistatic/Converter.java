@@ -61,11 +61,12 @@ final class Converter {
     /**
      * Where a current goes in some cycles of continuous mode, from its image and the image of that; exact for a straight map.
      *
-     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps.
+     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps. None makes
+     * it grow: where the two images say so, their difference is lost in rounding or in a change of mode.
      */
     private static double after(double cycles, double current, double image, double imageOfImage) {
         double first = image - current;
-        double kept = Math.abs(first) > 1e-12 ? (imageOfImage - image) / first : 0;
+        double kept = Math.abs(first) > 1e-12 ? Math.min(1, (imageOfImage - image) / first) : 0;
         if (kept <= 0) {
             return current + first / (1 - kept);
         }

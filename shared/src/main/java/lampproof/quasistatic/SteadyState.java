@@ -3,6 +3,7 @@ package lampproof.quasistatic;
 import java.util.ArrayList;
 import java.util.List;
 import lampproof.design.Driver;
+import lampproof.design.Topology;
 
 /** Finds the set-point and the slow states at which a half cycle repeats itself and the string has its current. */
 public final class SteadyState {
@@ -39,8 +40,8 @@ public final class SteadyState {
         SlowState start = firstState();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             SlowState end = halfCycle.run(start, setPoint, null);
-            double mean = halfCycle.meanStringCurrent();
             double drift = end.outputVoltage() - start.outputVoltage();
+            double mean = halfCycle.meanStringCurrent() + stored(drift);
             double busDrift = end.busVoltage() - start.busVoltage();
             double miss = Math.log(target / Math.max(mean, 0.01 * target));
             if (settled(miss, drift, busDrift, start)) {
@@ -48,7 +49,7 @@ public final class SteadyState {
             }
             if (pass > 2 && Math.abs(Math.log(setPoint / lastSetPoint)) > 1e-9) {
                 double found = Math.log(mean / lastMean) / Math.log(setPoint / lastSetPoint);
-                exponent = found > 0.5 && found < 4 ? found : exponent;
+                exponent = found > 0.5 ? Math.min(4, found) : exponent;
             }
             lastSetPoint = setPoint;
             lastMean = mean;
@@ -61,6 +62,14 @@ public final class SteadyState {
                     end.inductorCurrent());
         }
         throw new IllegalStateException("the half cycle does not settle for " + driver);
+    }
+
+    /**
+     * Mean current into the output capacitor [A]. With the string current it is what the converter gives, which answers to
+     * the set-point at once, while the string waits for the capacitor.
+     */
+    private double stored(double drift) {
+        return driver.output().capacitance() * drift / driver.line().halfPeriod();
     }
 
     private static boolean settled(double miss, double drift, double busDrift, SlowState start) {
@@ -80,14 +89,16 @@ public final class SteadyState {
         return new SlowState(output / 2, output, 0, driver.string().current(), 0);
     }
 
-    /** On-time or peak current of a lossless driver in discontinuous mode at the crest, as a start. */
+    /** On-time or peak current that is about right for a lossless driver whose current comes back to zero at the crest. */
     private double firstSetPoint() {
-        double output = driver.string().voltage(driver.string().current());
-        double power = output * driver.string().current();
+        double current = driver.string().current();
+        double output = driver.string().voltage(current);
         double crest = driver.line().crest();
-        double peak = 4 * power / crest;
+        boolean stepUp = driver.topology() == Topology.STEP_UP;
+        double peak = stepUp ? 4 * output * current / crest : 3 * current;
+        double source = stepUp ? crest : crest - output;
         return driver.control().law().setsCurrent()
-                ? 2 * driver.string().current()
-                : peak * driver.inductor().inductance() / crest;
+                ? 0.6 * peak
+                : peak * driver.inductor().inductance() / source;
     }
 }
