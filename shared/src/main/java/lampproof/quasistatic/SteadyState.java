@@ -56,7 +56,7 @@ public final class SteadyState {
             setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
             start = new SlowState(
                     end.busVoltage(),
-                    start.outputVoltage() + drift / forgetting,
+                    start.outputVoltage() + drift / forgetting + driver.string().resistance() * (target - mean),
                     end.inputCurrent(),
                     end.outputCurrent(),
                     end.inductorCurrent());

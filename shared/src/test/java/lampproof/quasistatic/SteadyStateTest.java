@@ -31,7 +31,7 @@ class SteadyStateTest {
                 .driver();
         Operation operation = SteadyState.of(driver);
         StringStress string = operation.string();
-        assertThat(string.meanCurrent()).isCloseTo(driver.string().current(), withinPercentage(1e-4));
+        assertThat(string.meanCurrent()).isCloseTo(driver.string().current(), withinPercentage(0.01));
         double given = operation.points().stream()
                 .mapToDouble(AnglePoint::outputCurrent)
                 .average()
