@@ -11,6 +11,9 @@ public final class SteadyState {
 
     private static final int MOST_PASSES = 60;
     private static final double TOLERANCE = 1e-6;
+    private static final double GREATEST_MISS = 5e-3;
+    private static final int PATIENCE = 12;
+    private static final double GREATEST_EXPONENT = 4;
     private static final double BUS_TOLERANCE = 0.1;
 
     private final Driver driver;
@@ -49,7 +52,7 @@ public final class SteadyState {
             double drift = end.outputVoltage() - start.outputVoltage();
             double given = Math.max(halfCycle.meanStringCurrent() + stored(drift), 0.01 * target);
             double miss = Math.log(target / given);
-            if (settled(miss, drift, end.busVoltage() - start.busVoltage(), start)) {
+            if (settled(tolerance(pass), miss, drift, end.busVoltage() - start.busVoltage(), start)) {
                 return record(start, setPoint);
             }
             exponent = pass < 2 ? exponent : exponent(setPoint / lastSetPoint, given / lastGiven, exponent);
@@ -77,12 +80,20 @@ public final class SteadyState {
             return before;
         }
         double found = Math.log(currents) / Math.log(setPoints);
-        return found > 0.5 && found < 4 ? found : before;
+        return found > 0.5 ? Math.min(GREATEST_EXPONENT, found) : before;
     }
 
-    private static boolean settled(double miss, double drift, double busDrift, SlowState start) {
-        return Math.abs(miss) < TOLERANCE
-                && Math.abs(drift) < TOLERANCE * start.outputVoltage()
+    /**
+     * What counts as settled [-]. The current can jump with the set-point where the ring changes its phase from one line
+     * angle to the next; after a while the near side of the jump has to do.
+     */
+    private static double tolerance(int pass) {
+        return pass < PATIENCE ? TOLERANCE : Math.min(GREATEST_MISS, TOLERANCE * Math.pow(1.5, pass - PATIENCE));
+    }
+
+    private static boolean settled(double tolerance, double miss, double drift, double busDrift, SlowState start) {
+        return Math.abs(miss) < tolerance
+                && Math.abs(drift) < tolerance * start.outputVoltage()
                 && Math.abs(busDrift) < BUS_TOLERANCE;
     }
 

@@ -113,16 +113,17 @@ class ModelValidationTest {
         double period = 1 / 60e3;
         CellCycle cycle = cell.cycle(new CellSupply(150, 337.5), 0, 0.3 * period, (fall, on) -> period - on);
         assertThat(cycle.peakCurrent()).isCloseTo(0.5, within(1e-9));
-        assertThat(cycle.diodeTime() / period).isCloseTo(0.24, within(1e-4));
+        assertThat(cycle.diode().time() / period).isCloseTo(0.24, within(1e-4));
         assertThat(cycle.continuous()).isFalse();
-        assertThat(cycle.diodeCharge() / period).isCloseTo(60e-3, within(1e-5));
+        assertThat(cycle.diode().charge() / period).isCloseTo(60e-3, within(1e-5));
     }
 
     /** Step-down, 0.350 A, duty 0.20, ripple 0.240 A: sqrt(D (I^2 + dI^2 / 12) - (D I)^2) = 0.1434 A in the bus capacitor. */
     @Test
     void the_bus_capacitor_carries_the_whole_switching_ripple() {
         IdleRing none = new IdleRing(0, 0, 0, 0, 0);
-        CellCycle cycle = new CellCycle(0.23, 2e-6, 0.47, 0.47, 0, 0.47, 8e-6, 0.23, 0, none);
+        CellCycle cycle =
+                new CellCycle(new Ramp(0.23, 0.47, 2e-6, 0), NodeRise.NONE, 0.47, new Ramp(0.47, 0.23, 8e-6, 0), none);
         AnglePoint point = new AnglePoint(1, 325, 0.07, 0.07, 325, 0, 0.07, 65, 0.35, 0.35, cycle);
         assertThat(Math.sqrt(point.inputRippleSquare(false))).isCloseTo(0.1434, within(5e-5));
     }
