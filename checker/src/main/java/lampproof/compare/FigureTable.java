@@ -51,6 +51,7 @@ final class FigureTable {
     /** The bridge conducts when it carries more than this share of the crest of a sinusoidal current for the string power [-]. */
     private static final double CONDUCTING = 0.01;
 
+    private static final String WHILE_FORWARD = "taken of the inductor, whose current the diode carries";
     private static final String OUTSIDE_EDGES = "taken outside 0.2 us after each gate edge";
 
     private static final Map<String, Function<Bench, Taking>> TABLE = Stream.of(
@@ -85,7 +86,7 @@ final class FigureTable {
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
                     figure(
                             "diode.current.peak",
-                            b -> b.stressPeak(DIODE_CURRENT).noted(OUTSIDE_EDGES)),
+                            b -> b.peakWhileForward(INDUCTOR_CURRENT, DIODE_VOLTAGE).noted(WHILE_FORWARD)),
                     figure("diode.current.mean", b -> b.mean(DIODE_CURRENT)),
                     figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
                     figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),

@@ -46,4 +46,21 @@ public record Driver(
                 string,
                 control);
     }
+
+    /** The same driver with another inductor. */
+    public Driver with(Inductor other) {
+        return new Driver(
+                topology,
+                line,
+                filter,
+                bridge,
+                busCapacitance,
+                other,
+                powerSwitch,
+                diode,
+                senseResistance,
+                output,
+                string,
+                control);
+    }
 }

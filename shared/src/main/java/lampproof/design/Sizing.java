@@ -4,6 +4,7 @@ import static lampproof.physics.PreferredSeries.E12;
 import static lampproof.physics.PreferredSeries.E24;
 import static lampproof.physics.PreferredSeries.E6;
 
+import lampproof.physics.DcmBoostLineCurrent;
 import java.util.Locale;
 import lampproof.spec.Spec;
 
@@ -218,6 +219,9 @@ public final class Sizing {
 
     /** Mean inductor current at the crest [A]. */
     private double crestCurrent() {
+        if (law == Law.FIXED_DUTY) {
+            return fixedDutyCurrent();
+        }
         double shape = (1 - shaping) * 2 / Math.PI + shaping / 2;
         if (topology == Topology.STEP_UP) {
             return law.setsCurrent() ? power / (line.crest() * shape) : 2 * power / line.crest();
@@ -225,6 +229,21 @@ public final class Sizing {
         return law.setsCurrent()
                 ? string.current() / (1 - shaping + shaping * 2 / Math.PI)
                 : string.current() * crestSource() / meanExcess();
+    }
+
+    /**
+     * Mean inductor current at the crest under constant duty [A]: steeper than the line, as v / (1 - v / V) in a step-up
+     * and v (v - V) in a step-down converter.
+     */
+    private double fixedDutyCurrent() {
+        double crest = line.crest();
+        if (topology == Topology.STEP_UP) {
+            return DcmBoostLineCurrent.crestCurrent(crest, stringVoltage, power);
+        }
+        double angle = Math.asin(stringVoltage / crest);
+        double square = crest * (Math.PI - 2 * angle + Math.sin(2 * angle)) / 2;
+        double mean = (square - 2 * stringVoltage * Math.cos(angle)) / Math.PI;
+        return string.current() * crestSource() / mean;
     }
 
     /** Mean over the half cycle of what the line stands above the string [V]. */
