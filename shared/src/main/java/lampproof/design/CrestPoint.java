@@ -1,5 +1,7 @@
 package lampproof.design;
 
+import lampproof.physics.DcmBoostLineCurrent;
+
 /**
  * The lossless converter at the crest of a line, from which parts are sized.
  *
@@ -27,6 +29,9 @@ record CrestPoint(Demand demand, double crest) {
 
     /** Mean inductor current [A]. */
     double current() {
+        if (demand.law() == Law.FIXED_DUTY) {
+            return fixedDutyCurrent();
+        }
         double shaping = demand.shaping();
         if (demand.isStepUp()) {
             double shape = (1 - shaping) * 2 / Math.PI + shaping / 2;
@@ -34,6 +39,21 @@ record CrestPoint(Demand demand, double crest) {
         }
         double current = demand.string().current();
         return setsCurrent() ? current / (1 - shaping + shaping * 2 / Math.PI) : current * source() / meanExcess();
+    }
+
+    /**
+     * Mean inductor current under constant duty [A]: steeper than the line, as v / (1 - v / V) in a step-up and v (v - V)
+     * in a step-down converter.
+     */
+    private double fixedDutyCurrent() {
+        double voltage = demand.stringVoltage();
+        if (demand.isStepUp()) {
+            return DcmBoostLineCurrent.crestCurrent(crest, voltage, demand.power());
+        }
+        double angle = Math.asin(voltage / crest);
+        double square = crest * (Math.PI - 2 * angle + Math.sin(2 * angle)) / 2;
+        double mean = (square - 2 * voltage * Math.cos(angle)) / Math.PI;
+        return demand.string().current() * source() / mean;
     }
 
     /** Mean over the half cycle of what the line stands above the string [V]. */

@@ -49,4 +49,22 @@ public record Driver(
                 control,
                 fittings);
     }
+
+    /** The same driver with another inductor. */
+    public Driver with(Inductor other) {
+        return new Driver(
+                topology,
+                line,
+                filter,
+                bridge,
+                busCapacitance,
+                other,
+                powerSwitch,
+                diode,
+                senseResistance,
+                output,
+                string,
+                control,
+                fittings);
+    }
 }

@@ -22,6 +22,7 @@ final class LampGenerator {
     private static final List<String> LAWS = List.of("boundary", "fixed-duty", "peak-current", "fixed-off-time");
     private static final double MOST_STRING_VOLTAGE = 600;
     private static final double MOST_STRING_CURRENT = 1.5;
+    private static final double MOST_OUTPUT_CAPACITANCE = 470e-6;
 
     private final SplittableRandom random;
     private final Map<String, String> rows = new LinkedHashMap<>();
@@ -39,7 +40,7 @@ final class LampGenerator {
         string(stepUp, line());
         Driver chosen = Sizing.of(new Lamp(seed, table()).spec()).driver();
         double output = chosen.output().capacitance() * (stepUp ? between(0.5, 4) : between(1, 30));
-        amount("output.capacitance", output, "F");
+        amount("output.capacitance", Math.min(MOST_OUTPUT_CAPACITANCE, output), "F");
         amount("bus.capacitance", chosen.busCapacitance() * between(0.5, 2), "F");
         amount("filter.capacitance", chosen.filter().capacitance() * between(0.5, 2), "F");
         return new Lamp(seed, table());

@@ -48,14 +48,19 @@ final class Series {
         trials.add(trial);
     }
 
+    /** Decks that were tried. */
+    long decks() {
+        return trialled().count();
+    }
+
     /** Decks whose simulation reached its end. */
     long ended() {
-        return decks().filter(deck -> deck.outcome().completed()).count();
+        return trialled().filter(deck -> deck.outcome().completed()).count();
     }
 
     /** Decks whose simulation can be trusted. */
     long trusted() {
-        return decks().filter(deck -> deck.refusal().isEmpty()).count();
+        return trialled().filter(deck -> deck.refusal().isEmpty()).count();
     }
 
     /** Share of the judged figures that agree [-]. */
@@ -69,7 +74,7 @@ final class Series {
                         "%d lamps, %d refused by the design; %d decks, %d ended, %d trusted; %d figures judged, %.2f %% agree%n",
                         trials.size(),
                         trials.stream().filter(t -> !t.refusal().isEmpty()).count(),
-                        decks().count(),
+                        decks(),
                         ended(),
                         trusted(),
                         judged().count(),
@@ -83,7 +88,7 @@ final class Series {
                 + refusals();
     }
 
-    private Stream<DeckTrial> decks() {
+    private Stream<DeckTrial> trialled() {
         return trials.stream().flatMap(trial -> trial.decks().stream());
     }
 
@@ -97,13 +102,13 @@ final class Series {
 
     private String times() {
         return Stream.of(DeckKind.values())
-                .filter(kind -> decks().anyMatch(deck -> deck.verdict().deck() == kind))
+                .filter(kind -> trialled().anyMatch(deck -> deck.verdict().deck() == kind))
                 .map(this::time)
                 .collect(Collectors.joining());
     }
 
     private String time(DeckKind kind) {
-        double[] times = decks().filter(deck -> deck.verdict().deck() == kind)
+        double[] times = trialled().filter(deck -> deck.verdict().deck() == kind)
                 .mapToDouble(deck -> deck.outcome().wallTime())
                 .sorted()
                 .toArray();
