@@ -29,7 +29,11 @@ public record Solution(
 
     /** Solves a driver. */
     public static Solution of(Driver driver) {
-        Operation operation = SteadyState.of(driver);
+        return of(SteadyState.of(driver));
+    }
+
+    /** Everything that figures are read from, of a steady state. */
+    public static Solution of(Operation operation) {
         return new Solution(
                 operation,
                 operation.line(),

@@ -34,6 +34,30 @@ public final class SteadyState {
     }
 
     /**
+     * The periodic steady state at a set-point; the string takes the current that then comes.
+     *
+     * @param setPoint on-time [s] or peak current [A]
+     * @param start slow states to begin with
+     * @throws IllegalStateException when the passes do not settle
+     */
+    public static Operation at(Driver driver, double setPoint, SlowState start) {
+        return new SteadyState(driver).settle(setPoint, start);
+    }
+
+    private Operation settle(double setPoint, SlowState first) {
+        SlowState start = first;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            SlowState end = halfCycle.run(start, setPoint, null);
+            double drift = end.outputVoltage() - start.outputVoltage();
+            if (settled(0, drift, end.busVoltage() - start.busVoltage(), start)) {
+                return record(start, setPoint);
+            }
+            start = end.withOutputVoltage(start.outputVoltage() + drift / forgetting);
+        }
+        throw unsettled();
+    }
+
+    /**
      * Moves set-point and output voltage together, each by what a straight answer of the other would ask for: the
      * string's mean current follows the charge given, and the output voltage above the knee follows the current.
      */
@@ -58,7 +82,11 @@ public final class SteadyState {
             setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
             start = end.withOutputVoltage(nextOutputVoltage(start.outputVoltage() + drift / forgetting, miss));
         }
-        throw new IllegalStateException("the half cycle does not settle for " + driver);
+        throw unsettled();
+    }
+
+    private IllegalStateException unsettled() {
+        return new IllegalStateException("the half cycle does not settle for " + driver);
     }
 
     /** Mean current that the output capacitor kept over the half cycle [A]. */
