@@ -41,9 +41,9 @@ final class LastRow {
         length = lastFieldLength;
     }
 
-    /** Whether a last field without a line end behind it is shorter than all fields above it. */
+    /** Whether a last field without a line end is shorter than those above it, or has none above to compare with. */
     boolean cut(int lastFieldLength) {
-        return lengthBefore == length && lastFieldLength < length;
+        return length < 0 || (lengthBefore == length && lastFieldLength < length);
     }
 
     void end() {
