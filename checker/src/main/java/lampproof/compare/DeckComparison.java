@@ -76,7 +76,8 @@ public final class DeckComparison {
         }
         List<Verdict> verdicts = new ArrayList<>();
         takings.forEach((prediction, taking) -> verdicts.add(Verdict.of(prediction, taking.result())));
-        return new DeckVerdict(deck, window.text(), checks, verdicts);
+        List<Verdict> explained = Explaining.explained(deck, new Bench(window, driver), table, verdicts);
+        return new DeckVerdict(deck, window.text(), checks, explained);
     }
 
     private String incomplete(Span span) {

@@ -39,7 +39,11 @@ public record Solution(
 
     /** Solves a driver. */
     public static Solution of(Driver driver) {
-        Operation operation = SteadyState.of(driver);
+        return of(SteadyState.of(driver));
+    }
+
+    /** Everything that figures are read from, of a steady state. */
+    public static Solution of(Operation operation) {
         LineStress line = operation.line();
         StageStress stage = operation.stage();
         StringStress string = operation.string();
@@ -52,7 +56,7 @@ public record Solution(
                 operation.stageAtCrest(),
                 operation.stringAtCrest(),
                 losses,
-                Temperatures.of(driver, losses, string.power()));
+                Temperatures.of(operation.driver(), losses, string.power()));
     }
 
     /** The driver. */

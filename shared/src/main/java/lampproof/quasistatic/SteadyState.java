@@ -51,6 +51,30 @@ public final class SteadyState {
     }
 
     /**
+     * The periodic steady state at a set-point; the string takes the current that then comes.
+     *
+     * @param setPoint on-time [s] or peak current [A]
+     * @param start slow states to begin with
+     * @throws IllegalStateException when the passes do not settle
+     */
+    public static Operation at(Driver driver, double setPoint, SlowState start) {
+        return new SteadyState(driver).settle(setPoint, start);
+    }
+
+    private Operation settle(double setPoint, SlowState first) {
+        SlowState start = first;
+        Pass best = new Pass(setPoint, start, Double.POSITIVE_INFINITY);
+        for (int pass = 0; pass < MOST_PASSES && best.unrest() >= TOLERANCE; pass++) {
+            SlowState end = halfCycle.run(start, setPoint, null);
+            double unrest = unrest(0, start, end);
+            best = unrest < best.unrest() ? new Pass(setPoint, start, unrest) : best;
+            double drift = end.outputVoltage() - start.outputVoltage();
+            start = end.withOutputVoltage(start.outputVoltage() + drift / forgetting);
+        }
+        return record(best);
+    }
+
+    /**
      * Moves set-point and output voltage together, each by what a straight answer of the other would ask for: the
      * string's mean current follows the charge given, and the output voltage above the knee follows the current.
      */
