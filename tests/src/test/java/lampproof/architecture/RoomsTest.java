@@ -36,7 +36,8 @@ class RoomsTest {
             measure     -> waveform fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
             report      -> compare measure waveform prediction design spec file fault
-            cli         -> report compare measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            page        -> compare measure waveform prediction quasistatic design physics spec fault
+            cli         -> page report compare measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
