@@ -87,7 +87,8 @@ final class FigureTable {
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
                     figure(
                             "diode.current.peak",
-                            b -> b.peakWhileForward(INDUCTOR_CURRENT, DIODE_VOLTAGE).noted(WHILE_FORWARD)),
+                            b -> b.peakWhileForward(INDUCTOR_CURRENT, DIODE_VOLTAGE)
+                                    .noted(WHILE_FORWARD)),
                     figure("diode.current.mean", b -> b.mean(DIODE_CURRENT)),
                     figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
                     figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),
@@ -175,7 +176,8 @@ final class FigureTable {
     }
 
     private static Taking lineRipple(Bench b) {
-        return b.add(new LineRipple(b.window(), b.channel(STRING_CURRENT), b.driver().line().frequency()));
+        return b.add(new LineRipple(
+                b.window(), b.channel(STRING_CURRENT), b.driver().line().frequency()));
     }
 
     /** In a record of a line period around its positive crest; with the line held at its crest anywhere. */

@@ -108,7 +108,8 @@ final class Series {
     }
 
     private String time(DeckKind kind) {
-        double[] times = trialled().filter(deck -> deck.verdict().deck() == kind)
+        double[] times = trialled()
+                .filter(deck -> deck.verdict().deck() == kind)
                 .mapToDouble(deck -> deck.outcome().wallTime())
                 .sorted()
                 .toArray();
