@@ -31,4 +31,12 @@ public final class FigureCatalogue {
     public static List<Figure> figures() {
         return ENTRIES.stream().map(FigureEntry::figure).toList();
     }
+
+    /** The figures that at least one deck settles, in order. */
+    public static List<Figure> settled() {
+        return ENTRIES.stream()
+                .filter(entry -> entry.readings().stream().anyMatch(reading -> reading.deck() != null))
+                .map(FigureEntry::figure)
+                .toList();
+    }
 }
