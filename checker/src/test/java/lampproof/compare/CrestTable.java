@@ -26,8 +26,8 @@ import lampproof.design.PowerSwitch;
 import lampproof.design.Rectifier;
 import lampproof.design.Sizing;
 import lampproof.design.Topology;
-import lampproof.spec.SpecReader;
 import lampproof.prediction.Probe;
+import lampproof.spec.SpecReader;
 import lampproof.waveform.WaveformFile;
 
 /**
