@@ -3,6 +3,7 @@ package lampproof.compare;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.quasistatic.Condition;
 import lampproof.quasistatic.Operation;
@@ -34,6 +35,14 @@ final class Explaining {
         if (verdicts.stream().noneMatch(verdict -> verdict.outcome() == Outcome.DIFFERS)) {
             return verdicts;
         }
+        try {
+            return solved(deck, bench, table, verdicts);
+        } catch (UserFault fault) {
+            return verdicts; // a driver that cannot work can differ all the same
+        }
+    }
+
+    private static List<Verdict> solved(DeckKind deck, Bench bench, WaveformFile table, List<Verdict> verdicts) {
         Explaining explaining = new Explaining(deck, SteadyState.of(bench.driver()));
         List<Substitution> substitutions = explaining.substitutions(bench, table);
         Alternatives alternatives = new SolvedAlternatives(deck, explaining.whatIf);
