@@ -86,7 +86,8 @@ final class FigureTable {
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
                     figure(
                             "diode.current.peak",
-                            b -> b.peakWhileForward(INDUCTOR_CURRENT, DIODE_VOLTAGE).noted(WHILE_FORWARD)),
+                            b -> b.peakWhileForward(INDUCTOR_CURRENT, DIODE_VOLTAGE)
+                                    .noted(WHILE_FORWARD)),
                     figure("diode.current.mean", b -> b.mean(DIODE_CURRENT)),
                     figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
                     figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),

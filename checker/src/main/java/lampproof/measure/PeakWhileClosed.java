@@ -39,8 +39,6 @@ public final class PeakWhileClosed extends Measurement {
 
     @Override
     protected Measured measured() {
-        return largest == Double.NEGATIVE_INFINITY
-                ? Measured.absent("the gate never closes")
-                : Measured.of(largest);
+        return largest == Double.NEGATIVE_INFINITY ? Measured.absent("the gate never closes") : Measured.of(largest);
     }
 }

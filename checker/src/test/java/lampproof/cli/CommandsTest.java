@@ -169,7 +169,8 @@ class CommandsTest {
         assertThat(run("figures")).isZero();
         assertThat(out.toString())
                 .startsWith("  figure")
-                .containsPattern("\n  line\\.power\\.mean +P_in +W +2\\.00 % +mean of line voltage times line current\n");
+                .containsPattern(
+                        "\n  line\\.power\\.mean +P_in +W +2\\.00 % +mean of line voltage times line current\n");
     }
 
     private static void assumeSimulator() {

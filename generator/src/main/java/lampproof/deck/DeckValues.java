@@ -65,8 +65,9 @@ final class DeckValues {
     private Map<String, Object> deck(String title, List<String> figures) {
         double onTime = solution.crestStage().meanOnTime();
         boolean crest = kind == DeckKind.CREST;
-        double step =
-                crest ? onTime / STEPS_PER_ON_TIME_CREST : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
+        double step = crest
+                ? onTime / STEPS_PER_ON_TIME_CREST
+                : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
         double stop = crest
                 ? CREST_CYCLES / solution.crestStage().leastFrequency()
                 : 2 * driver.line().halfPeriod();
@@ -83,7 +84,8 @@ final class DeckValues {
     private double ringPeriod() {
         return 2
                 * Math.PI
-                * Math.sqrt(driver.inductor().inductance() * driver.powerSwitch().capacitance());
+                * Math.sqrt(
+                        driver.inductor().inductance() * driver.powerSwitch().capacitance());
     }
 
     private Map<String, Object> circuit() {

@@ -4,8 +4,8 @@ import static lampproof.physics.PreferredSeries.E12;
 import static lampproof.physics.PreferredSeries.E24;
 import static lampproof.physics.PreferredSeries.E6;
 
-import lampproof.physics.DcmBoostLineCurrent;
 import java.util.Locale;
+import lampproof.physics.DcmBoostLineCurrent;
 import lampproof.spec.Spec;
 
 /**

@@ -106,7 +106,8 @@ public final class SteadyState {
                 * driver.busCapacitance()
                 * (end.busVoltage() * end.busVoltage() - start.busVoltage() * start.busVoltage());
         double current = driver.string().current();
-        double energy = driver.string().voltage(current) * current * driver.line().halfPeriod();
+        double energy =
+                driver.string().voltage(current) * current * driver.line().halfPeriod();
         return Math.max(Math.abs(miss), Math.max(Math.abs(drift), Math.abs(busEnergy) / energy));
     }
 
@@ -115,7 +116,8 @@ public final class SteadyState {
         halfCycle.run(best.start(), best.setPoint(), points::add);
         Operation operation = new Operation(driver, best.setPoint(), points, best.start());
         if (!(best.unrest() < LOOSE_TOLERANCE) && !DiscontinuousMode.isLeft(operation)) {
-            throw new IllegalStateException("the half cycle does not settle within " + best.unrest() + " for " + driver);
+            throw new IllegalStateException(
+                    "the half cycle does not settle within " + best.unrest() + " for " + driver);
         }
         return operation;
     }

@@ -71,9 +71,7 @@ final class LampBench {
         return new LampTrial(
                 order.lamp(),
                 "",
-                order.decks().stream()
-                        .map(kind -> trial(run, kind, predicted))
-                        .toList());
+                order.decks().stream().map(kind -> trial(run, kind, predicted)).toList());
     }
 
     private DeckTrial trial(RunFolder run, DeckKind kind, PredictedDesign predicted) {

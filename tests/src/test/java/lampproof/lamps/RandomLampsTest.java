@@ -31,7 +31,11 @@ class RandomLampsTest {
     void decksOfRandomLampsEndAndAgree() throws InterruptedException, ExecutionException {
         LampBench bench = new LampBench(simulatorOrSkip(), Runtime.getRuntime().availableProcessors(), folder);
         Series series = new Series();
-        bench.run(LongStream.rangeClosed(1, LAMPS).mapToObj(RandomLampsTest::order).toList(), series::add);
+        bench.run(
+                LongStream.rangeClosed(1, LAMPS)
+                        .mapToObj(RandomLampsTest::order)
+                        .toList(),
+                series::add);
         assertThat(series.trusted()).as(series::text).isEqualTo(series.decks());
         assertThat(series.share()).as(series::text).isGreaterThanOrEqualTo(AGREEING_AT_LEAST);
     }
@@ -44,8 +48,7 @@ class RandomLampsTest {
 
     private static LampBench.Order order(long seed) {
         return new LampBench.Order(
-                LampGenerator.of(seed),
-                MAINS.contains(seed) ? List.of(DeckKind.values()) : List.of(DeckKind.CREST));
+                LampGenerator.of(seed), MAINS.contains(seed) ? List.of(DeckKind.values()) : List.of(DeckKind.CREST));
     }
 
     private static Simulator simulatorOrSkip() {

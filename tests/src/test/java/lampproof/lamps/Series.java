@@ -28,8 +28,8 @@ final class Series {
 
         /** Difference over the tolerance, with its sign. */
         double strain() {
-            double difference = verdict.simulated().orElseThrow()
-                    - verdict.prediction().value();
+            double difference =
+                    verdict.simulated().orElseThrow() - verdict.prediction().value();
             return difference / verdict.allowed();
         }
 
@@ -108,7 +108,8 @@ final class Series {
     }
 
     private String time(DeckKind kind) {
-        double[] times = trialled().filter(deck -> deck.verdict().deck() == kind)
+        double[] times = trialled()
+                .filter(deck -> deck.verdict().deck() == kind)
                 .mapToDouble(deck -> deck.outcome().wallTime())
                 .sorted()
                 .toArray();
@@ -124,8 +125,7 @@ final class Series {
         Map<String, List<Judged>> groups =
                 judged().collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.toList()));
         return groups.entrySet().stream()
-                .map(group -> String.format(
-                        Locale.ROOT, "  %-36s %s%n", group.getKey(), line.apply(group.getValue())))
+                .map(group -> String.format(Locale.ROOT, "  %-36s %s%n", group.getKey(), line.apply(group.getValue())))
                 .collect(Collectors.joining());
     }
 
@@ -148,7 +148,10 @@ final class Series {
     }
 
     private static double share(Collection<Judged> group) {
-        return group.stream().mapToInt(judged -> judged.agrees() ? 1 : 0).average().orElse(0);
+        return group.stream()
+                .mapToInt(judged -> judged.agrees() ? 1 : 0)
+                .average()
+                .orElse(0);
     }
 
     private String refusals() {
