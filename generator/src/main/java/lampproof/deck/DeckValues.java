@@ -27,7 +27,8 @@ final class DeckValues {
     private static final double EDGE = 20e-9;
     private static final double CLOCK_WIDTH = 150e-9;
     private static final double FOLLOW_PERIODS = 3;
-    private static final int CREST_CYCLES = 40;
+    private static final double CLOCK_AT_STOP = 0.95;
+    private static final double CREST_CYCLES = 40 + CLOCK_AT_STOP;
     private static final double STEPS_PER_ON_TIME_MAINS = 25;
     private static final double STEPS_PER_ON_TIME_CREST = 100;
     private static final double STEPS_PER_RING = 30;
@@ -68,16 +69,25 @@ final class DeckValues {
         double step = crest
                 ? onTime / STEPS_PER_ON_TIME_CREST
                 : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
-        double stop = crest
-                ? CREST_CYCLES / solution.crestStage().leastFrequency()
-                : 2 * driver.line().halfPeriod();
         return Map.of(
                 "name", kind.word(),
                 "title", title,
                 "figures", figures,
                 "step", step,
-                "stop", stop,
-                "almostStop", stop * (1 - 1e-9));
+                "stop", stop(),
+                "almostStop", stop() * (1 - 1e-9));
+    }
+
+    private double stop() {
+        return kind == DeckKind.CREST
+                ? CREST_CYCLES / solution.crestStage().leastFrequency()
+                : 2 * driver.line().halfPeriod();
+    }
+
+    /** When the clock first strikes [s]: the run must not end on an edge, or the simulator's last steps vanish. */
+    private double phase(double period) {
+        double cycles = stop() / period - CLOCK_AT_STOP;
+        return (cycles - Math.floor(cycles)) * period;
     }
 
     /** Period of the ring of inductor and node capacitance [s]: Gear's rule damps it when it is not followed. */
@@ -113,6 +123,7 @@ final class DeckValues {
         values.put("edge", EDGE);
         values.put("clockWidth", CLOCK_WIDTH);
         values.put("period", 1 / control.frequency());
+        values.put("phase", phase(1 / control.frequency()));
         return values;
     }
 
