@@ -46,7 +46,7 @@ final class SpectrumPlot {
         }
         List<Map<String, Object>> ticks = new ArrayList<>();
         for (double tick : TICKS) {
-            ticks.add(Map.of("at", at(tick), "label", Engineering.exact(tick, "").strip()));
+            ticks.add(Map.of("at", at(tick), "label", Engineering.fixed(tick, tick < 1 ? 1 : 0)));
         }
         return Map.of(
                 "orders", orders,
