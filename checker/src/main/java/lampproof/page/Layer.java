@@ -66,7 +66,7 @@ sealed interface Layer {
         }
     }
 
-    /** A line through points; where a value is not a number the pen is lifted. */
+    /** A line through points of rising place, as far as it lies in the plot; a value that is not a number lifts the pen. */
     record Curve(String kind, String legend, double[] xs, double[] ys) implements Layer {
 
         @Override
@@ -82,17 +82,25 @@ sealed interface Layer {
         @Override
         public String path(Axis x, Axis y) {
             SvgPath path = new SvgPath();
-            boolean down = false;
-            for (int i = 0; i < xs.length; i++) {
-                boolean inside = Double.isFinite(ys[i]) && xs[i] >= x.low() && xs[i] <= x.high();
-                if (inside && down) {
-                    path.line(x.at(xs[i]), y.at(ys[i]));
-                } else if (inside) {
-                    path.move(x.at(xs[i]), y.at(ys[i]));
+            double pen = Double.NaN;
+            for (int i = 1; i < xs.length; i++) {
+                double from = Math.max(xs[i - 1], x.low());
+                double to = Math.min(xs[i], x.high());
+                if (from < to && Double.isFinite(ys[i - 1] + ys[i])) {
+                    if (from != pen) {
+                        path.move(x.at(from), y.at(between(i, from)));
+                    }
+                    path.line(x.at(to), y.at(between(i, to)));
+                    pen = to;
                 }
-                down = inside;
             }
             return path.text();
+        }
+
+        /** Value on the piece that ends at a point. */
+        private double between(int end, double at) {
+            double share = (at - xs[end - 1]) / (xs[end] - xs[end - 1]);
+            return ys[end - 1] + share * (ys[end] - ys[end - 1]);
         }
     }
 

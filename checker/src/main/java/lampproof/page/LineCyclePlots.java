@@ -21,7 +21,7 @@ import lampproof.waveform.WaveformFile;
 /** Voltages and currents over the last line cycle of a record, with the predicted ones drawn in. */
 final class LineCyclePlots {
 
-    private static final int TALL = 210;
+    private static final int TALL = 235;
     private static final List<Probe> PROBES =
             List.of(LINE_VOLTAGE, LINE_CURRENT, BUS_VOLTAGE, INDUCTOR_CURRENT, STRING_CURRENT);
     private static final String OVER_CYCLE = "predicted, mean over each switching cycle";

@@ -46,20 +46,14 @@ final class SpectrumPlot {
         }
         List<Map<String, Object>> ticks = new ArrayList<>();
         for (double tick : TICKS) {
-            ticks.add(
-                    Map.of("at", at(tick), "label", Engineering.exact(tick, "").strip()));
+            ticks.add(Map.of("at", at(tick), "label", Engineering.fixed(tick, tick < 1 ? 1 : 0)));
         }
         return Map.of(
-                "orders",
-                orders,
-                "ticks",
-                ticks,
-                "rules",
-                assessment.rules(),
-                "words",
-                List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)),
-                "limited",
-                !limits.isEmpty());
+                "orders", orders,
+                "ticks", ticks,
+                "rules", assessment.rules(),
+                "words", List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)),
+                "limited", !limits.isEmpty());
     }
 
     private Map<String, Object> order(int order) {

@@ -22,7 +22,7 @@ final class SwitchingPlots {
 
     private static final int CYCLES = 4;
     private static final double GATE_THRESHOLD = 0.5;
-    private static final int TALL = 210;
+    private static final int TALL = 235;
     private static final int LOW = 90;
     private static final List<Probe> PROBES = List.of(INDUCTOR_CURRENT, SWITCH_VOLTAGE, GATE_VOLTAGE);
 

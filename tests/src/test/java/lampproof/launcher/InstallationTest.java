@@ -125,11 +125,12 @@ class InstallationTest {
 
     @Test
     void settingUpNeedsEverything() throws IOException {
-        machine.lack("java", "javac", "mvn", "ngspice", "shellcheck");
+        machine.lack("java", "javac", "mvn", "ngspice", "shellcheck", "chromium", "chromedriver");
         assertMissing(
                 machine.run("--set-up"),
-                "a Java development kit of version 17 or later, Maven, the simulator ngspice, ShellCheck",
-                "openjdk-17-jdk-headless maven ngspice shellcheck");
+                "a Java development kit of version 17 or later, Maven, the simulator ngspice, ShellCheck, "
+                        + "the browser chromium, its driver",
+                "openjdk-17-jdk-headless maven ngspice shellcheck chromium chromium-driver");
     }
 
     private static void assertMissing(Ending ending, String words, String packages) {

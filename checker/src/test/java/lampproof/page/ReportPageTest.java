@@ -1,0 +1,151 @@
+package lampproof.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import lampproof.compare.DeckVerdict;
+import lampproof.compare.Outcome;
+import lampproof.compare.RunVerdict;
+import lampproof.compare.TrustCheck;
+import lampproof.compare.Verdict;
+import lampproof.design.Design;
+import lampproof.design.Sizing;
+import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Predictions;
+import lampproof.prediction.Solution;
+import lampproof.spec.SpecReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReportPageTest {
+
+    private static final String NASTY = "\"><script>alert(1)</script>'&\u202e\u0007";
+    private static final String ESCAPED = "&quot;&gt;&lt;script&gt;alert(1)&lt;/script&gt;&#39;&amp;";
+
+    @Test
+    void noTextOfAStrangerBecomesPartOfThePage() {
+        List<Prediction> predictions = predictions(design(""));
+        RunVerdict verdict = RunVerdict.of(
+                NASTY, predictions, List.of(DeckVerdict.failed(DeckKind.MAINS, predictions, "log: " + NASTY)));
+        RunRecord.Making making = new RunRecord.Making("lampproof", NASTY, "today");
+        String page = ReportPage.html(RunRecord.of(verdict, design("\"note \"\"" + NASTY.substring(1) + "\""), Map.of(), making));
+        assertThat(page).doesNotContain("<script").doesNotContain("\u202e").doesNotContain("\u0007");
+        assertThat(page).contains("<title>" + ESCAPED).contains("log: " + ESCAPED).contains("<dd>" + ESCAPED);
+        assertThat(page).contains("note " + ESCAPED);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"step-up", "step-down"})
+    void thePageNamesNothingOutsideItself(String topology) {
+        String page = page(topology, agreeing(topology));
+        assertThat(page).doesNotContain("http:").doesNotContain("https:").doesNotContain("url(");
+        assertThat(page).doesNotContain("@import").doesNotContain("NaN").doesNotContain("Infinity");
+        assertThat(Pattern.compile("(?:src|href)=\"(?!#|data:,)").matcher(page).find()).isFalse();
+    }
+
+    @Test
+    void everyFigureHasARow() {
+        String page = page("step-up", agreeing("step-up"));
+        for (Prediction prediction : predictions(design("step-up", ""))) {
+            assertThat(page).contains("<th scope=\"row\">" + prediction.figure().name() + "<");
+        }
+        assertThat(page).contains("All 73 figures compared agree with the prediction.");
+    }
+
+    @Test
+    void whatDiffersComesFirstAndIsSaidInWords() {
+        List<Verdict> verdicts = new java.util.ArrayList<>(verdicts("step-up"));
+        Prediction last = verdicts.get(verdicts.size() - 1).prediction();
+        verdicts.set(
+                verdicts.size() - 1,
+                new Verdict(last, OptionalDouble.of(2 * last.value()), Outcome.DIFFERS, "twice as much"));
+        String page = page("step-up", run(verdicts));
+        assertThat(page).contains("1 of 73 figures compared differs from the prediction.");
+        assertThat(page.indexOf("DIFFERS</span>")).isPositive().isLessThan(page.indexOf("line.power.mean"));
+        assertThat(page).contains("<span class=\"reason\">twice as much</span>");
+    }
+
+    @Test
+    void aFailedCheckIsSaidInWords() {
+        List<Prediction> predictions = predictions(design("step-up", ""));
+        DeckVerdict crest = DeckVerdict.noVerdict(
+                DeckKind.CREST, predictions, new TrustCheck("energy", false, "energy does not close"));
+        String page = page("step-up", RunVerdict.of("lamp", predictions, List.of(crest)));
+        assertThat(page).contains("<span class=\"bad\">FAILED</span>").contains("NO VERDICT");
+        assertThat(page).contains("There is no waveform of the deck crest.");
+    }
+
+    /** The switch is measured with its sense resistor, which has a figure of its own. */
+    @Test
+    void thePartsOfTheLossAddUpToTheTotal() {
+        RunRecord run = record("step-up", agreeing("step-up"));
+        assertThat(sum(run.predicted(DeckKind.MAINS, "filter.loss"))
+                        + sum(run.predicted(DeckKind.MAINS, "bridge.loss"))
+                        + sum(run.predicted(DeckKind.MAINS, "inductor.loss.copper"))
+                        + sum(run.predicted(DeckKind.MAINS, "switch.loss"))
+                        + sum(run.predicted(DeckKind.MAINS, "diode.loss.conduction")))
+                .isCloseTo(
+                        sum(run.predicted(DeckKind.MAINS, "loss.total")),
+                        org.assertj.core.api.Assertions.within(1e-3));
+        assertThat(ReportPage.html(run)).contains("Switch, turn-on");
+    }
+
+    /** IEC 61000-3-2, 5 W to 25 W, third alternative: 35 % for order 3. */
+    @Test
+    void theSpectrumHasTheLimitsOfASmallLamp() {
+        String page = page("step-up", agreeing("step-up"));
+        assertThat(page).contains("Limits drawn: IEC 61000-3-2").contains("every order drawn keeps its limit");
+        double tick = 220 - 210 * Math.log10(35 / 0.1) / 3;
+        assertThat(page).contains(" " + Math.round(10 * tick) / 10.0 + "H");
+    }
+
+    private static double sum(OptionalDouble value) {
+        return value.orElseThrow();
+    }
+
+    private static String page(String topology, RunVerdict verdict) {
+        return ReportPage.html(record(topology, verdict));
+    }
+
+    private static RunRecord record(String topology, RunVerdict verdict) {
+        RunRecord.Making making = new RunRecord.Making("lampproof", "ngspice", "today");
+        return RunRecord.of(verdict, design(topology, ""), Map.of(), making);
+    }
+
+    private static RunVerdict agreeing(String topology) {
+        return run(verdicts(topology));
+    }
+
+    private static List<Verdict> verdicts(String topology) {
+        return predictions(design(topology, "")).stream()
+                .map(one -> new Verdict(one, OptionalDouble.of(one.value()), Outcome.AGREES, ""))
+                .toList();
+    }
+
+    private static RunVerdict run(List<Verdict> verdicts) {
+        return new RunVerdict("lamp", List.of(), verdicts);
+    }
+
+    private static List<Prediction> predictions(Design design) {
+        return Predictions.of(Solution.of(design.driver()), Corner.NOMINAL);
+    }
+
+    private static Design design(String note) {
+        return design("step-up", note);
+    }
+
+    private static Design design(String topology, String note) {
+        String volts = topology.equals("step-up") ? "420" : "33";
+        String milliamperes = topology.equals("step-up") ? "16.7" : "210";
+        String table = "quantity,typ,unit,note\ndriver.topology," + topology + ",,\nline.voltage,230,V," + note
+                + "\nline.frequency,50,Hz,\nstring.voltage," + volts + ",V,\nstring.current," + milliamperes + ",mA,\n";
+        return Sizing.of(SpecReader.read(new StringReader(table), "lamp.csv"));
+    }
+}
