@@ -5,11 +5,15 @@ import lampproof.measure.Channel;
 import lampproof.measure.FlickerIndex;
 import lampproof.measure.FlickerPercent;
 import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.Gate;
 import lampproof.measure.LineWindow;
 import lampproof.measure.Mean;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
+import lampproof.measure.Peak;
 import lampproof.measure.Sampling;
+import lampproof.measure.SwitchingFrequency;
+import lampproof.measure.Trough;
 import lampproof.measure.Window;
 import lampproof.physics.FlickerLimit;
 import lampproof.physics.LimitVerdict;
@@ -29,6 +33,9 @@ final class LightCapture {
 
     /** The running mean is at most such a part of the period of the flicker. */
     private static final double RUNNING_MEANS_PER_PERIOD = 80;
+
+    private static final double HYSTERESIS = 0.1;
+    private static final double ALIKE = 1.2;
 
     private final MappedTable table;
     private final String quantity;
@@ -71,7 +78,7 @@ final class LightCapture {
         return new Window(window.start(), window.end(), window.periods(), "period");
     }
 
-    /** At twice the line frequency, or else at the pace of a modulator. */
+    /** At twice the line frequency, or else at the pace of a modulator [Hz]. */
     private Measured frequency() {
         Measured slow = fit(SLOWEST, SLOW);
         double lowest = Math.max(SLOW, 1.05 / span.length());
@@ -80,7 +87,23 @@ final class LightCapture {
             return slow;
         }
         Measured fast = fit(lowest, highest);
-        return fast.present() ? fast : slow;
+        return fast.present() ? fast : pulses();
+    }
+
+    /** Short pulses hold little of their fundamental: their frequency is told by their edges, if all cycles are alike. */
+    private Measured pulses() {
+        Window all = Window.of(span);
+        MeasuringPass extremes = new MeasuringPass();
+        Peak peak = extremes.add(new Peak(all, extremes.channel(quantity)));
+        Trough trough = extremes.add(new Trough(all, extremes.channel(quantity)));
+        extremes.over(table);
+        double swing = peak.result().value() - trough.result().value();
+        MeasuringPass pass = new MeasuringPass();
+        SwitchingFrequency edges = pass.add(new SwitchingFrequency(
+                all, new Gate(pass.channel(quantity), trough.result().value() + swing / 2, HYSTERESIS * swing)));
+        pass.over(table);
+        Measured spread = edges.highest().with(edges.lowest(), (high, low) -> high / low);
+        return spread.present() && spread.value() < ALIKE ? edges.result() : Measured.absent("no frequency stands out");
     }
 
     private Measured fit(double lowest, double highest) {

@@ -2,6 +2,7 @@ package lampproof.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import picocli.CommandLine.IVersionProvider;
@@ -10,9 +11,16 @@ import picocli.CommandLine.IVersionProvider;
 final class BuildVersion implements IVersionProvider {
 
     @Override
-    public String[] getVersion() throws IOException {
+    public String[] getVersion() {
+        return new String[] {text()};
+    }
+
+    /** Name and version, such as {@code lampproof 0.1.0}. */
+    static String text() {
         try (InputStream text = Objects.requireNonNull(BuildVersion.class.getResourceAsStream("version.txt"))) {
-            return new String[] {"lampproof " + new String(text.readAllBytes(), StandardCharsets.UTF_8).strip()};
+            return "lampproof " + new String(text.readAllBytes(), StandardCharsets.UTF_8).strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -3,6 +3,7 @@ package lampproof.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,11 +17,14 @@ import lampproof.compare.DeckComparison;
 import lampproof.compare.DeckVerdict;
 import lampproof.compare.RunVerdict;
 import lampproof.deck.RunFolder;
+import lampproof.design.Design;
 import lampproof.design.Driver;
 import lampproof.design.Sizing;
 import lampproof.fault.UserFault;
 import lampproof.file.WholeFile;
 import lampproof.lint.netlist.Netlist;
+import lampproof.page.ReportPage;
+import lampproof.page.RunRecord;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.PredictionTable;
@@ -37,6 +41,7 @@ final class Checking {
     private final Map<DeckKind, Path> waves;
     private final List<Mapping> mappings;
     private final List<SimulationOutcome> outcomes;
+    private final Map<DeckKind, WaveformFile> drawn = new EnumMap<>(DeckKind.class);
 
     /**
      * Prepares to check.
@@ -59,14 +64,16 @@ final class Checking {
      */
     RunVerdict verdict() {
         List<Prediction> predictions = PredictionTable.read(run.predictions());
-        Driver driver = Sizing.of(SpecReader.read(run.spec())).driver();
+        Design design = Sizing.of(SpecReader.read(run.spec()));
         List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
                 .filter(kind -> predictions.stream().anyMatch(prediction -> prediction.deck() == kind))
-                .map(kind -> deck(kind, predictions, driver))
+                .map(kind -> deck(kind, predictions, design.driver()))
                 .toList();
         RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
         WholeFile.write(run.verdict(), VerdictTable.text(verdict));
         WholeFile.write(run.junit(), JunitReport.text(verdict));
+        RunRecord record = RunRecord.of(verdict, design, drawn, Provenance.of(run, outcomes));
+        WholeFile.write(run.report(), ReportPage.html(record));
         return verdict;
     }
 
@@ -119,6 +126,10 @@ final class Checking {
     /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
     private WaveformFile open(DeckKind kind, Path table) {
         WaveformFile file = WaveformFile.open(table);
-        return waves.containsKey(kind) ? file : file.requireNewerThan(run.deck(kind));
+        if (!waves.containsKey(kind)) {
+            file.requireNewerThan(run.deck(kind));
+        }
+        drawn.put(kind, file);
+        return file;
     }
 }

@@ -51,7 +51,7 @@ final class ProveCommand extends LampproofCommand {
         List<SimulationOutcome> outcomes = simulating.run(folders);
         ExitCode worst =
                 folders.stream().map(folder -> checked(folder, outcomes)).reduce(ExitCode.AGREES, ExitCode::orWorse);
-        folders.forEach(folder -> out().println("Open next: " + folder.verdict()));
+        folders.forEach(folder -> out().println("Open next: " + folder.report()));
         return worst.code();
     }
 

@@ -21,6 +21,7 @@ import lampproof.measure.Peak;
 import lampproof.measure.PeakOutsideEdges;
 import lampproof.measure.PeakOutsideEdges.After;
 import lampproof.measure.PeakToPeak;
+import lampproof.measure.PeakWhileClosed;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.StoredEnergy;
 import lampproof.measure.ValueAtEnd;
@@ -136,6 +137,16 @@ final class Bench {
     /** The peak outside the edges of the gate, where capacitances are charged through the part. */
     Taking stressPeak(Probe probe) {
         return add(new PeakOutsideEdges(window, channel(probe), gate(), After.BOTH, EDGE));
+    }
+
+    /**
+     * The peak while a diode conducts.
+     *
+     * <p>Gear's rule takes the derivative of the node voltage over its last two steps. Where the diode stops the node, its
+     * own current is therefore up to half too large for one to three points.
+     */
+    Taking peakWhileForward(Probe current, Probe diodeVoltage) {
+        return add(new PeakWhileClosed(window, channel(current), new Gate(channel(diodeVoltage), 0)));
     }
 
     Taking swing(Probe probe) {

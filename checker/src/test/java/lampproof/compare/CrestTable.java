@@ -54,7 +54,8 @@ final class CrestTable {
                 0.5,
                 new Output(1e-6),
                 new LedString(180, 80, 0.25),
-                new Control(Law.BOUNDARY, 50e3, 0, 0, 0, 0, 0, 0, 0));
+                new Control(Law.BOUNDARY, 50e3, 0, 0, 0, 0, 0, 0, 0),
+                null); // nothing beyond the circuit is measured
     }
 
     double stopTime() {

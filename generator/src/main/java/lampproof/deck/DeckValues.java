@@ -30,6 +30,7 @@ final class DeckValues {
     private static final int CREST_CYCLES = 40;
     private static final double STEPS_PER_ON_TIME_MAINS = 25;
     private static final double STEPS_PER_ON_TIME_CREST = 100;
+    private static final double STEPS_PER_RING = 30;
 
     private final Solution solution;
     private final Driver driver;
@@ -64,7 +65,9 @@ final class DeckValues {
     private Map<String, Object> deck(String title, List<String> figures) {
         double onTime = solution.crestStage().meanOnTime();
         boolean crest = kind == DeckKind.CREST;
-        double step = onTime / (crest ? STEPS_PER_ON_TIME_CREST : STEPS_PER_ON_TIME_MAINS);
+        double step = crest
+                ? onTime / STEPS_PER_ON_TIME_CREST
+                : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
         double stop = crest
                 ? CREST_CYCLES / solution.crestStage().leastFrequency()
                 : 2 * driver.line().halfPeriod();
@@ -75,6 +78,14 @@ final class DeckValues {
                 "step", step,
                 "stop", stop,
                 "almostStop", stop * (1 - 1e-9));
+    }
+
+    /** Period of the ring of inductor and node capacitance [s]: Gear's rule damps it when it is not followed. */
+    private double ringPeriod() {
+        return 2
+                * Math.PI
+                * Math.sqrt(
+                        driver.inductor().inductance() * driver.powerSwitch().capacitance());
     }
 
     private Map<String, Object> circuit() {

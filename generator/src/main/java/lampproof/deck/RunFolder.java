@@ -54,6 +54,11 @@ public record RunFolder(Path path) {
         return path.resolve(kind.word() + ".csv");
     }
 
+    /** What the simulator said of a deck. */
+    public Path log(DeckKind kind) {
+        return path.resolve(kind.word() + ".log");
+    }
+
     /** The verdict on each figure, for a spreadsheet. */
     public Path verdict() {
         return path.resolve("verdict.csv");
@@ -62,6 +67,11 @@ public record RunFolder(Path path) {
     /** The verdict on each figure, for a build server. */
     public Path junit() {
         return path.resolve("junit.xml");
+    }
+
+    /** The page for a reader. */
+    public Path report() {
+        return path.resolve("report.html");
     }
 
     /** The kinds of which the folder holds a deck. */

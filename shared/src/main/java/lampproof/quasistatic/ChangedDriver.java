@@ -29,7 +29,8 @@ final class ChangedDriver {
                 new Output(changed.getOrDefault(
                         Condition.OUTPUT_CAPACITANCE, driver.output().capacitance())),
                 string(driver.string(), changed),
-                control);
+                control,
+                driver.fittings());
     }
 
     private static LedString string(LedString string, Map<Condition, Double> changed) {

@@ -37,7 +37,8 @@ class RoomsTest {
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
             report      -> compare capture measure waveform prediction design spec file fault
-            cli         -> report compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            page        -> compare measure waveform prediction quasistatic design physics spec fault
+            cli         -> page report compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

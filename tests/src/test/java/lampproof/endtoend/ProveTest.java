@@ -18,8 +18,8 @@ class ProveTest {
         Lampproof proved = Lampproof.run(folder, "prove");
         assertThat(proved.exitCode()).as(proved.toString()).isZero();
         assertThat(proved.out()).endsWith("""
-                Open next: lampproof-run/stairwell-step-down/verdict.csv
-                Open next: lampproof-run/stairwell-step-up/verdict.csv
+                Open next: lampproof-run/stairwell-step-down/report.html
+                Open next: lampproof-run/stairwell-step-up/report.html
                 """);
         for (String example : new String[] {"stairwell-step-down", "stairwell-step-up"}) {
             Path run = folder.resolve("lampproof-run").resolve(example);

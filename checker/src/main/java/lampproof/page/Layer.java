@@ -1,0 +1,120 @@
+package lampproof.page;
+
+import java.util.Arrays;
+
+/** Something drawn in a plot. */
+sealed interface Layer {
+
+    /** How it is drawn, a word that the style sheet knows. */
+    String kind();
+
+    /** What it is, for the legend. */
+    String legend();
+
+    double least();
+
+    double greatest();
+
+    /** The path that draws it. */
+    String path(Axis x, Axis y);
+
+    /** A thinned curve: the area between its least and greatest value in each pixel column. */
+    record Band(String kind, String legend, Trace trace) implements Layer {
+
+        @Override
+        public double least() {
+            return trace.least();
+        }
+
+        @Override
+        public double greatest() {
+            return trace.greatest();
+        }
+
+        @Override
+        public String path(Axis x, Axis y) {
+            SvgPath path = new SvgPath();
+            int column = 0;
+            while (column < trace.columns()) {
+                int first = column;
+                while (column < trace.columns() && trace.holds(column)) {
+                    column++;
+                }
+                outline(path, first, column, x, y);
+                column += column == first ? 1 : 0;
+            }
+            return path.text();
+        }
+
+        /** The outline of neighbouring columns, from the left along the top and back along the bottom. */
+        private void outline(SvgPath path, int from, int to, Axis x, Axis y) {
+            for (int column = from; column < to; column++) {
+                double place = x.at(trace.time(column));
+                double top = y.at(trace.high()[column]);
+                if (column == from) {
+                    path.move(place, top);
+                } else {
+                    path.line(place, top);
+                }
+            }
+            for (int column = to - 1; column >= from; column--) {
+                path.line(x.at(trace.time(column)), y.at(trace.low()[column]));
+            }
+            if (to > from) {
+                path.close();
+            }
+        }
+    }
+
+    /** A line through points; where a value is not a number the pen is lifted. */
+    record Curve(String kind, String legend, double[] xs, double[] ys) implements Layer {
+
+        @Override
+        public double least() {
+            return Arrays.stream(ys).filter(Double::isFinite).min().orElse(0);
+        }
+
+        @Override
+        public double greatest() {
+            return Arrays.stream(ys).filter(Double::isFinite).max().orElse(0);
+        }
+
+        @Override
+        public String path(Axis x, Axis y) {
+            SvgPath path = new SvgPath();
+            boolean down = false;
+            for (int i = 0; i < xs.length; i++) {
+                boolean inside = Double.isFinite(ys[i]) && xs[i] >= x.low() && xs[i] <= x.high();
+                if (inside && down) {
+                    path.line(x.at(xs[i]), y.at(ys[i]));
+                } else if (inside) {
+                    path.move(x.at(xs[i]), y.at(ys[i]));
+                }
+                down = inside;
+            }
+            return path.text();
+        }
+    }
+
+    /** A level across the whole plot. */
+    record Level(String kind, String legend, double value) implements Layer {
+
+        @Override
+        public double least() {
+            return value;
+        }
+
+        @Override
+        public double greatest() {
+            return value;
+        }
+
+        @Override
+        public String path(Axis x, Axis y) {
+            return new SvgPath()
+                    .move(x.at(x.low()), y.at(value))
+                    .line(x.at(x.high()), y.at(value))
+                    .text();
+        }
+    }
+}

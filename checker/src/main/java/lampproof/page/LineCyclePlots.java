@@ -1,0 +1,153 @@
+package lampproof.page;
+
+import static lampproof.prediction.Probe.BUS_VOLTAGE;
+import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.LINE_CURRENT;
+import static lampproof.prediction.Probe.LINE_VOLTAGE;
+import static lampproof.prediction.Probe.STRING_CURRENT;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import lampproof.measure.LineWindow;
+import lampproof.measure.Window;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
+import lampproof.quasistatic.AnglePoint;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.WaveformFile;
+
+/** Voltages and currents over the last line cycle of a record, with the predicted ones drawn in. */
+final class LineCyclePlots {
+
+    private static final int TALL = 210;
+    private static final List<Probe> PROBES =
+            List.of(LINE_VOLTAGE, LINE_CURRENT, BUS_VOLTAGE, INDUCTOR_CURRENT, STRING_CURRENT);
+    private static final String OVER_CYCLE = "predicted, mean over each switching cycle";
+
+    private final RunRecord run;
+    private final Axis time;
+    private final PixelColumns columns;
+    private final double[] times;
+
+    private LineCyclePlots(RunRecord run, Window window, PixelColumns columns) {
+        this.run = run;
+        this.columns = columns;
+        this.time = Plot.across(0, window.length());
+        this.times = new double[4 * points().size()];
+        double phase = trace(LINE_VOLTAGE).phase();
+        double angularFrequency = run.solution().driver().line().angularFrequency();
+        for (int k = 0; k < times.length; k++) {
+            times[k] = (2 * Math.PI * (k + 0.5) / (2 * points().size()) - 2 * Math.PI - phase) / angularFrequency;
+        }
+    }
+
+    /**
+     * The plots of a record.
+     *
+     * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds no whole line cycle
+     */
+    static List<Map<String, Object>> of(RunRecord run, WaveformFile table) {
+        Window window =
+                LineWindow.last(table.span(), run.solution().driver().line().frequency(), 1);
+        PixelColumns columns = new PixelColumns(window.start(), window.end(), Plot.COLUMNS, PROBES.size());
+        table.stream(PROBES.stream().map(Probe::column).toList(), columns);
+        return new LineCyclePlots(run, window, columns).plots();
+    }
+
+    private List<Map<String, Object>> plots() {
+        return List.of(model(voltages()), model(lineCurrent()), model(inductorCurrent()), model(stringCurrent()));
+    }
+
+    private Plot voltages() {
+        return level(
+                new Plot("voltages", "Line voltage and bus voltage", "V", TALL)
+                        .add(new Layer.Band("second", "line voltage, simulated", trace(LINE_VOLTAGE)))
+                        .add(new Layer.Band("simulated", "bus voltage, simulated", trace(BUS_VOLTAGE)))
+                        .add(curve("predicted", "bus voltage, " + OVER_CYCLE, AnglePoint::busVoltage)),
+                "bus.voltage.peak",
+                "predicted peak of the bus voltage");
+    }
+
+    private Plot lineCurrent() {
+        return level(
+                new Plot("line-current", "Line current", "A", TALL)
+                        .add(new Layer.Band("simulated", "simulated", trace(LINE_CURRENT)))
+                        .add(alternating("predicted", OVER_CYCLE, AnglePoint::lineCurrent)),
+                "line.current.peak",
+                "predicted peak");
+    }
+
+    private Plot inductorCurrent() {
+        return level(
+                new Plot("inductor-current", "Inductor current and its envelope", "A", TALL)
+                        .add(new Layer.Band(
+                                "simulated", "simulated, from trough to peak of the cycles", trace(INDUCTOR_CURRENT)))
+                        .add(curve("predicted", "predicted peak of each switching cycle", LineCyclePlots::top))
+                        .add(curve("predicted", "", LineCyclePlots::trough)),
+                "inductor.current.peak",
+                "greatest predicted peak");
+    }
+
+    private Plot stringCurrent() {
+        Plot plot = new Plot("string-current", "String current", "A", TALL)
+                .add(new Layer.Band("simulated", "simulated", trace(STRING_CURRENT)))
+                .add(curve("predicted", OVER_CYCLE, AnglePoint::stringCurrent));
+        return level(level(plot, "string.current.peak", "predicted peak"), "string.current.mean", "predicted mean");
+    }
+
+    private Plot level(Plot plot, String figure, String words) {
+        OptionalDouble value = run.predicted(DeckKind.MAINS, figure);
+        value.ifPresent(at ->
+                plot.add(new Layer.Level("level", words + " " + Engineering.rounded(at, unit(figure), 4), at)));
+        return plot;
+    }
+
+    private static String unit(String figure) {
+        return figure.contains("voltage") ? "V" : "A";
+    }
+
+    private Layer curve(String kind, String legend, ToDoubleFunction<AnglePoint> value) {
+        return new Layer.Curve(kind, legend, times, values(value, 1));
+    }
+
+    private Layer alternating(String kind, String legend, ToDoubleFunction<AnglePoint> value) {
+        return new Layer.Curve(kind, legend, times, values(value, -1));
+    }
+
+    /** Half cycles one after the other, every second one with a sign. */
+    private double[] values(ToDoubleFunction<AnglePoint> value, int sign) {
+        double[] values = new double[times.length];
+        for (int k = 0; k < values.length; k++) {
+            int half = k / points().size();
+            values[k] = (half % 2 == 0 ? 1 : sign) * value.applyAsDouble(points().get(k % points().size()));
+        }
+        return values;
+    }
+
+    private static double top(AnglePoint point) {
+        return point.cycle() == null ? 0 : point.cycle().topCurrent();
+    }
+
+    private static double trough(AnglePoint point) {
+        return point.cycle() == null ? 0 : point.cycle().trough();
+    }
+
+    private List<AnglePoint> points() {
+        return run.solution().operation().points();
+    }
+
+    private Trace trace(Probe probe) {
+        return shifted(columns.trace(PROBES.indexOf(probe)));
+    }
+
+    /** The picture starts at time zero. */
+    private static Trace shifted(Trace trace) {
+        return new Trace(0, trace.end() - trace.start(), trace.low(), trace.high());
+    }
+
+    private Map<String, Object> model(Plot plot) {
+        return plot.model(time, Prefix.MILLI, "one line cycle");
+    }
+}

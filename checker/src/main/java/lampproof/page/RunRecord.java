@@ -1,0 +1,67 @@
+package lampproof.page;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import lampproof.compare.RunVerdict;
+import lampproof.design.Design;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Solution;
+import lampproof.waveform.WaveformFile;
+
+/**
+ * All that the page of a run is made from.
+ *
+ * @param verdict what the simulations say
+ * @param design the driver and where its values came from
+ * @param solution its predicted steady state
+ * @param waves waveforms of the decks that have any
+ * @param making who made it
+ */
+public record RunRecord(
+        RunVerdict verdict, Design design, Solution solution, Map<DeckKind, WaveformFile> waves, Making making) {
+
+    /**
+     * Who made the page.
+     *
+     * @param program name and version of this program
+     * @param simulator name and version of the simulator; empty when unknown
+     * @param date when the run was checked
+     */
+    public record Making(String program, String simulator, String date) {}
+
+    /** Copies the waveforms. */
+    public RunRecord {
+        Map<DeckKind, WaveformFile> copy = new EnumMap<>(DeckKind.class);
+        copy.putAll(waves);
+        waves = copy;
+    }
+
+    /** A run of a design; its steady state is solved. */
+    public static RunRecord of(RunVerdict verdict, Design design, Map<DeckKind, WaveformFile> waves, Making making) {
+        return new RunRecord(verdict, design, Solution.of(design.driver()), waves, making);
+    }
+
+    /** The predicted value of a figure in a deck. */
+    OptionalDouble predicted(DeckKind deck, String figure) {
+        return verdict.verdicts().stream()
+                .map(one -> one.prediction())
+                .filter(prediction -> isOf(prediction, deck, figure))
+                .mapToDouble(Prediction::value)
+                .findFirst();
+    }
+
+    /** The simulated value of a figure in a deck. */
+    OptionalDouble simulated(DeckKind deck, String figure) {
+        return verdict.verdicts().stream()
+                .filter(one -> isOf(one.prediction(), deck, figure))
+                .map(one -> one.simulated())
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static boolean isOf(Prediction prediction, DeckKind deck, String figure) {
+        return prediction.deck() == deck && prediction.figure().name().equals(figure);
+    }
+}

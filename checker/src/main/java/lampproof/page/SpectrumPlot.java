@@ -1,0 +1,116 @@
+package lampproof.page;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.IntFunction;
+import lampproof.physics.HarmonicAssessment;
+import lampproof.physics.HarmonicSpectrum;
+import lampproof.physics.HarmonicVerdict;
+import lampproof.prediction.DeckKind;
+import lampproof.waveform.Engineering;
+
+/** The odd harmonics of the line current over the fundamental, on a logarithmic axis, with their limits. */
+final class SpectrumPlot {
+
+    private static final int HIGHEST_ORDER = 39;
+    private static final double LEAST = 0.1;
+    private static final double[] TICKS = {0.1, 0.3, 1, 3, 10, 30, 100};
+    private static final double TOP = 10;
+    private static final double BOTTOM = 220;
+    private static final double BAR = 11;
+
+    private final RunRecord run;
+    private final HarmonicAssessment assessment;
+    private final Map<Integer, Double> limits = new HashMap<>();
+
+    SpectrumPlot(RunRecord run) {
+        this.run = run;
+        this.assessment = LineHarmonics.assess(run.solution());
+        HarmonicSpectrum spectrum = run.solution().line().spectrum();
+        for (HarmonicVerdict verdict : assessment.verdicts()) {
+            if (verdict.order() > 0 && verdict.value() > 0) {
+                // The limit may be in amperes per watt; over the value of the same unit it is a plain ratio.
+                double limit = 100 * spectrum.relative(verdict.order()) * verdict.limit() / verdict.value();
+                limits.put(verdict.order(), limit);
+            }
+        }
+    }
+
+    Map<String, Object> model() {
+        List<Map<String, Object>> orders = new ArrayList<>();
+        for (int order = 3; order <= HIGHEST_ORDER; order += 2) {
+            orders.add(order(order));
+        }
+        List<Map<String, Object>> ticks = new ArrayList<>();
+        for (double tick : TICKS) {
+            ticks.add(
+                    Map.of("at", at(tick), "label", Engineering.exact(tick, "").strip()));
+        }
+        return Map.of(
+                "orders",
+                orders,
+                "ticks",
+                ticks,
+                "rules",
+                assessment.rules(),
+                "words",
+                List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)),
+                "limited",
+                !limits.isEmpty());
+    }
+
+    private Map<String, Object> order(int order) {
+        double middle = Plot.LEFT + Plot.COLUMNS * (order - 2) / (double) (HIGHEST_ORDER - 1);
+        Map<String, Object> model = new HashMap<>();
+        model.put("order", order);
+        model.put("left", SvgPath.rounded(middle - BAR));
+        model.put("middle", SvgPath.rounded(middle));
+        model.put("right", SvgPath.rounded(middle + BAR));
+        model.put("bar", BAR);
+        model.put("predicted", top(predicted(order)));
+        model.put("simulated", top(simulated(order)));
+        if (limits.containsKey(order)) {
+            model.put("limit", at(limits.get(order)));
+        }
+        return model;
+    }
+
+    private OptionalDouble predicted(int order) {
+        return run.predicted(DeckKind.MAINS, "line.current.harmonic." + order);
+    }
+
+    private OptionalDouble simulated(int order) {
+        return run.simulated(DeckKind.MAINS, "line.current.harmonic." + order);
+    }
+
+    private static double top(OptionalDouble percent) {
+        return percent.isPresent() ? at(percent.getAsDouble()) : BOTTOM;
+    }
+
+    /** Place of a share in per cent; what is off the axis stands at its end. */
+    private static double at(double percent) {
+        double shown = Math.max(LEAST, Math.min(100, percent));
+        return SvgPath.rounded(BOTTOM - (BOTTOM - TOP) * Math.log10(shown / LEAST) / Math.log10(100 / LEAST));
+    }
+
+    /** Whether the orders drawn keep their limits, in a sentence; empty when there is nothing to judge. */
+    private String words(String who, IntFunction<OptionalDouble> values) {
+        int worst = 0;
+        double most = 0;
+        for (int order : limits.keySet()) {
+            OptionalDouble value = values.apply(order);
+            if (value.isPresent() && value.getAsDouble() / limits.get(order) > most) {
+                most = value.getAsDouble() / limits.get(order);
+                worst = order;
+            }
+        }
+        if (worst == 0) {
+            return "";
+        }
+        return who + ": " + (most <= 1 ? "every order drawn keeps its limit" : "NOT every order keeps its limit")
+                + "; nearest is order " + worst + " at " + Math.round(100 * most) + " % of it.";
+    }
+}

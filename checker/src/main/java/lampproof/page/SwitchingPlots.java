@@ -1,0 +1,109 @@
+package lampproof.page;
+
+import static lampproof.prediction.Probe.GATE_VOLTAGE;
+import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lampproof.measure.Gate;
+import lampproof.measure.LastPeriods;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.Window;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
+import lampproof.quasistatic.CellCycle;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.WaveformFile;
+
+/** The last switching cycles of a record at the crest of the line, with the predicted cycle drawn in. */
+final class SwitchingPlots {
+
+    private static final int CYCLES = 4;
+    private static final double GATE_THRESHOLD = 0.5;
+    private static final int TALL = 210;
+    private static final int LOW = 90;
+    private static final List<Probe> PROBES = List.of(INDUCTOR_CURRENT, SWITCH_VOLTAGE, GATE_VOLTAGE);
+
+    private final RunRecord run;
+    private final Window window;
+    private final PixelColumns columns;
+    private final Axis time;
+
+    private SwitchingPlots(RunRecord run, Window window, PixelColumns columns) {
+        this.run = run;
+        this.window = window;
+        this.columns = columns;
+        this.time = Plot.across(0, window.length());
+    }
+
+    /**
+     * The plots of a record.
+     *
+     * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds no whole switching cycle
+     */
+    static List<Map<String, Object>> of(RunRecord run, WaveformFile table) {
+        MeasuringPass pass = new MeasuringPass();
+        Gate gate = new Gate(pass.channel(GATE_VOLTAGE.column()), GATE_THRESHOLD);
+        LastPeriods periods = pass.add(new LastPeriods(Window.of(table.span()), gate, CYCLES));
+        pass.over(table);
+        Window window = periods.found(1);
+        PixelColumns columns = new PixelColumns(window.start(), window.end(), Plot.COLUMNS, PROBES.size());
+        table.stream(PROBES.stream().map(Probe::column).toList(), columns);
+        return new SwitchingPlots(run, window, columns).plots();
+    }
+
+    private List<Map<String, Object>> plots() {
+        Plot current = new Plot("cycle-current", "Inductor current", "A", TALL)
+                .add(new Layer.Band("simulated", "simulated", trace(INDUCTOR_CURRENT)))
+                .add(cycle());
+        Plot voltage = new Plot("cycle-voltage", "Voltage of the switch node", "V", TALL)
+                .add(new Layer.Band("simulated", "simulated", trace(SWITCH_VOLTAGE)));
+        Plot gate = new Plot("cycle-gate", "Gate", "V", LOW)
+                .add(new Layer.Band("simulated", "gate, 1 while the switch is closed", trace(GATE_VOLTAGE)));
+        return List.of(
+                model(level(current, "inductor.current.peak", "A")),
+                model(level(voltage, "switch.voltage.peak", "V")),
+                model(gate));
+    }
+
+    private Plot level(Plot plot, String figure, String unit) {
+        run.predicted(DeckKind.CREST, figure)
+                .ifPresent(at ->
+                        plot.add(new Layer.Level("level", "predicted peak " + Engineering.rounded(at, unit, 4), at)));
+        return plot;
+    }
+
+    /** The predicted ramps, each cycle from a simulated turn-on; the ring between them is left out. */
+    private Layer cycle() {
+        CellCycle cycle = run.solution().operation().crest().cycle();
+        double risen = cycle.onTime() + cycle.rise().time();
+        double[] after = {0, cycle.onTime(), risen, risen + cycle.diode().time(), cycle.period()};
+        double[] currents = {
+            cycle.startCurrent(),
+            cycle.peakCurrent(),
+            cycle.diode().from(),
+            cycle.diode().to(),
+            Double.NaN
+        };
+        int corners = after.length;
+        double[] times = IntStream.range(0, corners * window.periods())
+                .mapToDouble(i -> window.period() * (i / corners) + after[i % corners])
+                .toArray();
+        double[] values = IntStream.range(0, times.length)
+                .mapToDouble(i -> currents[i % corners])
+                .toArray();
+        return new Layer.Curve("predicted", "predicted ramps of the cycle", times, values);
+    }
+
+    private Trace trace(Probe probe) {
+        Trace trace = columns.trace(PROBES.indexOf(probe));
+        return new Trace(0, window.length(), trace.low(), trace.high());
+    }
+
+    private Map<String, Object> model(Plot plot) {
+        String stretch = window.periods() + " switching cycles with the line held at its crest";
+        return plot.model(time, Prefix.MICRO, stretch);
+    }
+}

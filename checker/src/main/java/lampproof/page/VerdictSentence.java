@@ -1,0 +1,33 @@
+package lampproof.page;
+
+import lampproof.compare.Outcome;
+import lampproof.compare.RunVerdict;
+
+/** What a run says, in one sentence. */
+final class VerdictSentence {
+
+    private VerdictSentence() {}
+
+    static String of(RunVerdict run) {
+        long agree = run.count(Outcome.AGREES);
+        long differ = run.count(Outcome.DIFFERS);
+        long without = run.count(Outcome.NO_VERDICT);
+        long compared = agree + differ;
+        String rest = run.count(Outcome.NOT_SIMULATED) == 0
+                ? "."
+                : "; " + run.count(Outcome.NOT_SIMULATED) + " more were not simulated.";
+        return switch (run.worst()) {
+            case AGREES ->
+                (agree == 1 ? "The one figure compared agrees" : "All " + agree + " figures compared agree")
+                        + " with the prediction" + rest;
+            case DIFFERS ->
+                differ + " of " + compared + " figures compared " + (differ == 1 ? "differs" : "differ")
+                        + " from the prediction" + rest;
+            case NO_VERDICT ->
+                "No verdict on " + without + " of " + (compared + without)
+                        + " figures, because a run cannot be trusted as it stands; " + agree + " agree and " + differ
+                        + " differ" + rest;
+            case NOT_SIMULATED -> "Nothing has been compared: no figure was simulated.";
+        };
+    }
+}
