@@ -1,8 +1,13 @@
 package lampproof.compare;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import lampproof.design.Driver;
+import lampproof.measure.Between;
 import lampproof.measure.Channel;
 import lampproof.measure.ForwardPower;
 import lampproof.measure.Gate;
@@ -32,13 +37,18 @@ final class Bench {
 
     private static final double GATE_THRESHOLD = 0.5;
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasuringPass pass;
     private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
     private final Map<Probe, Harmonics> spectra = new EnumMap<>(Probe.class);
     private final Window window;
     private final Driver driver;
 
     Bench(Window window, Driver driver) {
+        this(window, driver, Between.STRAIGHT);
+    }
+
+    Bench(Window window, Driver driver, Between between) {
+        this.pass = new MeasuringPass(between);
         this.window = window;
         this.driver = driver;
     }
@@ -53,6 +63,20 @@ final class Bench {
 
     Driver driver() {
         return driver;
+    }
+
+    /** The probes that the measurements so far look at. */
+    Set<Probe> probes() {
+        return Arrays.stream(Probe.values())
+                .filter(probe -> pass.columns().contains(probe.column()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** The probes that a recipe looks at. */
+    Set<Probe> probesOf(Function<Bench, ?> recipe) {
+        Bench trial = new Bench(window, driver);
+        recipe.apply(trial);
+        return trial.probes();
     }
 
     Channel channel(Probe probe) {

@@ -3,13 +3,15 @@ package lampproof.compare;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
 import lampproof.quasistatic.Condition;
 import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.SteadyState;
 import lampproof.quasistatic.WhatIf;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.Waveforms;
 
 /** Has every difference of a deck explained, by one more pass over its table. */
 final class Explaining {
@@ -30,22 +32,26 @@ final class Explaining {
         this.whatIf = deck == DeckKind.CREST ? WhatIf.atCrest(predicted) : WhatIf.overLine(predicted);
     }
 
-    /** The verdicts, each difference with its explanation; a table in which nothing differs is not read again. */
-    static List<Verdict> explained(DeckKind deck, Bench bench, WaveformFile table, List<Verdict> verdicts) {
+    /**
+     * The verdicts, each difference with its explanation; a table in which nothing differs is not read again.
+     *
+     * @param there the probes that the table holds
+     */
+    static List<Verdict> explained(
+            DeckKind deck, Bench bench, Set<Probe> there, Waveforms table, List<Verdict> verdicts) {
         if (verdicts.stream().noneMatch(verdict -> verdict.outcome() == Outcome.DIFFERS)) {
             return verdicts;
         }
         try {
-            return solved(deck, bench, table, verdicts);
-        } catch (UserFault fault) {
-            return verdicts; // a driver that cannot work can differ all the same
+            return new Explaining(deck, SteadyState.of(bench.driver())).explained(bench, there, table, verdicts);
+        } catch (IllegalStateException | UserFault fault) {
+            return verdicts; // predictions may be of another driver than the one at hand, which may not work
         }
     }
 
-    private static List<Verdict> solved(DeckKind deck, Bench bench, WaveformFile table, List<Verdict> verdicts) {
-        Explaining explaining = new Explaining(deck, SteadyState.of(bench.driver()));
-        List<Substitution> substitutions = explaining.substitutions(bench, table);
-        Alternatives alternatives = new SolvedAlternatives(deck, explaining.whatIf);
+    private List<Verdict> explained(Bench bench, Set<Probe> there, Waveforms table, List<Verdict> verdicts) {
+        List<Substitution> substitutions = substitutions(bench, there, table);
+        Alternatives alternatives = new SolvedAlternatives(deck, whatIf);
         return verdicts.stream()
                 .map(verdict -> explained(verdict, alternatives, substitutions))
                 .toList();
@@ -61,11 +67,14 @@ final class Explaining {
                 : verdict;
     }
 
-    private List<Substitution> substitutions(Bench bench, WaveformFile table) {
+    private List<Substitution> substitutions(Bench bench, Set<Probe> there, Waveforms table) {
         Map<Condition, Taking> takings = new EnumMap<>(Condition.class);
         boolean setsCurrent = bench.driver().control().law().setsCurrent();
-        ConditionTable.of(deck, setsCurrent)
-                .forEach((condition, recipe) -> takings.put(condition, recipe.apply(bench)));
+        ConditionTable.of(deck, setsCurrent).forEach((condition, recipe) -> {
+            if (there.containsAll(bench.probesOf(recipe))) {
+                takings.put(condition, recipe.apply(bench));
+            }
+        });
         bench.pass().over(table);
         return takings.entrySet().stream()
                 .filter(taken -> taken.getValue().result().present())

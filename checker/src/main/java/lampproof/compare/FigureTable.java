@@ -41,7 +41,7 @@ import lampproof.prediction.Probe;
 /** How each figure is measured on a deck's table. */
 final class FigureTable {
 
-    private static final int HIGHEST_ORDER = 39;
+    static final int HIGHEST_ORDER = 39;
 
     /** The running mean of flicker is a hundredth of the half cycle. */
     private static final double RUNNING_MEANS_PER_PERIOD = 200;

@@ -38,11 +38,11 @@ final class SolvedAlternatives implements Alternatives {
         Map<Condition, Double> changed = new EnumMap<>(Condition.class);
         substituted.forEach(each -> changed.put(each.condition(), each.simulated()));
         try {
-            return Predictions.of(Solution.of(whatIf.under(changed)), Corner.NOMINAL).stream()
+            return Predictions.ofAny(Solution.of(whatIf.under(changed)), Corner.NOMINAL).stream()
                     .filter(prediction -> prediction.deck() == deck)
                     .collect(Collectors.toMap(
                             prediction -> prediction.figure().name(), prediction -> prediction.value()));
-        } catch (IllegalStateException unsettled) {
+        } catch (IllegalStateException | IllegalArgumentException outOfRange) {
             return Map.of();
         }
     }

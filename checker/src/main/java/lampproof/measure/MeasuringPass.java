@@ -7,7 +7,7 @@ import java.util.Map;
 import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.Waveforms;
 
 /**
  * Feeds many measurements in one pass over the rows of a waveform file.
@@ -72,13 +72,13 @@ public final class MeasuringPass implements RowSink {
     }
 
     /** Runs a file through. */
-    public Reading over(WaveformFile file) {
+    public Reading over(Waveforms file) {
         return over(file, Progress.NONE);
     }
 
     /** Runs a file through and tells the progress. */
-    public Reading over(WaveformFile file, Progress progress) {
-        return file.stream(columns.stream().map(file::signal).toList(), this, progress);
+    public Reading over(Waveforms file, Progress progress) {
+        return file.rows(columns, this, progress);
     }
 
     @Override

@@ -44,7 +44,7 @@ class CommandsTest {
 
     @Test
     void everyCommandExplainsItselfWithAnExample() {
-        for (String command : List.of("prove", "predict", "deck", "simulate", "check", "figures", "lint")) {
+        for (String command : List.of("prove", "predict", "deck", "simulate", "check", "measure", "figures", "lint")) {
             out.getBuffer().setLength(0);
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString())
@@ -58,7 +58,7 @@ class CommandsTest {
         run("--help");
         assertThat(out.toString())
                 .contains(
-                        "\n  prove", "\n  predict", "\n  deck", "\n  simulate", "\n  check", "\n  figures", "\n  lint");
+                        "\n  prove", "\n  predict", "\n  deck", "\n  simulate", "\n  check", "\n  measure", "\n  figures", "\n  lint");
     }
 
     @Test

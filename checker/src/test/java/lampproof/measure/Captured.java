@@ -17,14 +17,15 @@ import org.apache.commons.csv.CSVRecord;
  * <p>They are looked for in the folder that the system property {@code lampproof.captures} names, else in {@code
  * ../shared/data} beside the checkout; tests that need them are skipped, with the reason, where they are absent.
  */
-final class Captured {
+public final class Captured {
 
     private static final String PROPERTY = "lampproof.captures";
     private static final String BESIDE_THE_CHECKOUT = "../shared/data";
 
     private Captured() {}
 
-    static Path file(String name) {
+    /** A capture; without the folder the test is skipped with the reason. */
+    public static Path file(String name) {
         Path folder = folder();
         assumeTrue(
                 Files.isDirectory(folder),
@@ -33,7 +34,7 @@ final class Captured {
     }
 
     /** The row of right values for one capture. */
-    static Map<String, String> expected(String table, String name) {
+    public static Map<String, String> expected(String table, String name) {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setHeader()

@@ -18,6 +18,11 @@ public final class Predictions {
      */
     public static List<Prediction> of(Solution solution, Corner corner) {
         solution.temperatures().requireRated();
+        return ofAny(solution, corner);
+    }
+
+    /** Every figure of a solved driver, even one in which a part becomes hotter than it is rated for. */
+    public static List<Prediction> ofAny(Solution solution, Corner corner) {
         return FigureCatalogue.entries().stream()
                 .flatMap(entry -> entry.readings().stream()
                         .map(reading -> prediction(entry, reading, reading.deck(), solution, corner)))
