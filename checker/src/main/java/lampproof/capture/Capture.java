@@ -59,7 +59,8 @@ public final class Capture {
 
     private CaptureReport report(String file, String form) {
         MappedTable upright = upright();
-        List<CaptureSection> sections = Stream.concat(line(upright), light(upright)).toList();
+        List<CaptureSection> sections =
+                Stream.concat(line(upright), light(upright)).toList();
         return new CaptureReport(file, form, upright.mappings(), remarks, sections);
     }
 

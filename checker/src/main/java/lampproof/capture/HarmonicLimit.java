@@ -20,7 +20,8 @@ final class HarmonicLimit {
     static CaptureLimit of(Measured power, Measured powerFactor, Harmonics current, int highestOrder, LineFlow flow) {
         if (highestOrder < HIGHEST_LIMITED) {
             return CaptureLimit.noVerdict(
-                    RULES, "the record resolves orders up to " + highestOrder + " only, limits go up to " + HIGHEST_LIMITED);
+                    RULES,
+                    "the record resolves orders up to " + highestOrder + " only, limits go up to " + HIGHEST_LIMITED);
         }
         Measured all = power.with(powerFactor, (p, pf) -> p).with(current.result(), (p, fundamental) -> p);
         if (!all.present() || !flow.present()) {

@@ -69,7 +69,8 @@ final class LightCapture {
                         quantity + ".flicker.percent",
                         "%",
                         percent.result().map(share -> 100 * share).noted(smoothed)),
-                new CaptureFigure(quantity + ".flicker.index", "1", index.result().noted(smoothed)));
+                new CaptureFigure(
+                        quantity + ".flicker.index", "1", index.result().noted(smoothed)));
         return new CaptureSection(quantity, window.text(), figures, limits(frequency, percent.result()));
     }
 

@@ -78,8 +78,7 @@ final class LineCapture {
 
     private Measured frequency(Span span) {
         MeasuringPass first = new MeasuringPass(sampling.between());
-        Channel channel =
-                first.channel((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        Channel channel = first.channel((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
         FundamentalFrequency fit = first.add(new FundamentalFrequency(Window.of(span), channel, LOWEST, HIGHEST));
         first.over(table);
         return fit.result();
@@ -149,8 +148,8 @@ final class LineCapture {
         PowerFactor factor = pass.add(new PowerFactor(window, v, i));
         return () -> {
             add("line.power.mean", "W", power.result());
-            Measured apparent = factor.result()
-                    .then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
+            Measured apparent =
+                    factor.result().then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
             add("line.power.apparent", "VA", apparent);
             add("line.power_factor", "1", factor.result());
         };

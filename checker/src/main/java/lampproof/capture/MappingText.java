@@ -26,9 +26,10 @@ public final class MappingText {
     private static final String OPTION = "--map";
     private static final String NUMBER = "\\d*\\.?\\d+(?:[eE][-+]?\\d+)?";
     private static final Pattern PARTS = Pattern.compile("(?:'[^']*'|\"[^\"]*\"|[^,])+");
-    private static final Pattern PART = Pattern.compile("\\s*([\\w.]+)\\s*=\\s*(?:'([^']+)'|\"([^\"]+)\"|([^'\"*+@,-][^'\"*+@,]*?))"
-            + "\\s*(?:\\*\\s*([-+]?" + NUMBER + "))?\\s*([-+]\\s*" + NUMBER + ")?"
-            + "\\s*(?:@\\s*([-+]?" + NUMBER + ")\\s*(s|ms|us|\u00b5s|\u03bcs|ns))?\\s*");
+    private static final Pattern PART =
+            Pattern.compile("\\s*([\\w.]+)\\s*=\\s*(?:'([^']+)'|\"([^\"]+)\"|([^'\"*+@,-][^'\"*+@,]*?))"
+                    + "\\s*(?:\\*\\s*([-+]?" + NUMBER + "))?\\s*([-+]\\s*" + NUMBER + ")?"
+                    + "\\s*(?:@\\s*([-+]?" + NUMBER + ")\\s*(s|ms|us|\u00b5s|\u03bcs|ns))?\\s*");
     private static final Map<String, Double> SECONDS =
             Map.of("s", 1.0, "ms", 1e-3, "us", 1e-6, "\u00b5s", 1e-6, "\u03bcs", 1e-6, "ns", 1e-9);
     private static final double LONGEST_DELAY = 0.1;
@@ -82,8 +83,7 @@ public final class MappingText {
         return text == null ? otherwise : Double.parseDouble(text.replace(" ", ""));
     }
 
-    private static Optional<Finding> fault(
-            Mapping mapping, Collection<String> known, List<Mapping> before) {
+    private static Optional<Finding> fault(Mapping mapping, Collection<String> known, List<Mapping> before) {
         String quantity = mapping.quantity();
         if (!known.contains(quantity)) {
             String next = Nearest.to(quantity, known)
@@ -97,8 +97,8 @@ public final class MappingText {
         }
         boolean scale = Double.isFinite(mapping.gain()) && Double.isFinite(mapping.offset());
         if (mapping.gain() == 0 || !scale) {
-            return Optional.of(
-                    new Finding("this is no gain or offset",
+            return Optional.of(new Finding(
+                    "this is no gain or offset",
                     OPTION,
                     mapping.gain() + ", " + mapping.offset(),
                     "a finite gain that is not 0, a finite offset",

@@ -70,7 +70,11 @@ public final class Recognition {
 
     private UserFault unclear(String what) {
         String names = signals.stream().map(Signal::name).collect(Collectors.joining(", "));
-        return UserFault.badInput(new Finding(what, "", names, "", "say it, as in --map line.voltage='"
-                + signals.get(0).name() + "'"));
+        return UserFault.badInput(new Finding(
+                what,
+                "",
+                names,
+                "",
+                "say it, as in --map line.voltage='" + signals.get(0).name() + "'"));
     }
 }

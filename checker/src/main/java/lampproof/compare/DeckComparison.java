@@ -77,7 +77,8 @@ public final class DeckComparison {
         }
         List<Verdict> verdicts = new ArrayList<>();
         takings.forEach((prediction, taking) -> verdicts.add(Verdict.of(prediction, taking.result())));
-        List<Verdict> explained = Explaining.explained(deck, new Bench(window, driver), EnumSet.allOf(Probe.class), table, verdicts);
+        List<Verdict> explained =
+                Explaining.explained(deck, new Bench(window, driver), EnumSet.allOf(Probe.class), table, verdicts);
         return new DeckVerdict(deck, window.text(), checks, explained);
     }
 

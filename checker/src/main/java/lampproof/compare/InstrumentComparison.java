@@ -60,8 +60,7 @@ public final class InstrumentComparison {
      * @param table the table, its signals named after the columns of the probes
      * @param there the probes that it holds
      */
-    public static DeckVerdict of(
-            List<Prediction> predictions, Driver driver, Waveforms table, Set<Probe> there) {
+    public static DeckVerdict of(List<Prediction> predictions, Driver driver, Waveforms table, Set<Probe> there) {
         List<Prediction> widened =
                 predictions.stream().map(InstrumentTolerance::of).toList();
         try {
@@ -88,8 +87,8 @@ public final class InstrumentComparison {
         List<Verdict> verdicts = DeckVerdict.settled(DECK, predictions).stream()
                 .map(prediction -> verdict(prediction, takings, bench))
                 .toList();
-        List<Verdict> explained = Explaining.explained(
-                DECK, new Bench(window, onLine, sampling.between()), there, table, verdicts);
+        List<Verdict> explained =
+                Explaining.explained(DECK, new Bench(window, onLine, sampling.between()), there, table, verdicts);
         return new DeckVerdict(DECK, window.text(), checks, explained);
     }
 
@@ -139,7 +138,8 @@ public final class InstrumentComparison {
     }
 
     private Optional<Probe> missing(Prediction prediction, Bench bench) {
-        Function<Bench, Object> recipe = trial -> FigureTable.take(prediction.figure().name(), trial);
+        Function<Bench, Object> recipe =
+                trial -> FigureTable.take(prediction.figure().name(), trial);
         return bench.probesOf(recipe).stream()
                 .filter(probe -> !there.contains(probe))
                 .sorted()
@@ -168,7 +168,8 @@ public final class InstrumentComparison {
     private List<Taking> steadiness(Bench bench) {
         List<Taking> takings = new ArrayList<>();
         if (there.contains(Probe.LINE_CURRENT)) {
-            for (Window window : List.of(bench.window().firstPeriod(), bench.window().lastPeriod())) {
+            for (Window window :
+                    List.of(bench.window().firstPeriod(), bench.window().lastPeriod())) {
                 takings.add(bench.add(new RootMeanSquare(window, bench.channel(Probe.LINE_CURRENT))));
             }
         }

@@ -13,9 +13,10 @@ import lampproof.prediction.Tolerance;
 final class InstrumentTolerance {
 
     /** The set in words, for reports. */
-    static final String TEXT = "instrument tolerances: 3 % for means and rms values, 5 % for peaks and times, 10 % for losses, "
-            + "0.02 for power factors, 3 points for distortion, flicker and efficiency, "
-            + "because probe and clamp are good for 1 to 2 % each and resolve 8 bits";
+    static final String TEXT =
+            "instrument tolerances: 3 % for means and rms values, 5 % for peaks and times, 10 % for losses, "
+                    + "0.02 for power factors, 3 points for distortion, flicker and efficiency, "
+                    + "because probe and clamp are good for 1 to 2 % each and resolve 8 bits";
 
     private InstrumentTolerance() {}
 
@@ -23,8 +24,8 @@ final class InstrumentTolerance {
     static Prediction of(Prediction prediction) {
         Tolerance own = prediction.tolerance();
         Tolerance wide = of(prediction.figure().grade());
-        return prediction.within(new Tolerance(
-                Math.max(own.relative(), wide.relative()), Math.max(own.absolute(), wide.absolute())));
+        return prediction.within(
+                new Tolerance(Math.max(own.relative(), wide.relative()), Math.max(own.absolute(), wide.absolute())));
     }
 
     private static Tolerance of(Grade grade) {

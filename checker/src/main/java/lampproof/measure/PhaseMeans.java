@@ -40,6 +40,8 @@ public final class PhaseMeans extends Measurement {
     @Override
     protected Measured measured() {
         bins.end();
-        return done < sums.length ? Measured.absent("the window holds no whole period") : Measured.of(done / sums.length);
+        return done < sums.length
+                ? Measured.absent("the window holds no whole period")
+                : Measured.of(done / sums.length);
     }
 }

@@ -1,9 +1,9 @@
 package lampproof.measure;
 
+import java.util.List;
 import lampproof.waveform.Progress;
 import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
-import java.util.List;
 
 /**
  * How a record was sampled.
@@ -20,7 +20,8 @@ public record Sampling(Span span, long rows, boolean even) {
     /** Finds how waveforms were sampled, by a pass over their times. */
     public static Sampling of(Waveforms waveforms) {
         Steps steps = new Steps();
-        Span span = waveforms.rows(List.of(), (time, values) -> steps.next(time), Progress.NONE)
+        Span span = waveforms
+                .rows(List.of(), (time, values) -> steps.next(time), Progress.NONE)
                 .span();
         return new Sampling(span, steps.rows, steps.largest <= ALIKE * steps.smallest);
     }

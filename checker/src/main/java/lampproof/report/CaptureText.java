@@ -25,9 +25,11 @@ public final class CaptureText {
         StringBuilder text = new StringBuilder(
                 style.heading(Printable.of(report.file())) + ": " + Printable.of(report.form()) + "\n");
         report.mappings()
-                .forEach(mapping -> text.append(Printable.of("  " + told(mapping))).append("\n"));
+                .forEach(mapping ->
+                        text.append(Printable.of("  " + told(mapping))).append("\n"));
         report.remarks()
-                .forEach(remark -> text.append(style.bad("  remark: " + Printable.of(remark))).append("\n"));
+                .forEach(remark -> text.append(style.bad("  remark: " + Printable.of(remark)))
+                        .append("\n"));
         report.sections().forEach(section -> text.append("\n").append(told(section)));
         return text.toString();
     }
@@ -35,7 +37,9 @@ public final class CaptureText {
     private static String told(Mapping mapping) {
         String text = mapping.quantity() + " = '" + mapping.column() + "'";
         text += mapping.gain() == 1 ? "" : " * " + number(mapping.gain());
-        text += mapping.offset() == 0 ? "" : (mapping.offset() < 0 ? " - " : " + ") + number(Math.abs(mapping.offset()));
+        text += mapping.offset() == 0
+                ? ""
+                : (mapping.offset() < 0 ? " - " : " + ") + number(Math.abs(mapping.offset()));
         return mapping.delay() == 0 ? text : text + ", " + number(1e6 * mapping.delay()) + " us late";
     }
 
@@ -48,7 +52,8 @@ public final class CaptureText {
         section.figures().forEach(figure -> grid.add(cells(figure)));
         Grid limits = new Grid("lll");
         section.limits().forEach(limit -> limits.add(cells(limit), paint(limit)));
-        return style.heading(section.title()) + ", " + Printable.of(section.window()) + "\n" + grid.text() + limits.text();
+        return style.heading(section.title()) + ", " + Printable.of(section.window()) + "\n" + grid.text()
+                + limits.text();
     }
 
     private static List<String> cells(CaptureFigure figure) {

@@ -33,14 +33,15 @@ class CaptureTest {
         assertThat(value(report, "line.current.rms")).isCloseTo(RMS, within(1e-5));
         assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
         assertThat(value(report, "line.power.apparent")).isCloseTo(325 / Math.sqrt(2) * RMS, within(2e-3));
-        assertThat(value(report, "line.power_factor"))
-                .isCloseTo(Math.cos(0.3) / Math.sqrt(1.04), within(1e-4));
+        assertThat(value(report, "line.power_factor")).isCloseTo(Math.cos(0.3) / Math.sqrt(1.04), within(1e-4));
         assertThat(value(report, "line.displacement_factor")).isCloseTo(Math.cos(0.3), within(1e-4));
         assertThat(value(report, "line.current.thd")).isCloseTo(20, within(0.01));
         assertThat(value(report, "line.current.harmonic.3")).isCloseTo(20, within(0.01));
         assertThat(value(report, "line.current.harmonic.40")).isCloseTo(0, within(0.01));
         assertThat(report.remarks()).isEmpty();
-        assertThat(report.sections().get(0).window()).endsWith(", 5 line periods").isNotEmpty();
+        assertThat(report.sections().get(0).window())
+                .endsWith(", 5 line periods")
+                .isNotEmpty();
     }
 
     @Test
@@ -60,15 +61,16 @@ class CaptureTest {
         CaptureReport report = report(lamp("time,voltage (V),current (A)", -1), "");
         assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
         assertThat(report.remarks())
-                .containsExactly("power flows into the line: input current reversed? The sign of line.current was turned");
+                .containsExactly(
+                        "power flows into the line: input current reversed? The sign of line.current was turned");
         assertThat(report.mappings()).contains(new Mapping("line.current", "current", -1, 0, 0));
     }
 
     @Test
     void gainOffsetAndDelayAreTakenOut() {
         double delay = 120e-6;
-        WaveformFile file = ScopeTable.file(
-                folder, "time,CH1,CH2", t -> sine(t, 1.625, 1, 0), t -> 0.5 + 10 * current(t - delay));
+        WaveformFile file =
+                ScopeTable.file(folder, "time,CH1,CH2", t -> sine(t, 1.625, 1, 0), t -> 0.5 + 10 * current(t - delay));
         CaptureReport report = report(file, "line.voltage=CH1*200,line.current=CH2*0.1-0.05@120us");
         assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
         assertThat(value(report, "line.displacement_factor")).isCloseTo(Math.cos(0.3), within(1e-4));
@@ -88,8 +90,7 @@ class CaptureTest {
 
     @Test
     void flickerOfLightIsJudgedAtItsFrequency() {
-        WaveformFile file =
-                ScopeTable.file(folder, "time,light", t -> 2 + 0.2 * Math.sin(2 * Math.PI * 100 * t));
+        WaveformFile file = ScopeTable.file(folder, "time,light", t -> 2 + 0.2 * Math.sin(2 * Math.PI * 100 * t));
         CaptureReport report = report(file, "");
         assertThat(value(report, "light.flicker.frequency")).isCloseTo(100, within(0.01));
         assertThat(value(report, "light.flicker.percent")).isCloseTo(10, within(0.02));
@@ -111,7 +112,8 @@ class CaptureTest {
         WaveformFile file = ScopeTable.file(folder, "time,CH1,CH2", t -> 1, t -> 2);
         assertThatThrownBy(() -> Recognition.of(file))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("what the columns show cannot be told, found 'CH1, CH2'; say it, as in --map line.voltage='CH1'");
+                .hasMessage(
+                        "what the columns show cannot be told, found 'CH1, CH2'; say it, as in --map line.voltage='CH1'");
     }
 
     @Test

@@ -40,7 +40,9 @@ class CapturedByOthersTest {
         CaptureReport report = report("light/" + file, Double.NEGATIVE_INFINITY);
         boolean modulated = lamp == 4 || lamp == 5;
         double percent = modulated ? 100 : number(expected, "pf_boxcar_0p1ms");
-        assertThat(value(report, "light.flicker.percent")).isCloseTo(percent, within(0.3)).isLessThanOrEqualTo(100);
+        assertThat(value(report, "light.flicker.percent"))
+                .isCloseTo(percent, within(0.3))
+                .isLessThanOrEqualTo(100);
         if (lamp != 6) {
             assertRelative(report, "light.flicker.frequency", expected.get("f_fit_Hz"), 3e-3);
         }

@@ -32,8 +32,7 @@ class MappingTextTest {
                 "light=\"a,b*c\"*2|a,b*c|2|0|0"
             })
     void eachPartMayBeLeftOut(String text, String column, double gain, double offset, double delay) {
-        assertThat(read(text))
-                .containsExactly(new Mapping("light", column, gain, offset, delay));
+        assertThat(read(text)).containsExactly(new Mapping("light", column, gain, offset, delay));
     }
 
     @Test

@@ -58,7 +58,14 @@ class CommandsTest {
         run("--help");
         assertThat(out.toString())
                 .contains(
-                        "\n  prove", "\n  predict", "\n  deck", "\n  simulate", "\n  check", "\n  measure", "\n  figures", "\n  lint");
+                        "\n  prove",
+                        "\n  predict",
+                        "\n  deck",
+                        "\n  simulate",
+                        "\n  check",
+                        "\n  measure",
+                        "\n  figures",
+                        "\n  lint");
     }
 
     @Test

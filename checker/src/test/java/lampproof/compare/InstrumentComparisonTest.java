@@ -69,8 +69,7 @@ class InstrumentComparisonTest {
     void theTolerancesAreNamedAndThePeriodsAreThoseOfTheLineAsItIs() {
         DeckVerdict verdict = verdict(List.of(prediction("line.power.mean", POWER)));
         assertThat(verdict.trust()).allMatch(TrustCheck::passed);
-        assertThat(verdict.trust())
-                .anyMatch(check -> check.text().startsWith("instrument tolerances: 3 % for means"));
+        assertThat(verdict.trust()).anyMatch(check -> check.text().startsWith("instrument tolerances: 3 % for means"));
         assertThat(verdict.window()).endsWith(", 3 line periods");
     }
 
@@ -129,8 +128,8 @@ class InstrumentComparisonTest {
                     sink.row(
                             time,
                             names.stream()
-                                    .mapToDouble(name -> (name.contains("voltage") ? voltage : current)
-                                            .applyAsDouble(time))
+                                    .mapToDouble(
+                                            name -> (name.contains("voltage") ? voltage : current).applyAsDouble(time))
                                     .toArray());
                 }
                 String file = String.format(Locale.ROOT, "scope at %d points", pointsPerPeriod);

@@ -70,12 +70,18 @@ final class DeckValues {
                 ? onTime / STEPS_PER_ON_TIME_CREST
                 : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
         return Map.of(
-                "name", kind.word(),
-                "title", title,
-                "figures", figures,
-                "step", step,
-                "stop", stop(),
-                "almostStop", stop() * (1 - 1e-9));
+                "name",
+                kind.word(),
+                "title",
+                title,
+                "figures",
+                figures,
+                "step",
+                step,
+                "stop",
+                stop(),
+                "almostStop",
+                stop() * (1 - 1e-9));
     }
 
     private double stop() {

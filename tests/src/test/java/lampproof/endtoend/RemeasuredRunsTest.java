@@ -37,14 +37,21 @@ class RemeasuredRunsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "step-down, boundary, 230", "step-down, peak-current, 230", "step-down, fixed-off-time, 230",
-        "step-down, boundary, 120", "step-down, fixed-off-time, 240",
-        "step-up, boundary, 230", "step-up, peak-current, 230", "step-up, fixed-off-time, 230",
-        "step-up, boundary, 120", "step-up, boundary, 240"
+        "step-down, boundary, 230",
+        "step-down, peak-current, 230",
+        "step-down, fixed-off-time, 230",
+        "step-down, boundary, 120",
+        "step-down, fixed-off-time, 240",
+        "step-up, boundary, 230",
+        "step-up, peak-current, 230",
+        "step-up, fixed-off-time, 230",
+        "step-up, boundary, 120",
+        "step-up, boundary, 240"
     })
     void threeWaysOfMeasuringAgree(String topology, String law, int line) throws Exception {
         Path simulator = Lampproof.simulatorOrSkip();
-        PredictedDesign design = PredictedDesign.of(SpecReader.read(new StringReader(spec(topology, law, line)), "spec"));
+        PredictedDesign design =
+                PredictedDesign.of(SpecReader.read(new StringReader(spec(topology, law, line)), "spec"));
         RunFolder run = new RunFolder(folder);
         run.writeDecks(design);
         double stop = 40 / design.solution().crestStage().leastFrequency();
