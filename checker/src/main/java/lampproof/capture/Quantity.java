@@ -11,7 +11,7 @@ public enum Quantity {
     LINE_VOLTAGE("line.voltage", "V", "v|u|volts?|voltage|spannung|tension|(line|mains).?voltage"),
     /** Line current [A]. */
     LINE_CURRENT("line.current", "A", "i|amps?|amperes?|current|strom|courant|(line|mains).?current"),
-    /** Light, in any unit. */
+    /** Light, in any unit [own unit]. */
     LIGHT("light", "lx", ".*(light|lux|photo|licht|lumi|flicker).*"),
     /** String current, which light follows [A]. */
     STRING_CURRENT("string.current", "A", "(string|led).?current");

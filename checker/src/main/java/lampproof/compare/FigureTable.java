@@ -98,7 +98,6 @@ final class FigureTable {
                     figure("string.current.mean", b -> b.mean(STRING_CURRENT)),
                     figure("string.current.peak", b -> b.peak(STRING_CURRENT)),
                     figure("string.current.ripple.line", FigureTable::lineRipple),
-                    figure("string.current.ripple.switching", b -> b.swing(STRING_CURRENT)),
                     figure("output.ripple_current.rms", FigureTable::outputRipple),
                     figure("string.power.mean", b -> b.power(OUTPUT_VOLTAGE, STRING_CURRENT)),
                     figure("string.flicker.percent", FigureTable::flickerPercent),

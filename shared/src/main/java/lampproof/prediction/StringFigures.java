@@ -56,7 +56,7 @@ final class StringFigures {
                                 PEAK,
                                 "swing of the string current within a switching cycle at the crest of the line",
                                 MODEL)
-                        .crest(s -> s.crestString().switchingRipple()),
+                        .calculated(s -> s.crestString().switchingRipple()),
                 figure(
                                 "output.ripple_current.rms",
                                 "I_C,o",

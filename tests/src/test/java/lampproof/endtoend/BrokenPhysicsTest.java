@@ -66,7 +66,7 @@ class BrokenPhysicsTest {
     void twiceTheInductanceIsFoundInTheRippleOfTheStepDownDriver() throws Exception {
         List<String> differing = differing("step-down", "(?m)^Lmain coil winding (\\S+)", 2);
         assertThat(differing)
-                .contains("inductor.current.ripple", "switching.on_time")
+                .contains("inductor.current.ripple", "inductor.current.rms")
                 .doesNotContain(
                         "inductor.current.peak", "switch.current.peak", "switch.voltage.peak", "diode.voltage.peak");
         assertExplained("inductor.current.ripple", "measures 4.40", "the prediction used 2.200 mH");
