@@ -72,8 +72,10 @@ class ReportPageTest {
         verdicts.set(at, new Verdict(last, OptionalDouble.of(2 * last.value()), Outcome.DIFFERS, "twice as much"));
         String page = page("step-up", run(verdicts));
         assertThat(page).containsPattern("1 of \\d+ figures compared differs from the prediction\\.");
-        assertThat(page.indexOf("DIFFERS</span>")).isPositive().isLessThan(page.indexOf("line.power.mean"));
-        assertThat(page).contains("<span class=\"reason\">twice as much</span>");
+        assertThat(page.indexOf("DIFFERS</span>"))
+                .isPositive()
+                .isLessThan(page.indexOf("<th scope=\"row\">line.power.mean"));
+        assertThat(page).contains("twice as much");
     }
 
     @Test
