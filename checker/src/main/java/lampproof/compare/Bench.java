@@ -72,7 +72,8 @@ final class Bench {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    /** The probes that a recipe looks at. */
+    /** The probes that a recipe looks at, found by trying it on a bench of its own. */
+    @SuppressWarnings("ReturnValueIgnored")
     Set<Probe> probesOf(Function<Bench, ?> recipe) {
         Bench trial = new Bench(window, driver);
         recipe.apply(trial);

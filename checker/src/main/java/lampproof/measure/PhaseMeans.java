@@ -42,6 +42,6 @@ public final class PhaseMeans extends Measurement {
         bins.end();
         return done < sums.length
                 ? Measured.absent("the window holds no whole period")
-                : Measured.of(done / sums.length);
+                : Measured.of(Math.floorDiv(done, sums.length));
     }
 }

@@ -20,7 +20,7 @@ class DiscontinuousModeTest {
                 .isInstanceOf(UserFault.class)
                 .hasMessage(
                         "inductor.inductance: fixed-duty control needs an inductor current that comes back to zero in every"
-                                + " switching cycle, found '12.0 mH, with which the current flows on from 77 to 92 deg of the line"
+                                + " switching cycle, found '12.0 mH, with which the current flows on from 77 to 91 deg of the line"
                                 + " half cycle', allowed: at most 10.0 mH; lower inductor.inductance or switching.frequency, or take"
                                 + " driver.control peak-current");
     }
