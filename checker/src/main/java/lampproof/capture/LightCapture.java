@@ -31,8 +31,8 @@ final class LightCapture {
     /** IEEE Std 1789-2015 limits flicker up to here [Hz]. */
     private static final double FASTEST = 3000;
 
-    /** The running mean is at most such a part of the period of the flicker. */
-    private static final double RUNNING_MEANS_PER_PERIOD = 80;
+    /** Running means in the period of a modulator; common practice, no source. */
+    private static final double RUNNING_MEANS_PER_PULSE = 250;
 
     private static final double HYSTERESIS = 0.1;
     private static final double ALIKE = 1.2;
@@ -52,9 +52,7 @@ final class LightCapture {
     CaptureSection section() {
         Measured frequency = frequency();
         Window window = frequency.present() ? periods(frequency.value()) : Window.of(span);
-        double running = frequency.present()
-                ? Math.min(FlickerPercent.RUNNING_MEAN, 1 / (RUNNING_MEANS_PER_PERIOD * frequency.value()))
-                : FlickerPercent.RUNNING_MEAN;
+        double running = runningMean(frequency);
         MeasuringPass pass = new MeasuringPass();
         Channel light = pass.channel(quantity);
         Mean mean = pass.add(new Mean(window, light));
@@ -72,6 +70,13 @@ final class LightCapture {
                 new CaptureFigure(
                         quantity + ".flicker.index", "1", index.result().noted(smoothed)));
         return new CaptureSection(quantity, window.text(), figures, limits(frequency, percent.result()));
+    }
+
+    /** The usual one takes off the switching ripple; the pulses of a modulator need a shorter one [s]. */
+    private static double runningMean(Measured frequency) {
+        return frequency.present() && frequency.value() > SLOW
+                ? 1 / (RUNNING_MEANS_PER_PULSE * frequency.value())
+                : FlickerPercent.RUNNING_MEAN;
     }
 
     private Window periods(double frequency) {

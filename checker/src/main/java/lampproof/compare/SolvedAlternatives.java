@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lampproof.fault.UserFault;
 import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Predictions;
@@ -42,7 +43,7 @@ final class SolvedAlternatives implements Alternatives {
                     .filter(prediction -> prediction.deck() == deck)
                     .collect(Collectors.toMap(
                             prediction -> prediction.figure().name(), prediction -> prediction.value()));
-        } catch (IllegalStateException | IllegalArgumentException outOfRange) {
+        } catch (IllegalStateException | IllegalArgumentException | UserFault outOfRange) {
             return Map.of();
         }
     }
