@@ -47,7 +47,10 @@ final class LineIntegrals {
     /** Crest of a sinusoidal line current for the string power [A]. */
     private double crestCurrent() {
         LedString string = driver.string();
-        return 2 * string.current() * string.voltage(string.current()) / driver.line().crest();
+        return 2
+                * string.current()
+                * string.voltage(string.current())
+                / driver.line().crest();
     }
 
     private double seriesResistance() {
