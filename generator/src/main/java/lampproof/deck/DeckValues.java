@@ -64,11 +64,6 @@ final class DeckValues {
     }
 
     private Map<String, Object> deck(String title, List<String> figures) {
-        double onTime = solution.crestStage().meanOnTime();
-        boolean crest = kind == DeckKind.CREST;
-        double step = crest
-                ? onTime / STEPS_PER_ON_TIME_CREST
-                : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
         return Map.of(
                 "name",
                 kind.word(),
@@ -77,11 +72,20 @@ final class DeckValues {
                 "figures",
                 figures,
                 "step",
-                step,
+                step(),
                 "stop",
                 stop(),
                 "almostStop",
                 stop() * (1 - 1e-9));
+    }
+
+    private double step() {
+        double onTime = solution.crestStage().meanOnTime();
+        if (kind == DeckKind.CREST) {
+            return onTime / STEPS_PER_ON_TIME_CREST;
+        }
+        double step = onTime / STEPS_PER_ON_TIME_MAINS;
+        return solution.stage().discontinuousShare() > 0.5 ? Math.min(step, ringPeriod() / STEPS_PER_RING) : step;
     }
 
     private double stop() {

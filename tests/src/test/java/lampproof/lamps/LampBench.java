@@ -28,7 +28,7 @@ import lampproof.waveform.WaveformFile;
 /** Predicts, simulates and judges lamps, several at a time. Tables are removed once they are judged: they are large. */
 final class LampBench {
 
-    private static final double TIME_LIMIT = 300;
+    private static final double TIME_LIMIT = 900;
 
     private final Simulator simulator;
     private final int cores;
