@@ -30,12 +30,9 @@ final class Provenance {
      * @param outcomes the simulations, where they have just been run; otherwise the logs are asked
      */
     static Making of(RunFolder run, List<SimulationOutcome> outcomes) {
-        String simulator = outcomes.stream()
-                .map(SimulationOutcome::simulator)
-                .findFirst()
-                .orElseGet(() -> fromLogs(run));
-        return new Making(
-                BuildVersion.text(), simulator, DATE.format(ZonedDateTime.now(ZoneId.systemDefault())));
+        String simulator =
+                outcomes.stream().map(SimulationOutcome::simulator).findFirst().orElseGet(() -> fromLogs(run));
+        return new Making(BuildVersion.text(), simulator, DATE.format(ZonedDateTime.now(ZoneId.systemDefault())));
     }
 
     private static String fromLogs(RunFolder run) {

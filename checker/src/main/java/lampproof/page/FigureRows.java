@@ -33,8 +33,7 @@ final class FigureRows {
     }
 
     private static Map<String, Object> group(Outcome outcome, List<Verdict> verdicts) {
-        List<String> reasons =
-                verdicts.stream().map(Verdict::reason).distinct().toList();
+        List<String> reasons = verdicts.stream().map(Verdict::reason).distinct().toList();
         String common = reasons.size() == 1 ? reasons.get(0) : "";
         return Map.of(
                 "outcome", outcome.words(),
@@ -45,8 +44,8 @@ final class FigureRows {
 
     private static Map<String, Object> row(Verdict verdict, String common) {
         Prediction prediction = verdict.prediction();
-        NumberText text = NumberText.about(
-                prediction.value(), prediction.figure().unit());
+        NumberText text =
+                NumberText.about(prediction.value(), prediction.figure().unit());
         return Map.of(
                 "figure", prediction.figure().name(),
                 "definition", prediction.figure().definition(),

@@ -57,11 +57,7 @@ final class LineCyclePlots {
     }
 
     private List<Map<String, Object>> plots() {
-        return List.of(
-                model(voltages()),
-                model(lineCurrent()),
-                model(inductorCurrent()),
-                model(stringCurrent()));
+        return List.of(model(voltages()), model(lineCurrent()), model(inductorCurrent()), model(stringCurrent()));
     }
 
     private Plot voltages() {
@@ -103,8 +99,8 @@ final class LineCyclePlots {
 
     private Plot level(Plot plot, String figure, String words) {
         OptionalDouble value = run.predicted(DeckKind.MAINS, figure);
-        value.ifPresent(at -> plot.add(
-                new Layer.Level("level", words + " " + Engineering.rounded(at, unit(figure), 4), at)));
+        value.ifPresent(at ->
+                plot.add(new Layer.Level("level", words + " " + Engineering.rounded(at, unit(figure), 4), at)));
         return plot;
     }
 

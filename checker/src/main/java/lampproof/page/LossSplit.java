@@ -89,18 +89,15 @@ final class LossSplit {
     }
 
     private static List<Map<String, Object>> rows(
-            NumberText text,
-            Function<String, OptionalDouble> predicted,
-            Function<String, OptionalDouble> simulated) {
+            NumberText text, Function<String, OptionalDouble> predicted, Function<String, OptionalDouble> simulated) {
         OptionalDouble total = predicted.apply(TOTAL);
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Part part : PARTS) {
             OptionalDouble value = value(part, predicted);
             Map<String, Object> cells = cells(text, value, value(part, simulated));
             boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
-            String share = shared
-                    ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble())
-                    : "";
+            String share =
+                    shared ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble()) : "";
             rows.add(Map.of("letter", letter(part), "name", part.name(), "share", share, "cells", cells));
         }
         return rows;

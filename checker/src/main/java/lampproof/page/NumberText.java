@@ -60,7 +60,9 @@ record NumberText(Prefix prefix, String unit, int decimals) {
     private static String padded(String number) {
         int point = number.indexOf('.');
         int missing = DIGITS - (point < 0 ? 0 : number.length() - point - 1);
-        return number + (point < 0 ? PUNCTUATION_SPACE : "") + String.valueOf(FIGURE_SPACE).repeat(missing);
+        return number
+                + (point < 0 ? PUNCTUATION_SPACE : "")
+                + String.valueOf(FIGURE_SPACE).repeat(missing);
     }
 
     /** The hyphen is too short for a minus. */

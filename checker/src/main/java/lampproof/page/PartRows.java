@@ -59,7 +59,8 @@ final class PartRows {
         String typical = written(quantity, amount.typical());
         return Optional.of(amount)
                 .filter(one -> !one.isSingle())
-                .map(one -> typical + " (" + written(quantity, one.least()) + " to " + written(quantity, one.most()) + ")")
+                .map(one ->
+                        typical + " (" + written(quantity, one.least()) + " to " + written(quantity, one.most()) + ")")
                 .orElse(typical);
     }
 

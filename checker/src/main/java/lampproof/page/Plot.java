@@ -78,11 +78,14 @@ final class Plot {
                 Map.entry("zero", y.low() < 0 && y.high() > 0 ? SvgPath.rounded(y.at(0)) : height - BOTTOM),
                 Map.entry("xTicks", x.ticks(prefix.factor())),
                 Map.entry("yTicks", y.ticks(scale.factor())),
-                Map.entry("layers", layers.stream().map(layer -> model(layer, x, y)).toList()));
+                Map.entry(
+                        "layers",
+                        layers.stream().map(layer -> model(layer, x, y)).toList()));
     }
 
     private Axis vertical() {
-        double least = Math.min(0, layers.stream().mapToDouble(Layer::least).min().orElse(0));
+        double least =
+                Math.min(0, layers.stream().mapToDouble(Layer::least).min().orElse(0));
         double greatest = layers.stream().mapToDouble(Layer::greatest).max().orElse(1);
         double room = ROOM * (greatest - least);
         return Axis.of(least < 0 ? least - room : 0, greatest + room, STEPS, height - (double) BOTTOM, TOP);
@@ -90,10 +93,11 @@ final class Plot {
 
     /** What a reader should know who cannot see the picture. */
     private String description(String stretch) {
-        return stretch + layers.stream()
-                .filter(layer -> !layer.legend().isEmpty())
-                .map(layer -> "; " + layer.legend() + range(layer))
-                .collect(Collectors.joining());
+        return stretch
+                + layers.stream()
+                        .filter(layer -> !layer.legend().isEmpty())
+                        .map(layer -> "; " + layer.legend() + range(layer))
+                        .collect(Collectors.joining());
     }
 
     private String range(Layer layer) {

@@ -28,7 +28,9 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates().fill("page.ftlh", new ReportPage(run).model()).replaceAll(UNPRINTABLE, "");
+        return new PageTemplates()
+                .fill("page.ftlh", new ReportPage(run).model())
+                .replaceAll(UNPRINTABLE, "");
     }
 
     private Map<String, Object> model() {
@@ -56,7 +58,11 @@ public final class ReportPage {
                 fact("Line", value("line.voltage") + ", " + value("line.frequency")),
                 fact("String", value("string.voltage") + ", " + value("string.current")),
                 fact("Program", run.making().program()),
-                fact("Simulator", run.making().simulator().isEmpty() ? "not known" : run.making().simulator()),
+                fact(
+                        "Simulator",
+                        run.making().simulator().isEmpty()
+                                ? "not known"
+                                : run.making().simulator()),
                 fact("Checked", run.making().date()));
     }
 

@@ -49,11 +49,16 @@ final class SpectrumPlot {
             ticks.add(Map.of("at", at(tick), "label", Engineering.fixed(tick, tick < 1 ? 1 : 0)));
         }
         return Map.of(
-                "orders", orders,
-                "ticks", ticks,
-                "rules", assessment.rules(),
-                "words", List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)),
-                "limited", !limits.isEmpty());
+                "orders",
+                orders,
+                "ticks",
+                ticks,
+                "rules",
+                assessment.rules(),
+                "words",
+                List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)),
+                "limited",
+                !limits.isEmpty());
     }
 
     private Map<String, Object> order(int order) {

@@ -70,8 +70,8 @@ final class SwitchingPlots {
 
     private Plot level(Plot plot, String figure, String unit) {
         run.predicted(DeckKind.CREST, figure)
-                .ifPresent(at -> plot.add(
-                        new Layer.Level("level", "predicted peak " + Engineering.rounded(at, unit, 4), at)));
+                .ifPresent(at ->
+                        plot.add(new Layer.Level("level", "predicted peak " + Engineering.rounded(at, unit, 4), at)));
         return plot;
     }
 
@@ -81,7 +81,11 @@ final class SwitchingPlots {
         double risen = cycle.onTime() + cycle.rise().time();
         double[] after = {0, cycle.onTime(), risen, risen + cycle.diode().time(), cycle.period()};
         double[] currents = {
-            cycle.startCurrent(), cycle.peakCurrent(), cycle.diode().from(), cycle.diode().to(), Double.NaN
+            cycle.startCurrent(),
+            cycle.peakCurrent(),
+            cycle.diode().from(),
+            cycle.diode().to(),
+            Double.NaN
         };
         int corners = after.length;
         double[] times = IntStream.range(0, corners * window.periods())

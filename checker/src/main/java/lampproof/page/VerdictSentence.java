@@ -17,13 +17,16 @@ final class VerdictSentence {
                 ? "."
                 : "; " + run.count(Outcome.NOT_SIMULATED) + " more were not simulated.";
         return switch (run.worst()) {
-            case AGREES -> (agree == 1 ? "The one figure compared agrees" : "All " + agree + " figures compared agree")
-                    + " with the prediction" + rest;
-            case DIFFERS -> differ + " of " + compared + " figures compared " + (differ == 1 ? "differs" : "differ")
-                    + " from the prediction" + rest;
-            case NO_VERDICT -> "No verdict on " + without + " of " + (compared + without)
-                    + " figures, because a run cannot be trusted as it stands; " + agree + " agree and " + differ
-                    + " differ" + rest;
+            case AGREES ->
+                (agree == 1 ? "The one figure compared agrees" : "All " + agree + " figures compared agree")
+                        + " with the prediction" + rest;
+            case DIFFERS ->
+                differ + " of " + compared + " figures compared " + (differ == 1 ? "differs" : "differ")
+                        + " from the prediction" + rest;
+            case NO_VERDICT ->
+                "No verdict on " + without + " of " + (compared + without)
+                        + " figures, because a run cannot be trusted as it stands; " + agree + " agree and " + differ
+                        + " differ" + rest;
             case NOT_SIMULATED -> "Nothing has been compared: no figure was simulated.";
         };
     }

@@ -18,8 +18,7 @@ class LayerTest {
 
     @Test
     void aGapInTheRecordIsAGapInTheBand() {
-        Trace trace =
-                new Trace(0, 10, new double[] {1, Double.NaN, 2, 2}, new double[] {1, Double.NaN, 2, 2});
+        Trace trace = new Trace(0, 10, new double[] {1, Double.NaN, 2, 2}, new double[] {1, Double.NaN, 2, 2});
         assertThat(new Layer.Band("simulated", "", trace).path(X, Y))
                 .isEqualTo("M12.5 90l0 0z" + "M62.5 80l25 0l0 0l-25 0z");
     }

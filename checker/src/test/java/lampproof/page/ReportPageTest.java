@@ -35,9 +35,13 @@ class ReportPageTest {
         RunVerdict verdict = RunVerdict.of(
                 NASTY, predictions, List.of(DeckVerdict.failed(DeckKind.MAINS, predictions, "log: " + NASTY)));
         RunRecord.Making making = new RunRecord.Making("lampproof", NASTY, "today");
-        String page = ReportPage.html(RunRecord.of(verdict, design("\"note \"\"" + NASTY.substring(1) + "\""), Map.of(), making));
+        String page = ReportPage.html(
+                RunRecord.of(verdict, design("\"note \"\"" + NASTY.substring(1) + "\""), Map.of(), making));
         assertThat(page).doesNotContain("<script").doesNotContain("\u202e").doesNotContain("\u0007");
-        assertThat(page).contains("<title>" + ESCAPED).contains("log: " + ESCAPED).contains("<dd>" + ESCAPED);
+        assertThat(page)
+                .contains("<title>" + ESCAPED)
+                .contains("log: " + ESCAPED)
+                .contains("<dd>" + ESCAPED);
         assertThat(page).contains("note " + ESCAPED);
     }
 
@@ -47,7 +51,8 @@ class ReportPageTest {
         String page = page(topology, agreeing(topology));
         assertThat(page).doesNotContain("http:").doesNotContain("https:").doesNotContain("url(");
         assertThat(page).doesNotContain("@import").doesNotContain("NaN").doesNotContain("Infinity");
-        assertThat(Pattern.compile("(?:src|href)=\"(?!#|data:,)").matcher(page).find()).isFalse();
+        assertThat(Pattern.compile("(?:src|href)=\"(?!#|data:,)").matcher(page).find())
+                .isFalse();
     }
 
     @Test
@@ -92,8 +97,7 @@ class ReportPageTest {
                         + sum(run.predicted(DeckKind.MAINS, "switch.loss"))
                         + sum(run.predicted(DeckKind.MAINS, "diode.loss.conduction")))
                 .isCloseTo(
-                        sum(run.predicted(DeckKind.MAINS, "loss.total")),
-                        org.assertj.core.api.Assertions.within(1e-3));
+                        sum(run.predicted(DeckKind.MAINS, "loss.total")), org.assertj.core.api.Assertions.within(1e-3));
         assertThat(ReportPage.html(run)).contains("Switch, turn-on");
     }
 

@@ -99,7 +99,9 @@ class ReportPageTest {
         assertThat(browser.getTitle()).isEqualTo("run: no verdict");
         assertThat(browser.findElements(By.cssSelector("script, img, iframe, object, embed, form")))
                 .isEmpty();
-        assertThat(browser.findElement(By.id("parts")).findElement(By.xpath("..")).getText())
+        assertThat(browser.findElement(By.id("parts"))
+                        .findElement(By.xpath(".."))
+                        .getText())
                 .contains(ATTACK);
     }
 
@@ -113,7 +115,8 @@ class ReportPageTest {
         });
         assertThat(browser.findElements(By.cssSelector("svg.plot path.simulated, svg.plot path.predicted")))
                 .hasSizeGreaterThan(10)
-                .allSatisfy(path -> assertThat(path.getDomAttribute("d")).startsWith("M").hasSizeGreaterThan(50));
+                .allSatisfy(path ->
+                        assertThat(path.getDomAttribute("d")).startsWith("M").hasSizeGreaterThan(50));
     }
 
     @Test
@@ -167,7 +170,8 @@ class ReportPageTest {
 
     /** A table with every probe of a deck: sines of the line, and a triangle and a gate of a switching period. */
     private static void write(Path file, double end, int rows, double period) throws IOException {
-        String header = Stream.concat(Stream.of("time"), Stream.of(Probe.values()).map(Probe::column))
+        String header = Stream.concat(
+                        Stream.of("time"), Stream.of(Probe.values()).map(Probe::column))
                 .reduce((a, b) -> a + "," + b)
                 .orElseThrow();
         StringBuilder table = new StringBuilder(header + "\n");
@@ -175,7 +179,8 @@ class ReportPageTest {
             double time = end * i / rows;
             table.append(String.format(Locale.ROOT, "%.9e", time));
             for (Probe probe : Probe.values()) {
-                table.append(String.format(Locale.ROOT, ",%.6e", value(probe, period).apply(time)));
+                table.append(
+                        String.format(Locale.ROOT, ",%.6e", value(probe, period).apply(time)));
             }
             table.append('\n');
         }
