@@ -6,11 +6,15 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import lampproof.capture.Mapping;
+import lampproof.capture.MappingText;
 import lampproof.compare.RunVerdict;
 import lampproof.deck.RunFolder;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
 import lampproof.report.VerdictText;
 import lampproof.spec.Nearest;
 import picocli.CommandLine.Command;
@@ -21,7 +25,16 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         description = "Measures the waveforms of a run folder and compares every figure with its prediction.",
-        footer = {"", "Example: lampproof check run", "Example: lampproof check run --wave mains=bench/mains.csv"})
+        footer = {
+            "",
+            "With --map the file is the table of an instrument, and wider tolerances hold:",
+            "  --map line.voltage=CH1*200            probe of 200:1",
+            "  --map line.current=CH2*-10+0.02       clamp turned round, 10 A/V, offset in ampere",
+            "  --map line.current='CH 2'@2us         a clamp that shows everything 2 us late",
+            "",
+            "Example: lampproof check run",
+            "Example: lampproof check run --wave mains=scope.csv --map line.voltage=CH1,line.current=CH2*10"
+        })
 final class CheckCommand extends LampproofCommand {
 
     @Parameters(paramLabel = "RUN", description = "The run folder.")
@@ -33,11 +46,30 @@ final class CheckCommand extends LampproofCommand {
             description = "Take the waveforms of a deck from this file; decks without a waveform are then left out.")
     private Map<String, Path> waves = new LinkedHashMap<>();
 
+    @Option(names = "--map", paramLabel = MappingText.FORM, description = MappingOption.DESCRIPTION)
+    private String map;
+
     @Override
     public Integer call() {
-        RunVerdict verdict = new Checking(new RunFolder(run), kinds(), List.of()).verdict();
+        RunVerdict verdict = new Checking(new RunFolder(run), kinds(), mappings(), List.of()).verdict();
         print(new VerdictText(style()).text(verdict));
         return ExitCode.of(verdict.worst()).code();
+    }
+
+    private List<Mapping> mappings() {
+        if (map == null) {
+            return List.of();
+        }
+        if (!waves.keySet().equals(Set.of(DeckKind.MAINS.word()))) {
+            throw UserFault.badInput(new Finding(
+                    "a mapping goes with a table of the whole lamp on its line",
+                    "--map",
+                    waves.isEmpty() ? "no --wave" : "--wave for " + String.join(", ", waves.keySet()),
+                    "--wave mains=FILE",
+                    ""));
+        }
+        return MappingText.read(
+                map, Arrays.stream(Probe.values()).map(Probe::dotted).toList());
     }
 
     private Map<DeckKind, Path> kinds() {

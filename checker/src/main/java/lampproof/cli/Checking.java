@@ -7,8 +7,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lampproof.capture.MappedTable;
+import lampproof.capture.Mapping;
 import lampproof.compare.DeckComparison;
 import lampproof.compare.DeckVerdict;
+import lampproof.compare.InstrumentComparison;
 import lampproof.compare.RunVerdict;
 import lampproof.deck.RunFolder;
 import lampproof.design.Design;
@@ -22,6 +27,7 @@ import lampproof.page.RunRecord;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.PredictionTable;
+import lampproof.prediction.Probe;
 import lampproof.report.JunitReport;
 import lampproof.report.VerdictTable;
 import lampproof.simulator.SimulationOutcome;
@@ -33,6 +39,7 @@ final class Checking {
 
     private final RunFolder run;
     private final Map<DeckKind, Path> waves;
+    private final List<Mapping> mappings;
     private final List<SimulationOutcome> outcomes;
     private final Map<DeckKind, WaveformFile> drawn = new EnumMap<>(DeckKind.class);
 
@@ -40,11 +47,13 @@ final class Checking {
      * Prepares to check.
      *
      * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
+     * @param mappings which column of an instrument's table of the mains deck is which probe; none for a simulator's
      * @param outcomes what became of the simulations, as far as they are known
      */
-    Checking(RunFolder run, Map<DeckKind, Path> waves, List<SimulationOutcome> outcomes) {
+    Checking(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, List<SimulationOutcome> outcomes) {
         this.run = run;
         this.waves = waves;
+        this.mappings = mappings;
         this.outcomes = outcomes;
     }
 
@@ -81,12 +90,29 @@ final class Checking {
         if (!Files.exists(table) && !waves.isEmpty() && !waves.containsKey(kind)) {
             return DeckVerdict.leftOut(kind, predictions, "no waveform was given for this deck");
         }
+        if (kind == DeckKind.MAINS && !mappings.isEmpty()) {
+            return instrument(table, predictions, driver);
+        }
         try {
             double stopTime = Simulating.stopTime(Netlist.read(run.deck(kind)));
             return DeckComparison.of(kind, predictions, driver, open(kind, table), stopTime);
         } catch (UserFault fault) {
             return DeckVerdict.failed(kind, predictions, fault.getMessage());
         }
+    }
+
+    /**
+     * Judges the table of an instrument.
+     *
+     * @throws UserFault when it cannot be read or lacks a column that is mapped
+     */
+    private DeckVerdict instrument(Path table, List<Prediction> predictions, Driver driver) {
+        MappedTable mapped =
+                MappedTable.named(WaveformFile.open(table), mappings, quantity -> quantity.replace('.', '_'));
+        Set<Probe> there = Arrays.stream(Probe.values())
+                .filter(probe -> mapped.has(probe.dotted()))
+                .collect(Collectors.toSet());
+        return InstrumentComparison.of(predictions, driver, mapped, there);
     }
 
     private Optional<String> failure(DeckKind kind) {

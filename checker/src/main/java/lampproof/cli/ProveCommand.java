@@ -68,7 +68,7 @@ final class ProveCommand extends LampproofCommand {
     }
 
     private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
-        RunVerdict verdict = new Checking(run, Map.of(), outcomes).verdict();
+        RunVerdict verdict = new Checking(run, Map.of(), List.of(), outcomes).verdict();
         print(new VerdictText(style()).text(verdict) + "\n");
         return ExitCode.of(verdict.worst());
     }

@@ -1,8 +1,13 @@
 package lampproof.compare;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import lampproof.design.Driver;
+import lampproof.measure.Between;
 import lampproof.measure.Channel;
 import lampproof.measure.ForwardPower;
 import lampproof.measure.Gate;
@@ -16,6 +21,7 @@ import lampproof.measure.Peak;
 import lampproof.measure.PeakOutsideEdges;
 import lampproof.measure.PeakOutsideEdges.After;
 import lampproof.measure.PeakToPeak;
+import lampproof.measure.PeakWhileClosed;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.StoredEnergy;
 import lampproof.measure.ValueAtEnd;
@@ -31,13 +37,18 @@ final class Bench {
 
     private static final double GATE_THRESHOLD = 0.5;
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasuringPass pass;
     private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
     private final Map<Probe, Harmonics> spectra = new EnumMap<>(Probe.class);
     private final Window window;
     private final Driver driver;
 
     Bench(Window window, Driver driver) {
+        this(window, driver, Between.STRAIGHT);
+    }
+
+    Bench(Window window, Driver driver, Between between) {
+        this.pass = new MeasuringPass(between);
         this.window = window;
         this.driver = driver;
     }
@@ -52,6 +63,21 @@ final class Bench {
 
     Driver driver() {
         return driver;
+    }
+
+    /** The probes that the measurements so far look at. */
+    Set<Probe> probes() {
+        return Arrays.stream(Probe.values())
+                .filter(probe -> pass.columns().contains(probe.column()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** The probes that a recipe looks at, found by trying it on a bench of its own. */
+    @SuppressWarnings("ReturnValueIgnored")
+    Set<Probe> probesOf(Function<Bench, ?> recipe) {
+        Bench trial = new Bench(window, driver);
+        recipe.apply(trial);
+        return trial.probes();
     }
 
     Channel channel(Probe probe) {
@@ -112,6 +138,16 @@ final class Bench {
     /** The peak outside the edges of the gate, where capacitances are charged through the part. */
     Taking stressPeak(Probe probe) {
         return add(new PeakOutsideEdges(window, channel(probe), gate(), After.BOTH, EDGE));
+    }
+
+    /**
+     * The peak while a diode conducts.
+     *
+     * <p>Gear's rule takes the derivative of the node voltage over its last two steps. Where the diode stops the node, its
+     * own current is therefore up to half too large for one to three points.
+     */
+    Taking peakWhileForward(Probe current, Probe diodeVoltage) {
+        return add(new PeakWhileClosed(window, channel(current), new Gate(channel(diodeVoltage), 0)));
     }
 
     Taking swing(Probe probe) {

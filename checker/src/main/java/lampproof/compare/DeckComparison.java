@@ -1,6 +1,7 @@
 package lampproof.compare;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,7 +77,9 @@ public final class DeckComparison {
         }
         List<Verdict> verdicts = new ArrayList<>();
         takings.forEach((prediction, taking) -> verdicts.add(Verdict.of(prediction, taking.result())));
-        return new DeckVerdict(deck, window.text(), checks, verdicts);
+        List<Verdict> explained =
+                Explaining.explained(deck, new Bench(window, driver), EnumSet.allOf(Probe.class), table, verdicts);
+        return new DeckVerdict(deck, window.text(), checks, explained);
     }
 
     private String incomplete(Span span) {
@@ -121,7 +124,7 @@ public final class DeckComparison {
         return Stream.concat(first.stream(), trust.checks().stream()).toList();
     }
 
-    private static TrustCheck readable(Reading reading) {
+    static TrustCheck readable(Reading reading) {
         String spoilt = String.join(
                 "; ",
                 reading.remarks().stream()

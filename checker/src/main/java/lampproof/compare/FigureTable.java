@@ -27,6 +27,7 @@ import lampproof.measure.DisplacementFactor;
 import lampproof.measure.FlickerIndex;
 import lampproof.measure.FlickerPercent;
 import lampproof.measure.Harmonics;
+import lampproof.measure.LineRipple;
 import lampproof.measure.Measured;
 import lampproof.measure.OnTime;
 import lampproof.measure.PowerFactor;
@@ -40,7 +41,7 @@ import lampproof.prediction.Probe;
 /** How each figure is measured on a deck's table. */
 final class FigureTable {
 
-    private static final int HIGHEST_ORDER = 39;
+    static final int HIGHEST_ORDER = 39;
 
     /** The running mean of flicker is a hundredth of the half cycle. */
     private static final double RUNNING_MEANS_PER_PERIOD = 200;
@@ -51,6 +52,7 @@ final class FigureTable {
     /** The bridge conducts when it carries more than this share of the crest of a sinusoidal current for the string power [-]. */
     private static final double CONDUCTING = 0.01;
 
+    private static final String WHILE_FORWARD = "taken of the inductor, whose current the diode carries";
     private static final String OUTSIDE_EDGES = "taken outside 0.2 us after each gate edge";
 
     private static final Map<String, Function<Bench, Taking>> TABLE = Stream.of(
@@ -85,7 +87,8 @@ final class FigureTable {
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
                     figure(
                             "diode.current.peak",
-                            b -> b.stressPeak(DIODE_CURRENT).noted(OUTSIDE_EDGES)),
+                            b -> b.peakWhileForward(INDUCTOR_CURRENT, DIODE_VOLTAGE)
+                                    .noted(WHILE_FORWARD)),
                     figure("diode.current.mean", b -> b.mean(DIODE_CURRENT)),
                     figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
                     figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),
@@ -94,6 +97,8 @@ final class FigureTable {
                     figure("switching.frequency.crest", FigureTable::crestFrequency),
                     figure("string.current.mean", b -> b.mean(STRING_CURRENT)),
                     figure("string.current.peak", b -> b.peak(STRING_CURRENT)),
+                    figure("string.current.ripple.line", FigureTable::lineRipple),
+                    figure("output.ripple_current.rms", FigureTable::outputRipple),
                     figure("string.power.mean", b -> b.power(OUTPUT_VOLTAGE, STRING_CURRENT)),
                     figure("string.flicker.percent", FigureTable::flickerPercent),
                     figure("string.flicker.index", FigureTable::flickerIndex),
@@ -161,6 +166,17 @@ final class FigureTable {
     private static Taking busRipple(Bench b) {
         Probe taken = b.driver().topology() == Topology.STEP_UP ? INDUCTOR_CURRENT : SWITCH_CURRENT;
         return b.add(new RootMeanSquare(b.window(), b.difference(BRIDGE_CURRENT, taken)));
+    }
+
+    /** What the converter gives less what the string takes. */
+    private static Taking outputRipple(Bench b) {
+        Probe given = b.driver().topology() == Topology.STEP_UP ? DIODE_CURRENT : INDUCTOR_CURRENT;
+        return b.add(new RootMeanSquare(b.window(), b.difference(given, STRING_CURRENT)));
+    }
+
+    private static Taking lineRipple(Bench b) {
+        return b.add(new LineRipple(
+                b.window(), b.channel(STRING_CURRENT), b.driver().line().frequency()));
     }
 
     /** In a record of a line period around its positive crest; with the line held at its crest anywhere. */

@@ -165,7 +165,8 @@ final class Trust {
         }
         if (taken.value() <= 0) {
             String power = Engineering.rounded(taken.value(), "W");
-            return TrustCheck.failed("energy", "no power flows in from the line (" + power + "): a probe turned round?");
+            return TrustCheck.failed(
+                    "energy", "no power flows in from the line (" + power + "): a probe turned round?");
         }
         double share = rest.value() / taken.value();
         boolean closes = Math.abs(share) <= ENERGY_BAND;

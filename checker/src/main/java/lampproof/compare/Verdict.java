@@ -31,6 +31,12 @@ public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome o
         return new Verdict(prediction, OptionalDouble.empty(), Outcome.NOT_SIMULATED, reason);
     }
 
+    /** The same with its explanation. */
+    Verdict because(String explanation) {
+        String all = reason.isEmpty() ? explanation : reason + "; " + explanation;
+        return new Verdict(prediction, simulated, outcome, all);
+    }
+
     /** Greatest difference that agrees [unit of the figure]. */
     public double allowed() {
         return prediction.tolerance().around(prediction.value());

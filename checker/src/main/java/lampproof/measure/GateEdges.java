@@ -13,12 +13,15 @@ final class GateEdges {
     }
 
     private static final int POINTS_OF_AN_EDGE = 2;
+    private static final double COARSE = 0.02;
 
     private final Gate gate;
     private final DoubleConsumer onRise;
     private final DoubleConsumer onFall;
     private State state = State.UNKNOWN;
     private double crossing = Double.NaN;
+    private long points = 1;
+    private long times = 1;
     private int shared = 1;
     private int mostShared = 1;
     private double smallestStep = Double.POSITIVE_INFINITY;
@@ -49,18 +52,27 @@ final class GateEdges {
         }
     }
 
-    /** Why the edges say nothing about cycles of some length [s]; empty when they do. */
+    /**
+     * Why the edges say nothing about cycles of some length; empty when they do.
+     *
+     * <p>An edge has two points at one time. Where three share one, and all times have two on average, they were
+     * written with too few digits.
+     *
+     * @param period length of a cycle [s]
+     */
     String unresolved(double period) {
-        double limit = 0.02 * period;
-        return mostShared > POINTS_OF_AN_EDGE && smallestStep > limit
+        boolean clipped = mostShared > POINTS_OF_AN_EDGE && points >= POINTS_OF_AN_EDGE * times;
+        return clipped && smallestStep > COARSE * period
                 ? "time resolution " + Engineering.exact(smallestStep, "s") + ", switching period "
                         + Engineering.exact(period, "s") + ": no switching-frequency figure can be taken"
                 : "";
     }
 
     private void watchTime(Piece piece) {
+        points++;
         if (piece.width() > 0) {
             smallestStep = Math.min(smallestStep, piece.width());
+            times++;
             shared = 1;
         } else {
             mostShared = Math.max(mostShared, ++shared);

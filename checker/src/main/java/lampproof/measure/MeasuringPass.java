@@ -7,7 +7,7 @@ import java.util.Map;
 import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.Waveforms;
 
 /**
  * Feeds many measurements in one pass over the rows of a waveform file.
@@ -45,12 +45,12 @@ public final class MeasuringPass implements RowSink {
         return channel(signal, Map.of(signal, 1.0), 0);
     }
 
-    /** A signal of the file times a gain. */
+    /** A signal of the file times a gain [own unit]. */
     public Channel channel(String signal, double gain) {
         return channel(signal, Map.of(signal, gain), 0);
     }
 
-    /** A weighted sum of signals plus an offset, under a name of its own. */
+    /** A weighted sum of signals plus an offset, under a name of its own [own unit]. */
     public Channel channel(String name, Map<String, Double> gains, double offset) {
         List<Term> terms = new ArrayList<>();
         gains.forEach((signal, gain) -> terms.add(new Term(column(signal), gain)));
@@ -72,13 +72,13 @@ public final class MeasuringPass implements RowSink {
     }
 
     /** Runs a file through. */
-    public Reading over(WaveformFile file) {
+    public Reading over(Waveforms file) {
         return over(file, Progress.NONE);
     }
 
     /** Runs a file through and tells the progress. */
-    public Reading over(WaveformFile file, Progress progress) {
-        return file.stream(columns.stream().map(file::signal).toList(), this, progress);
+    public Reading over(Waveforms file, Progress progress) {
+        return file.rows(columns, this, progress);
     }
 
     @Override

@@ -15,7 +15,7 @@ public final class PeriodMeans extends Measurement {
         bins = new Bins(window, channel, window.period(), (mean, low, high) -> means.addElement(mean));
     }
 
-    /** The mean over each period, in the order of time. */
+    /** The mean over each period, in the order of time [own unit]. */
     public double[] means() {
         bins.end();
         return means.getElements();

@@ -89,7 +89,7 @@ final class SwitchingPlots {
         };
         int corners = after.length;
         double[] times = IntStream.range(0, corners * window.periods())
-                .mapToDouble(i -> window.period() * (i / corners) + after[i % corners])
+                .mapToDouble(i -> window.period() * Math.floorDiv(i, corners) + after[i % corners])
                 .toArray();
         double[] values = IntStream.range(0, times.length)
                 .mapToDouble(i -> currents[i % corners])

@@ -89,7 +89,7 @@ public final class VerdictText {
     private static String words(Verdict verdict) {
         return switch (verdict.outcome()) {
             case AGREES -> "agrees";
-            case DIFFERS -> "DIFFERS";
+            case DIFFERS -> verdict.reason().isEmpty() ? "DIFFERS" : "DIFFERS: " + Printable.of(verdict.reason());
             case NO_VERDICT, NOT_SIMULATED -> verdict.outcome().words() + ": " + Printable.of(verdict.reason());
         };
     }

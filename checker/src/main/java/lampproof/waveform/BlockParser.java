@@ -122,7 +122,7 @@ final class BlockParser {
                 return column == cells.columns() ? behind(b, from) : -1;
             }
             int to = from;
-            while (c > ' ') {
+            while (c != ' ' && c != '\t' && c != '\n' && c != '\r') {
                 c = b[++to];
             }
             if (!cell(b, from, to, column++, rows.numbers, at)) {
@@ -133,10 +133,18 @@ final class BlockParser {
         }
     }
 
-    private boolean cell(byte[] b, int from, int to, int column, double[] numbers, int at) {
+    private boolean cell(byte[] b, int start, int end, int column, double[] numbers, int at) {
         int slot = cells.slot(column);
         if (slot == TableCells.SKIPPED) {
             return true;
+        }
+        int from = start;
+        while (b[from] == ' ') {
+            from++;
+        }
+        int to = end;
+        while (to > from && b[to - 1] == ' ') {
+            to--;
         }
         if (!plain(b, from, to)) {
             return false;
@@ -153,14 +161,20 @@ final class BlockParser {
         }
     }
 
-    /** Whether a cell ends like a decimal number; the parser would take hexadecimal ones and a closing f or d too. */
+    /** Whether a cell looks like a decimal number at both ends; the parser takes blanks, hexadecimal and 1.5f too. */
     private static boolean plain(byte[] b, int from, int to) {
         if (to <= from) {
             return false;
         }
+        byte first = b[from];
         byte last = b[to - 1];
-        boolean decimal = (last >= '0' && last <= '9') || last == '.';
+        boolean decimal =
+                (digit(first) || first == '-' || first == '+' || first == '.') && (digit(last) || last == '.');
         return decimal && (to - from < 3 || ((b[from + 1] | 0x20) != 'x' && (b[from + 2] | 0x20) != 'x'));
+    }
+
+    private static boolean digit(byte b) {
+        return b >= '0' && b <= '9';
     }
 
     /** Behind the line end at a place; a line feed after a carriage return belongs to it. */

@@ -35,6 +35,9 @@ final class BoundedCells extends FilterInputStream {
     @Override
     public int read(byte[] bytes, int offset, int length) throws IOException {
         int got = super.read(bytes, offset, length);
+        for (int i = offset; i < offset + got; i++) {
+            refuseControl(bytes[i]);
+        }
         if (got > 0) {
             lastByte = bytes[offset + got - 1];
             unbroken += got;
@@ -43,5 +46,11 @@ final class BoundedCells extends FilterInputStream {
             throw new IOException("a row does not end within " + LONGEST + " characters; a quote may be left open");
         }
         return got;
+    }
+
+    private static void refuseControl(byte b) throws IOException {
+        if (b >= 0 && b < ' ' && b != '\t' && b != '\r' && b != '\n') {
+            throw new IOException("a control character: not a text, or damaged");
+        }
     }
 }

@@ -21,6 +21,11 @@ final class Cells {
         return split(line, delimiter, true);
     }
 
+    /** Whether every bracket of a name is closed. */
+    static boolean bracketsClose(String name) {
+        return name.chars().map(c -> depthChange((char) c)).sum() == 0;
+    }
+
     private static List<String> split(String line, char delimiter, boolean brackets) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();

@@ -35,6 +35,14 @@ final class Faults {
                 "give a table with a time column and at least one signal, or a SPICE raw file");
     }
 
+    UserFault control(String place) {
+        return at(place, "holds a control character: not a text, or damaged", "");
+    }
+
+    UserFault fields(String place, int found, int expected) {
+        return at(place, found + " fields where " + expected + " are expected", "");
+    }
+
     UserFault notANumber(String place, String name, String text) {
         return at(place, "'" + text + "' in column '" + name + "' is not a number", "");
     }

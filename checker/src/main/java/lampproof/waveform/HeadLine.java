@@ -20,6 +20,11 @@ record HeadLine(int number, int offset, String text) {
         return text.isBlank();
     }
 
+    /** Whether it holds a control character, which no text has. */
+    boolean controls() {
+        return text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\t');
+    }
+
     /** The text without a comment mark in front. */
     String uncommented() {
         return text.strip().replaceFirst("^(#|%|\\*|//)+\\s*", "");

@@ -14,6 +14,7 @@ final class LastRow {
     private UserFault damage;
     private long number;
     private String what;
+    private int shortest = Integer.MAX_VALUE;
     private int length = -1;
     private int lengthBefore = -1;
 
@@ -39,11 +40,12 @@ final class LastRow {
     void whole(int lastFieldLength) {
         lengthBefore = length;
         length = lastFieldLength;
+        shortest = Math.min(shortest, lastFieldLength);
     }
 
-    /** Whether a last field without a line end behind it is shorter than all fields above it. */
+    /** Whether a last field without a line end is shorter than any above it, or has none above to compare with. */
     boolean cut(int lastFieldLength) {
-        return lengthBefore == length && lastFieldLength < length;
+        return length < 0 || (lengthBefore == length && lastFieldLength < shortest);
     }
 
     void end() {

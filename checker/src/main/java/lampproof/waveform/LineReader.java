@@ -61,9 +61,9 @@ final class LineReader {
         }
         lastRow.another();
         if (row.size() > layout.columns()) {
-            throw faults.at(rows.place(line), row.size() + " fields where " + layout.columns() + " are expected", "");
+            throw faults.fields(rows.place(line), row.size(), layout.columns());
         } else if (row.size() < layout.columns()) {
-            lastRow.torn(line, row.size() + " of " + layout.columns() + " fields");
+            lastRow.torn(line, row.size() + " fields where " + layout.columns() + " are expected");
         } else if (numbers(line, row)) {
             row(line, row.get(row.size() - 1), terminated);
         }
@@ -72,6 +72,9 @@ final class LineReader {
     private void line(long line, String text, boolean terminated) {
         if (text.isBlank() || text.replaceAll("\\s+", "").replaceFirst("^#", "").equals(layout.header())) {
             return;
+        }
+        if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\t')) {
+            throw faults.control(rows.place(line));
         }
         if (TableLayout.trailer(text)) {
             lastRow.another();

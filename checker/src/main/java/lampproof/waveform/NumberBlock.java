@@ -3,6 +3,8 @@ package lampproof.waveform;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -11,9 +13,10 @@ import java.util.stream.IntStream;
  * @param delimiter what stands between cells
  * @param first index of the first line of numbers among the lines
  * @param columns number of cells in that line
+ * @param filled columns that hold anything
  * @param lines the first lines of the file
  */
-record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines) {
+record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, List<HeadLine> lines) {
 
     private static final List<Character> DELIMITERS = List.of('\t', ';', ',', Cells.BLANKS);
     private static final int ROWS = 1000;
@@ -26,12 +29,20 @@ record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines)
                     .filter(i -> begins(lines, i, delimiter, whole))
                     .findFirst();
             if (start.isPresent() && best.map(b -> start.getAsInt() < b.first).orElse(true)) {
-                int columns =
-                        Cells.of(lines.get(start.getAsInt()).text(), delimiter).size();
-                best = Optional.of(new NumberBlock(delimiter, start.getAsInt(), columns, lines).withRowsAbove());
+                best = Optional.of(at(lines, start.getAsInt(), delimiter));
             }
         }
-        return best;
+        return best.map(NumberBlock::withRowsAbove);
+    }
+
+    private static NumberBlock at(List<HeadLine> lines, int start, char delimiter) {
+        int columns = Cells.of(lines.get(start).text(), delimiter).size();
+        List<List<String>> rows = new NumberBlock(delimiter, start, columns, Set.of(), lines).rows();
+        Set<Integer> filled = IntStream.range(0, columns)
+                .filter(c -> rows.stream().anyMatch(cells -> !cells.get(c).isEmpty()))
+                .boxed()
+                .collect(Collectors.toUnmodifiableSet());
+        return new NumberBlock(delimiter, start, columns, filled, lines);
     }
 
     /** The cells of the first rows, whole ones only. */
@@ -46,7 +57,7 @@ record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines)
 
     /** Whether a column holds anything. */
     boolean used(int column) {
-        return rows().stream().anyMatch(cells -> !cells.get(column).isEmpty());
+        return filled.contains(column);
     }
 
     /** The last line above the numbers, or above another line, that is not blank. */
@@ -57,6 +68,29 @@ record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines)
                 .findFirst();
     }
 
+    /** The last line above the numbers that holds the names of all columns, a scale among them. */
+    Optional<HeadLine> lastTitled() {
+        return IntStream.iterate(first - 1, i -> i >= 0, i -> i - 1)
+                .mapToObj(lines::get)
+                .filter(this::titled)
+                .findFirst();
+    }
+
+    /** The lines between one line and the numbers that are not blank. */
+    List<HeadLine> between(HeadLine line) {
+        return lines.subList(line.number(), first).stream()
+                .filter(l -> !l.blank())
+                .toList();
+    }
+
+    /** How many cells of a line are numbers. */
+    int numbers(HeadLine line) {
+        boolean quoted = line.text().indexOf('"') >= 0;
+        return (int) Cells.of(line.text(), delimiter).stream()
+                .filter(c -> number(c, delimiter, quoted))
+                .count();
+    }
+
     /** Whether every cell of a line is a number or empty, and at least two are numbers. */
     static boolean numeric(String line, char delimiter) {
         List<String> cells = Cells.of(line, delimiter);
@@ -65,7 +99,7 @@ record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines)
                 && cells.stream().allMatch(c -> c.isEmpty() || number(c, delimiter, quoted));
     }
 
-    private static boolean number(String cell, char delimiter, boolean quoted) {
+    static boolean number(String cell, char delimiter, boolean quoted) {
         if (NumberText.notFinite(cell) || is(cell, NumberText.POINT)) {
             return true;
         }
@@ -83,13 +117,34 @@ record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines)
         if (!numeric(line, delimiter)) {
             return false;
         }
+        int columns = Cells.of(line, delimiter).size();
         Optional<HeadLine> next =
                 lines.stream().skip(index + 1L).filter(l -> !l.blank()).findFirst();
-        int columns = Cells.of(line, delimiter).size();
-        return next.map(l -> follows(l.text(), columns, delimiter)
-                        || (whole && l.number() == lines.size())
-                        || TableLayout.trailer(l.text()))
-                .orElse(true);
+        return titled(lines, index, delimiter, columns)
+                || next.map(l -> follows(l.text(), columns, delimiter)
+                                || (whole && l.number() == lines.size())
+                                || TableLayout.trailer(l.text()))
+                        .orElse(true);
+    }
+
+    /** Whether a line of names with a scale among them stands above a line. */
+    private static boolean titled(List<HeadLine> lines, int index, char delimiter, int columns) {
+        int above = index - 1;
+        while (above >= 0 && lines.get(above).blank()) {
+            above--;
+        }
+        return above >= 0 && titled(lines.get(above), delimiter, columns);
+    }
+
+    /** Whether a line holds the names of all columns, a scale among them. */
+    boolean titled(HeadLine line) {
+        return titled(line, delimiter, columns);
+    }
+
+    private static boolean titled(HeadLine line, char delimiter, int columns) {
+        List<String> names = Cells.names(line.uncommented(), delimiter);
+        return names.size() == columns
+                && names.stream().map(UnitLabel::of).anyMatch(title -> ScaleName.time(title.name()));
     }
 
     private static boolean follows(String line, int columns, char delimiter) {
@@ -98,19 +153,17 @@ record NumberBlock(char delimiter, int first, int columns, List<HeadLine> lines)
 
     /** Some oscilloscopes write their settings beside the first rows; those rows count too. */
     private NumberBlock withRowsAbove() {
-        List<Integer> used =
-                IntStream.range(0, columns).filter(this::used).boxed().toList();
         int start = first;
         while (start > 0
-                && used.size() < columns
-                && besideSettings(lines.get(start - 1).text(), used)) {
+                && filled.size() < columns
+                && besideSettings(lines.get(start - 1).text())) {
             start--;
         }
-        return new NumberBlock(delimiter, start, columns, lines);
+        return new NumberBlock(delimiter, start, columns, filled, lines);
     }
 
-    private boolean besideSettings(String line, List<Integer> used) {
+    private boolean besideSettings(String line) {
         List<String> cells = Cells.of(line, delimiter);
-        return cells.size() == columns && used.stream().allMatch(c -> number(cells.get(c), delimiter, false));
+        return cells.size() == columns && filled.stream().allMatch(c -> number(cells.get(c), delimiter, false));
     }
 }

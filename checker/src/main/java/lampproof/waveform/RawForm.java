@@ -106,7 +106,7 @@ final class RawForm implements Form {
                         rows.passOver();
                     }
                 }
-                next = RawHead.read(lines, faults);
+                next = lines.endedEarly() ? Optional.empty() : RawHead.read(lines, faults);
             }
         }
     }

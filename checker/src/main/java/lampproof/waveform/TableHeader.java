@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The names above a block of numbers.
@@ -22,92 +23,147 @@ record TableHeader(String line, List<UnitLabel> titles) {
     /**
      * Reads the names.
      *
-     * @throws lampproof.fault.UserFault when there are more or fewer names than cells, or numbers stand above them
+     * @throws lampproof.fault.UserFault when there are more or fewer names than cells, or a damaged row stands among them
      */
     static TableHeader of(NumberBlock block, Faults faults) {
-        Optional<HeadLine> nearest = block.above(block.first());
-        if (nearest.isEmpty()) {
-            return NONE;
-        }
-        HeadLine line = nearest.get();
-        List<String> cells = names(line, block);
-        boolean units = !NumberBlock.numeric(line.text(), block.delimiter())
-                && cells.stream().anyMatch(c -> !c.isEmpty())
-                && cells.stream().allMatch(UnitLabel::isUnit);
-        Optional<HeadLine> named = units ? block.above(line.number() - 1) : nearest;
-        if (units
-                && named.filter(l -> names(l, block).size() == block.columns()).isEmpty()) {
-            return ScaleName.time(cells.get(0)) ? titled(line, block, List.of(), faults) : NONE;
-        }
-        return titled(named.orElseThrow(), block, units ? cells : List.of(), faults);
+        return new Reader(block, faults).header();
     }
 
-    private static TableHeader titled(HeadLine line, NumberBlock block, List<String> units, Faults faults) {
-        refuseNumbersAbove(line, block, faults);
-        List<String> names = names(line, block);
-        if (names.size() != block.columns()) {
-            if (preamble(line, names, block)) {
+    /** Looks for names from the numbers upwards. */
+    private static final class Reader {
+
+        /** A cell of a units row, known or not. */
+        private static final Pattern UNIT = Pattern.compile("[(\\[]?[\\p{L}%°·*/^²]{0,12}[)\\]]?");
+
+        /** A channel that an instrument names by its number. */
+        private static final Pattern CHANNEL = Pattern.compile("\\d{1,2}");
+
+        private static final Pattern NUMBER_IN_FRONT = Pattern.compile("[-+.]?\\d.*");
+
+        private final NumberBlock block;
+        private final Faults faults;
+
+        Reader(NumberBlock block, Faults faults) {
+            this.block = block;
+            this.faults = faults;
+        }
+
+        TableHeader header() {
+            Optional<HeadLine> nearest = block.above(block.first());
+            if (nearest.isEmpty()) {
                 return NONE;
             }
-            throw faults.at(
-                    "line " + line.number(),
-                    names.size() + " names stand above " + block.columns() + " columns",
-                    "one name per column, names with a comma in quotes or brackets");
-        }
-        List<UnitLabel> titles = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            UnitLabel title = UnitLabel.of(names.get(i));
-            titles.add(units.isEmpty() ? title : title.withUnit(units.get(i)));
-        }
-        return new TableHeader(line.uncommented(), titles);
-    }
-
-    /** Free text, not names: no cells, or a comment that does not begin with a scale. */
-    private static boolean preamble(HeadLine line, List<String> names, NumberBlock block) {
-        boolean scale = ScaleName.time(UnitLabel.of(names.get(0)).name()) || ScaleName.frequency(names.get(0));
-        boolean cells = block.delimiter() != Cells.BLANKS && names.size() > 1;
-        return !scale && (!cells || line.commented());
-    }
-
-    /** The cells of a line as names; empty ones at its end are dropped or added to fit the columns. */
-    private static List<String> names(HeadLine line, NumberBlock block) {
-        String text = line.uncommented();
-        List<String> names = new ArrayList<>(Cells.names(text, block.delimiter()));
-        if (block.delimiter() == Cells.BLANKS && names.size() != block.columns()) {
-            List<String> wide = List.of(text.split("\\s{2,}|\\t"));
-            names = wide.size() == block.columns() ? new ArrayList<>(wide) : names;
-        }
-        while (names.size() > block.columns() && names.get(names.size() - 1).isEmpty()) {
-            names.remove(names.size() - 1);
-        }
-        int missing = block.columns() - names.size();
-        if (missing > 0 && names.size() > 1 && restUnused(block, names.size())) {
-            names.addAll(Collections.nCopies(missing, ""));
-        }
-        return names;
-    }
-
-    private static boolean restUnused(NumberBlock block, int from) {
-        for (int column = from; column < block.columns(); column++) {
-            if (block.used(column)) {
-                return false;
+            HeadLine line = nearest.get();
+            if (knownUnits(names(line))) {
+                Optional<HeadLine> above = block.above(line.number() - 1);
+                boolean named =
+                        above.filter(l -> names(l).size() == block.columns()).isPresent();
+                return named ? titled(above.get(), names(line)) : block.titled(line) ? titled(line, List.of()) : NONE;
             }
+            HeadLine scaled = block.lastTitled().orElse(line);
+            List<HeadLine> between = block.between(scaled);
+            return titled(scaled, between.isEmpty() ? List.of() : units(between));
         }
-        return true;
-    }
 
-    /** A line of numbers above the names, or in their place, is a damaged table. */
-    private static void refuseNumbersAbove(HeadLine line, NumberBlock block, Faults faults) {
-        for (HeadLine above : block.lines().subList(0, line.number())) {
-            int cells = Cells.of(above.text(), block.delimiter()).size();
-            boolean names = above.number() == line.number();
-            if (NumberBlock.numeric(above.text(), block.delimiter()) && (names || cells == block.columns())) {
+        private boolean knownUnits(List<String> cells) {
+            return cells.size() == block.columns()
+                    && cells.stream().anyMatch(c -> !c.isEmpty())
+                    && cells.stream().allMatch(UnitLabel::isUnit);
+        }
+
+        /** The units between names and numbers; anything else there is a damaged row. */
+        private List<String> units(List<HeadLine> between) {
+            HeadLine line = between.get(0);
+            List<String> cells = names(line);
+            boolean units = cells.stream().allMatch(c -> UNIT.matcher(c).matches());
+            if (between.size() == 1 && cells.size() == block.columns() && units) {
+                return cells;
+            }
+            throw cells.size() == block.columns()
+                    ? faults.at("line " + line.number(), "a row that is no row of numbers", "")
+                    : faults.fields("line " + line.number(), cells.size(), block.columns());
+        }
+
+        private TableHeader titled(HeadLine line, List<String> units) {
+            refuseNumbersAbove(line);
+            List<String> names = names(line);
+            if (names.size() != block.columns()) {
+                if (preamble(line, names)) {
+                    return NONE;
+                }
                 throw faults.at(
-                        "line " + above.number(),
-                        names
-                                ? cells + " fields where " + block.columns() + " are expected"
-                                : "a row of numbers stands above the names",
-                        "");
+                        "line " + line.number(),
+                        names.size() + " names stand above " + block.columns() + " columns",
+                        "one name per column, names with a comma in quotes or brackets");
+            }
+            boolean numbers = names.stream()
+                    .anyMatch(n -> NumberBlock.number(n, block.delimiter(), true)
+                            && !CHANNEL.matcher(n).matches());
+            if (numbers) {
+                throw faults.at("line " + line.number(), "numbers among the names", "");
+            }
+            names.stream().filter(n -> !Cells.bracketsClose(n)).findFirst().ifPresent(n -> {
+                throw faults.at("line " + line.number(), "the brackets of the name '" + n + "' do not close", "");
+            });
+            List<UnitLabel> titles = new ArrayList<>();
+            for (int i = 0; i < names.size(); i++) {
+                UnitLabel title = UnitLabel.of(names.get(i));
+                titles.add(units.isEmpty() ? title : title.withUnit(units.get(i)));
+            }
+            return new TableHeader(line.uncommented(), titles);
+        }
+
+        /** Free text, not names: no cells, or a comment that does not begin with a scale. */
+        private boolean preamble(HeadLine line, List<String> names) {
+            boolean scale = ScaleName.time(UnitLabel.of(names.get(0)).name()) || ScaleName.frequency(names.get(0));
+            boolean cells = block.delimiter() != Cells.BLANKS && names.size() > 1;
+            return !scale && (!cells || line.commented());
+        }
+
+        /** The cells of a line as names; empty ones at its end are dropped or added to fit the columns. */
+        private List<String> names(HeadLine line) {
+            String text = line.uncommented();
+            List<String> names = new ArrayList<>(Cells.names(text, block.delimiter()));
+            if (block.delimiter() == Cells.BLANKS && names.size() != block.columns()) {
+                List<String> wide = List.of(text.split("\\s{2,}|\\t", -1));
+                names = wide.size() == block.columns() ? new ArrayList<>(wide) : names;
+            }
+            while (names.size() > block.columns() && names.get(names.size() - 1).isEmpty()) {
+                names.remove(names.size() - 1);
+            }
+            if (names.size() > 1 && restUnused(names.size())) {
+                names.addAll(Collections.nCopies(block.columns() - names.size(), ""));
+            }
+            return names;
+        }
+
+        private boolean restUnused(int from) {
+            for (int column = from; column < block.columns(); column++) {
+                if (block.used(column)) {
+                    return false;
+                }
+            }
+            return from < block.columns();
+        }
+
+        /** A line of numbers above the names, or in their place, is a damaged row. */
+        private void refuseNumbersAbove(HeadLine names) {
+            for (HeadLine line : block.lines().subList(0, names.number())) {
+                String place = "line " + line.number();
+                int cells = Cells.of(line.text(), block.delimiter()).size();
+                int numbers = block.numbers(line);
+                boolean inPlace = line.number() == names.number() && !block.titled(line);
+                if (numbers >= 2 && numbers == cells && cells != block.columns() && inPlace) {
+                    throw faults.fields(place, cells, block.columns());
+                }
+                boolean row = inPlace
+                        ? numbers >= 2
+                                || (numbers > 0 && cells == block.columns())
+                                || NUMBER_IN_FRONT.matcher(line.text().strip()).matches()
+                        : numbers >= 2 && 2 * numbers > cells && !block.titled(line);
+                if (row) {
+                    throw faults.at(place, "a row that is no row of numbers", "");
+                }
             }
         }
     }

@@ -1,6 +1,7 @@
 package lampproof.waveform;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * How a table of numbers is laid out.
@@ -32,7 +33,7 @@ record TableLayout(
         String words,
         List<Remark> remarks) {
 
-    private static final String TRAILER = "End of Xyce";
+    private static final Pattern TRAILER = Pattern.compile("End of Xyce\\(TM\\) [A-Za-z ]+");
 
     /** Whether the byte scanner reads it; other tables go through the general CSV reader. */
     boolean scannable() {
@@ -41,7 +42,7 @@ record TableLayout(
 
     /** Whether a line is the sentence that closes a table of Xyce. */
     static boolean trailer(String line) {
-        return line.strip().startsWith(TRAILER);
+        return TRAILER.matcher(line.strip()).matches();
     }
 
     /** Whether a whole run closes its table with that sentence. */

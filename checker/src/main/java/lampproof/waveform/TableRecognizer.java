@@ -26,6 +26,9 @@ final class TableRecognizer {
      */
     static TableLayout recognize(Content content, Hints hints, Faults faults) {
         List<HeadLine> lines = HeadLine.of(content.head(), content.whole());
+        lines.stream().filter(HeadLine::controls).findFirst().ifPresent(line -> {
+            throw line.number() == 1 ? faults.unknownForm() : faults.control("line " + line.number());
+        });
         NumberBlock block = NumberBlock.find(lines, content.whole()).orElseThrow(faults::unknownForm);
         return new TableRecognizer(faults, hints, block).layout();
     }

@@ -13,7 +13,7 @@ import lampproof.fault.UserFault;
  *
  * <p>Every fault of the file is a {@link UserFault} without verdict that names the line.
  */
-public final class WaveformFile {
+public final class WaveformFile implements Waveforms {
 
     private final Content content;
     private final Faults faults;
@@ -98,8 +98,14 @@ public final class WaveformFile {
     }
 
     /** The stretch of time covered, found by a pass over the time column. */
+    @Override
     public Span span() {
         return stream(List.of(), (time, values) -> {}, Progress.NONE).span();
+    }
+
+    @Override
+    public Reading rows(List<String> names, RowSink sink, Progress progress) {
+        return stream(names.stream().map(this::signal).toList(), sink, progress);
     }
 
     /** Streams signals by name; see {@link #stream(List, RowSink, Progress)}. */

@@ -1,6 +1,10 @@
 package lampproof.compare;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +16,7 @@ import java.util.stream.Stream;
 import lampproof.design.Control;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
+import lampproof.design.Fittings;
 import lampproof.design.Inductor;
 import lampproof.design.Law;
 import lampproof.design.LedString;
@@ -19,8 +24,10 @@ import lampproof.design.Line;
 import lampproof.design.Output;
 import lampproof.design.PowerSwitch;
 import lampproof.design.Rectifier;
+import lampproof.design.Sizing;
 import lampproof.design.Topology;
 import lampproof.prediction.Probe;
+import lampproof.spec.SpecReader;
 import lampproof.waveform.WaveformFile;
 
 /**
@@ -54,7 +61,20 @@ final class CrestTable {
                 0.5,
                 new Output(1e-6),
                 new LedString(180, 80, 0.25),
-                new Control(Law.BOUNDARY, 50e3, 0, 0, 0, 0, 0, 0, 0));
+                new Control(Law.BOUNDARY, 50e3, 0, 0, 0, 0, 0, 0, 0),
+                fittings());
+    }
+
+    /** Those of a shipped example: nothing beyond the circuit is measured. */
+    private static Fittings fittings() {
+        try (Reader example = new InputStreamReader(
+                CrestTable.class.getResourceAsStream("/lampproof/examples/stairwell-step-up.csv"), UTF_8)) {
+            return Sizing.of(SpecReader.read(example, "stairwell-step-up.csv"))
+                    .driver()
+                    .fittings();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     double stopTime() {

@@ -31,7 +31,7 @@ class DeckComparisonTest {
             Map.entry("switch.voltage.peak", 200.0),
             Map.entry("switch.loss", 0.0),
             Map.entry("switch.loss.conduction", 0.5),
-            Map.entry("diode.current.peak", 0.98),
+            Map.entry("diode.current.peak", 1.0),
             Map.entry("diode.current.mean", 0.25),
             Map.entry("diode.current.rms", 1 / Math.sqrt(6)),
             Map.entry("diode.voltage.peak", 200.0),

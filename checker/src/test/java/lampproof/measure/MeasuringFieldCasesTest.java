@@ -99,6 +99,120 @@ class MeasuringFieldCasesTest {
         assertThat(index.result().value()).isCloseTo(0.12732, within(5e-6));
     }
 
+    @Test
+    void efficiencyCountsTheEnergyOfTheStores() {
+        double released = StoredEnergy.ofCapacitor(4.7e-6, 330) - StoredEnergy.ofCapacitor(4.7e-6, 318);
+        assertThat(released).isCloseTo(18.27e-3, within(5e-6));
+        assertThat(released / 20e-3).isCloseTo(0.9137, within(5e-5));
+        assertThat(Efficiency.of(Measured.of(9.0), Measured.of(9.2), released, 20e-3)
+                        .value())
+                .isCloseTo(0.9280, within(5e-5));
+        assertThat(Efficiency.of(Measured.of(9.0), Measured.of(9.2), 0, 20e-3))
+                .isEqualTo(Measured.absent("an efficiency of 102.2 % is impossible: not steady, or a power is wrong"));
+        assertThat(Efficiency.of(Measured.of(-9.0), Measured.of(8.0), 0, 20e-3))
+                .isEqualTo(Measured.absent(
+                        "power in -9.00 W and power out 8.00 W have opposite signs:" + " input current reversed?"));
+        assertThat(Efficiency.of(Measured.of(0), Measured.of(0), 0, 20e-3).present())
+                .isFalse();
+    }
+
+    @Test
+    void powerOfAFeedingSourceIsTurnedOnceAndSaidSo() {
+        WaveformFile file = Wave.file("time,p_v1\n0,-3.25\n1e-6,-6.5\n3e-6,-6.5\n");
+        Measured power = SourcePower.turned(Measured.of(Wave.mean(file, "p_v1")));
+        assertThat(power.value()).isCloseTo(5.95833, within(5e-6));
+        assertThat(power.note()).isEqualTo("sign turned");
+    }
+
+    @Test
+    void powerThatFlowsBackStaysNegative() {
+        MeasuringPass pass = new MeasuringPass();
+        Channel v = pass.channel("v");
+        Channel i = pass.channel("i(v1)");
+        SourcePower feeding = pass.add(new SourcePower(Window.of(0, 2), v, i));
+        Wave.run(pass, new double[] {0, 10, -1}, new double[] {1, 10, -1}, new double[] {1, 10, 3}, new double[] {
+            2, 10, 3
+        });
+        assertThat(feeding.result().value()).isCloseTo(-10, within(1e-12));
+        assertThat(feeding.result().note()).isEqualTo("sign turned; input current reversed?");
+    }
+
+    @Test
+    void spikeIsReportedRawAndWithItsWidth() {
+        WaveformFile file =
+                Wave.file("t_ns,v_drain\n0,340\n100,340\n100.4,612\n100.8,338\n101.2,352\n101.6,340\n200,340\n");
+        MeasuringPass first = new MeasuringPass();
+        Channel v = first.channel("v_drain");
+        Peak peak = first.add(new Peak(Window.of(file.span()), v));
+        Plateau plateau = first.add(new Plateau(Window.of(file.span()), v, 306, 612));
+        first.over(file);
+        assertThat(peak.result().value()).isEqualTo(612);
+        assertThat(plateau.result().value()).isCloseTo(340, within(0.6));
+        MeasuringPass second = new MeasuringPass();
+        SpikeWidth width = second.add(
+                new SpikeWidth(Window.of(file.span()), second.channel("v_drain"), SpikeWidth.ABOVE_PLATEAU * 340));
+        second.over(file);
+        assertThat(width.result().value()).isCloseTo(0.747e-9, within(5e-13));
+        assertThat(width.result().note()).isEqualTo("peak on a single point: step too coarse to know");
+    }
+
+    @Test
+    void measureOfTheSimulatorIsCheckedAgainstItsWindow() {
+        List<LoggedMeasure> measures = LoggedMeasure.of("""
+                vr                  =   2.29810e+02 from=  2.00000e-02 to=  4.50000e-02
+                Error: measure  tcross  when(WHEN) : out of interval
+                 .meas tran tcross when v(in)=400 rise=1 failed!
+                """);
+        assertThat(measures).extracting(LoggedMeasure::name).containsExactly("vr", "tcross");
+        assertThat(measures.get(0).result().value()).isEqualTo(229.81);
+        assertThat(measures.get(0).over(Window.of(20e-3, 60e-3)))
+                .isEqualTo(Measured.absent("vr: asked 20 ms to 60 ms, got 20 ms to 45 ms"));
+        assertThat(measures.get(0).over(Window.of(20e-3, 45e-3)).value()).isEqualTo(229.81);
+        assertThat(measures.get(1).result()).isEqualTo(Measured.absent("tcross: failed"));
+    }
+
+    @Test
+    void timeWithTooFewDigitsGivesNoSwitchingFigure() {
+        WaveformFile file =
+                Wave.file("time,v(sw)\n1.0000e-02,0\n1.0000e-02,300\n1.0000e-02,300\n1.0010e-02,300\n1.0010e-02,0\n");
+        MeasuringPass pass = new MeasuringPass();
+        Gate gate = new Gate(pass.channel("v(sw)"), 150);
+        Window window = new Window(file.span().start(), file.span().end(), 1, "switching period");
+        SwitchingFrequency frequency = pass.add(new SwitchingFrequency(window, gate));
+        OnTime onTime = pass.add(new OnTime(window, gate));
+        pass.over(file);
+        assertThat(frequency.result())
+                .isEqualTo(Measured.absent("time resolution 10 µs, switching period 10 µs:"
+                        + " no switching-frequency figure can be taken"));
+        assertThat(onTime.result().present()).isFalse();
+    }
+
+    @Test
+    void lineRippleAndSwitchingRippleAreSeparated() {
+        MeasuringPass pass = new MeasuringPass();
+        Channel led = pass.channel("i(led)");
+        Window window = new Window(0, 20e-3, 2, "line half period");
+        FlickerPercent percent = pass.add(new FlickerPercent(window, led));
+        FlickerPercent raw = pass.add(new FlickerPercent(window, led, 1e-7));
+        LineRipple slow = pass.add(new LineRipple(window, led, 50));
+        SwitchingRipple fast = pass.add(new SwitchingRipple(window, led, 50));
+        Wave.run(
+                pass,
+                0,
+                20e-3,
+                100_000,
+                List.of(t -> 0.060 + 0.024 * Math.sin(2 * W * t) + 0.010 * triangle(50e3 * t)));
+        assertThat(percent.result().value()).isCloseTo(0.400, within(5e-4));
+        assertThat(raw.result().value()).isCloseTo(34.0 / 60, within(5e-3));
+        assertThat(slow.result().value()).isCloseTo(0.048, within(1e-4));
+        assertThat(fast.result().value()).isCloseTo(0.020, within(4e-4));
+    }
+
+    /** A triangle between -1 and 1 of period 1. */
+    private static double triangle(double x) {
+        return 4 * Math.abs(x - Math.floor(x + 0.5)) - 1;
+    }
+
     private static void squareAndSine(MeasuringPass pass, double level) {
         for (int k = 0; k <= 20_000; k++) {
             double t = k * 1e-6;

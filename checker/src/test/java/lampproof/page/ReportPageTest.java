@@ -148,8 +148,8 @@ class ReportPageTest {
     private static Design design(String topology, String note) {
         String volts = topology.equals("step-up") ? "420" : "33";
         String milliamperes = topology.equals("step-up") ? "16.7" : "210";
-        String table = "quantity,typ,unit,note\ndriver.topology," + topology + ",,\nline.voltage,230,V," + note
-                + "\nline.frequency,50,Hz,\nstring.voltage," + volts + ",V,\nstring.current," + milliamperes + ",mA,\n";
+        String table = "quantity,min,typ,max,unit,note\ndriver.topology,," + topology + ",,,\nline.voltage,,230,,V," + note
+                + "\nline.frequency,,50,,Hz,\nstring.voltage,," + volts + ",,V,\nstring.current,," + milliamperes + ",,mA,\n";
         return Sizing.of(SpecReader.read(new StringReader(table), "lamp.csv"));
     }
 }

@@ -9,7 +9,8 @@ class VerdictTableTest {
     @Test
     void everyFigureIsARow() {
         assertThat(VerdictTable.text(Verdicts.five()))
-                .isEqualTo("""
+                .isEqualTo(
+                        """
                 figure,corner,deck,predicted,simulated,unit,deviation_percent,tolerance,verdict,reason
                 line.power.mean,nominal,mains,7.50000,7.51200,W,0.160,0.150,agrees,
                 line.power_factor,nominal,mains,0.980000,0.979000,1,-0.102,0.0196,agrees,

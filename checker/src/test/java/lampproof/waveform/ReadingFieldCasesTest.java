@@ -67,7 +67,7 @@ class ReadingFieldCasesTest {
         assertThat(reading.sound()).isFalse();
         assertThatThrownBy(reading::requireSound)
                 .isInstanceOf(UserFault.class)
-                .hasMessage("wave.txt, line 4: 2 of 3 fields: torn last row, file incomplete");
+                .hasMessage("wave.txt, line 4: 2 fields where 3 are expected: torn last row, file incomplete");
     }
 
     @Test

@@ -27,9 +27,11 @@ final class DeckValues {
     private static final double EDGE = 20e-9;
     private static final double CLOCK_WIDTH = 150e-9;
     private static final double FOLLOW_PERIODS = 3;
-    private static final int CREST_CYCLES = 40;
+    private static final double CLOCK_AT_STOP = 0.95;
+    private static final double CREST_CYCLES = 40 + CLOCK_AT_STOP;
     private static final double STEPS_PER_ON_TIME_MAINS = 25;
     private static final double STEPS_PER_ON_TIME_CREST = 100;
+    private static final double STEPS_PER_RING = 30;
 
     private final Solution solution;
     private final Driver driver;
@@ -64,17 +66,42 @@ final class DeckValues {
     private Map<String, Object> deck(String title, List<String> figures) {
         double onTime = solution.crestStage().meanOnTime();
         boolean crest = kind == DeckKind.CREST;
-        double step = onTime / (crest ? STEPS_PER_ON_TIME_CREST : STEPS_PER_ON_TIME_MAINS);
-        double stop = crest
+        double step = crest
+                ? onTime / STEPS_PER_ON_TIME_CREST
+                : Math.min(onTime / STEPS_PER_ON_TIME_MAINS, ringPeriod() / STEPS_PER_RING);
+        return Map.of(
+                "name",
+                kind.word(),
+                "title",
+                title,
+                "figures",
+                figures,
+                "step",
+                step,
+                "stop",
+                stop(),
+                "almostStop",
+                stop() * (1 - 1e-9));
+    }
+
+    private double stop() {
+        return kind == DeckKind.CREST
                 ? CREST_CYCLES / solution.crestStage().leastFrequency()
                 : 2 * driver.line().halfPeriod();
-        return Map.of(
-                "name", kind.word(),
-                "title", title,
-                "figures", figures,
-                "step", step,
-                "stop", stop,
-                "almostStop", stop * (1 - 1e-9));
+    }
+
+    /** When the clock first strikes [s]: the run must not end on an edge, or the simulator's last steps vanish. */
+    private double phase(double period) {
+        double cycles = stop() / period - CLOCK_AT_STOP;
+        return (cycles - Math.floor(cycles)) * period;
+    }
+
+    /** Period of the ring of inductor and node capacitance [s]: Gear's rule damps it when it is not followed. */
+    private double ringPeriod() {
+        return 2
+                * Math.PI
+                * Math.sqrt(
+                        driver.inductor().inductance() * driver.powerSwitch().capacitance());
     }
 
     private Map<String, Object> circuit() {
@@ -102,6 +129,7 @@ final class DeckValues {
         values.put("edge", EDGE);
         values.put("clockWidth", CLOCK_WIDTH);
         values.put("period", 1 / control.frequency());
+        values.put("phase", phase(1 / control.frequency()));
         return values;
     }
 

@@ -21,7 +21,17 @@ final class Choosing {
 
     /** The given value, in the unit of its dimension; it must be there. */
     double given(String name) {
-        return spec.amount(name).orElseThrow().typical();
+        return range(name).typical();
+    }
+
+    /** The given value with its spread; it must be there. */
+    Amount range(String name) {
+        return spec.amount(name).orElseThrow();
+    }
+
+    /** The given word; it must be there. */
+    String givenWord(String name) {
+        return spec.word(name).orElseThrow();
     }
 
     /** The given value, or else the one that the rule yields. */
@@ -35,6 +45,11 @@ final class Choosing {
             filled.put(name, SpecRow.filledIn(name, new Word(value), rule));
             return value;
         });
+    }
+
+    /** Whether the spec leaves a value open. */
+    boolean isOpen(String name) {
+        return !spec.names().contains(name);
     }
 
     /** What was given, then what was filled in. */

@@ -15,6 +15,7 @@ package lampproof.design;
  * @param output the capacitor across the string
  * @param string the LED string
  * @param control the control cell
+ * @param fittings what it has beyond the simulated circuit
  */
 public record Driver(
         Topology topology,
@@ -28,7 +29,8 @@ public record Driver(
         double senseResistance,
         Output output,
         LedString string,
-        Control control) {
+        Control control,
+        Fittings fittings) {
 
     /** The same driver on another line. */
     public Driver on(Line other) {
@@ -44,6 +46,25 @@ public record Driver(
                 senseResistance,
                 output,
                 string,
-                control);
+                control,
+                fittings);
+    }
+
+    /** The same driver with another inductor. */
+    public Driver with(Inductor other) {
+        return new Driver(
+                topology,
+                line,
+                filter,
+                bridge,
+                busCapacitance,
+                other,
+                powerSwitch,
+                diode,
+                senseResistance,
+                output,
+                string,
+                control,
+                fittings);
     }
 }

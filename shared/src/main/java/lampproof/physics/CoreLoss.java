@@ -17,7 +17,7 @@ import org.hipparchus.special.Gamma;
  * A. Ecklebe, Improved core-loss calculation for magnetic components employed in power electronic systems, IEEE
  * Trans. Power Electronics 27(2), 2012.
  *
- * @param coefficient coefficient ki of the generalised equation
+ * @param coefficient coefficient ki of the generalised equation [own unit]
  * @param frequencyExponent exponent a of frequency [-]
  * @param fluxExponent exponent b of flux density [-]
  */
@@ -43,7 +43,7 @@ public record CoreLoss(double coefficient, double frequencyExponent, double flux
         return new CoreLoss(sineCoefficient / factor, frequencyExponent, fluxExponent);
     }
 
-    /** Coefficient k of the classical equation for a sine. */
+    /** Coefficient k of the classical equation for a sine [own unit]. */
     public double sineCoefficient() {
         return coefficient * sineFactor(frequencyExponent, fluxExponent);
     }

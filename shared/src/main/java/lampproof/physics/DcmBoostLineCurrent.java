@@ -39,6 +39,20 @@ public record DcmBoostLineCurrent(double linePeak, double outputVoltage, double 
         return rectified / (effectiveResistance(duty) * (1 - rectified / outputVoltage));
     }
 
+    /**
+     * Line current at the crest [A], averaged over the switching period, that draws a mean power at constant duty;
+     * inductance and frequency do not enter.
+     *
+     * @param linePeak crest of the line voltage [V]
+     * @param outputVoltage output voltage, above the line peak [V]
+     * @param inputPower mean power [W]
+     */
+    public static double crestCurrent(double linePeak, double outputVoltage, double inputPower) {
+        Require.positive("input power [W]", inputPower);
+        double steepness = linePeak / outputVoltage;
+        return Math.PI * inputPower / (linePeak * (1 - steepness) * PeakedSineIntegral.first(steepness));
+    }
+
     /** Duty [-] that draws a mean power [W]. */
     public double duty(double inputPower) {
         Require.positive("input power [W]", inputPower);

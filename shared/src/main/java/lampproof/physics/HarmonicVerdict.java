@@ -6,8 +6,8 @@ package lampproof.physics;
  * @param rule the rule, with its edition
  * @param order harmonic order; 0 for a rule on the whole current
  * @param value the figure: a current over the fundamental [-], a current per watt [A/W] or an angle [rad]
- * @param limit the limit, in the unit of the figure
- * @param margin distance to the limit, positive on the good side, in the unit of the figure
+ * @param limit the limit, in the unit of the figure [own unit]
+ * @param margin distance to the limit, positive on the good side, in the unit of the figure [own unit]
  */
 public record HarmonicVerdict(String rule, int order, double value, double limit, double margin) {
 

@@ -4,9 +4,9 @@ package lampproof.physics;
  * A figure judged against one limit of one rule.
  *
  * @param rule the rule, with its edition
- * @param value the figure
- * @param limit the limit, in the unit of the figure
- * @param margin distance to the limit, positive on the good side, in the unit of the figure
+ * @param value the figure [own unit]
+ * @param limit the limit, in the unit of the figure [own unit]
+ * @param margin distance to the limit, positive on the good side, in the unit of the figure [own unit]
  */
 public record LimitVerdict(String rule, double value, double limit, double margin) {
 

@@ -1,19 +1,19 @@
 package lampproof.prediction;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
- * A figure and how its value follows from a solution, in each deck that settles it.
+ * A figure and how its value follows from a solution, in each deck that settles it and without a deck.
  *
  * @param figure the figure
- * @param values value by deck
+ * @param readings its values
  */
-record FigureEntry(Figure figure, Map<DeckKind, ToDoubleFunction<Solution>> values) {
+record FigureEntry(Figure figure, List<Reading> readings) {
 
     static FigureEntry figure(String name, String symbol, String unit, Grade grade, String definition, String source) {
-        return new FigureEntry(new Figure(name, symbol, unit, grade, definition, source), Map.of());
+        return new FigureEntry(new Figure(name, symbol, unit, grade, definition, source), List.of());
     }
 
     FigureEntry mains(ToDoubleFunction<Solution> value) {
@@ -24,10 +24,28 @@ record FigureEntry(Figure figure, Map<DeckKind, ToDoubleFunction<Solution>> valu
         return with(DeckKind.CREST, value);
     }
 
-    private FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
-        Map<DeckKind, ToDoubleFunction<Solution>> more = new EnumMap<>(DeckKind.class);
-        more.putAll(values);
-        more.put(deck, value);
-        return new FigureEntry(figure, more);
+    /** The value that no deck settles. */
+    FigureEntry calculated(ToDoubleFunction<Solution> value) {
+        return with(null, value);
     }
+
+    /** The value over the half cycle with the most in it: the last one. */
+    Reading widest() {
+        return readings.get(readings.size() - 1);
+    }
+
+    private FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
+        return new FigureEntry(
+                figure,
+                Stream.concat(readings.stream(), Stream.of(new Reading(deck, value)))
+                        .toList());
+    }
+
+    /**
+     * How a value is read from a solution.
+     *
+     * @param deck the deck that settles it; null when none can
+     * @param value the value
+     */
+    record Reading(DeckKind deck, ToDoubleFunction<Solution> value) {}
 }

@@ -20,7 +20,9 @@ public enum Grade {
     /** The loss of all parts, or the efficiency. */
     EFFICIENCY(Tolerance.width(1), "per cent points; the losses together have an error below a tenth of themselves"),
     /** An angle in degrees. */
-    ANGLE(Tolerance.width(5), "the bridge turns on and off while the filter rings");
+    ANGLE(Tolerance.width(5), "the bridge turns on and off while the filter rings"),
+    /** A value that no deck settles. */
+    CALCULATED(Tolerance.share(0.25), "no deck contains it; formulas of this kind seldom come closer to a measurement");
 
     private final Tolerance tolerance;
     private final String reason;

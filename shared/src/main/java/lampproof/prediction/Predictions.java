@@ -2,26 +2,77 @@ package lampproof.prediction;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lampproof.design.Design;
+import lampproof.spec.Amount;
+import lampproof.spec.SpecRow;
 
 /** Predictions of every figure of the catalogue. */
 public final class Predictions {
 
     private Predictions() {}
 
-    /** Every figure of a solved driver, in the order of the catalogue. */
+    /**
+     * Every figure of a solved driver, in the order of the catalogue.
+     *
+     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
+     */
     public static List<Prediction> of(Solution solution, Corner corner) {
+        solution.temperatures().requireRated();
+        return ofAny(solution, corner);
+    }
+
+    /** Every figure of a solved driver, even one in which a part becomes hotter than it is rated for. */
+    public static List<Prediction> ofAny(Solution solution, Corner corner) {
         return FigureCatalogue.entries().stream()
-                .flatMap(entry -> of(entry, solution, corner))
+                .flatMap(entry -> entry.readings().stream()
+                        .map(reading -> prediction(entry, reading, reading.deck(), solution, corner)))
                 .toList();
     }
 
-    private static Stream<Prediction> of(FigureEntry entry, Solution solution, Corner corner) {
-        return entry.values().entrySet().stream()
-                .map(value -> new Prediction(
-                        entry.figure(),
-                        corner,
-                        value.getKey(),
-                        value.getValue().applyAsDouble(solution),
-                        entry.figure().grade().tolerance()));
+    /**
+     * Every figure at the typical line voltage, then at the least and the greatest one of the spec where they differ from
+     * it, with the string current kept. Decks are made for the typical line voltage only; elsewhere each figure has one
+     * row that no deck settles.
+     *
+     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
+     */
+    public static List<Prediction> atCorners(Design design) {
+        Amount line = lineVoltage(design);
+        Stream<Prediction> nominal = of(Solution.of(design.driver()), Corner.NOMINAL).stream();
+        return Stream.of(
+                        nominal,
+                        at(design, line.least(), line.typical(), Corner.LOW_LINE),
+                        at(design, line.most(), line.typical(), Corner.HIGH_LINE))
+                .flatMap(rows -> rows)
+                .toList();
+    }
+
+    private static Stream<Prediction> at(Design design, double voltage, double typical, Corner corner) {
+        if (voltage == typical) {
+            return Stream.empty();
+        }
+        Solution solution = Solution.of(design.at(voltage).driver());
+        solution.temperatures().requireRated();
+        return FigureCatalogue.entries().stream()
+                .map(entry -> prediction(entry, entry.widest(), null, solution, corner));
+    }
+
+    private static Amount lineVoltage(Design design) {
+        return design.rows().stream()
+                .filter(row -> row.name().equals("line.voltage"))
+                .map(SpecRow::setting)
+                .map(Amount.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Prediction prediction(
+            FigureEntry entry, FigureEntry.Reading reading, DeckKind deck, Solution solution, Corner corner) {
+        return new Prediction(
+                entry.figure(),
+                corner,
+                deck,
+                reading.value().applyAsDouble(solution),
+                entry.figure().grade().tolerance());
     }
 }

@@ -1,7 +1,11 @@
 package lampproof.prediction;
 
 import lampproof.design.Driver;
+import lampproof.design.Fittings;
+import lampproof.design.LedString;
 import lampproof.design.Topology;
+import lampproof.prediction.heat.Temperatures;
+import lampproof.prediction.loss.Losses;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.LineStress;
 import lampproof.quasistatic.Operation;
@@ -18,6 +22,8 @@ import lampproof.quasistatic.StringStress;
  * @param string string over the line half cycle
  * @param crestStage power stage at the crest of the line
  * @param crestString string at the crest of the line
+ * @param losses loss of every part over the line half cycle
+ * @param temperatures how hot the parts become
  */
 public record Solution(
         Operation operation,
@@ -25,18 +31,32 @@ public record Solution(
         StageStress stage,
         StringStress string,
         StageStress crestStage,
-        StringStress crestString) {
+        StringStress crestString,
+        Losses losses,
+        Temperatures temperatures) {
+
+    private static final double RATED_TEMPERATURE = 25;
 
     /** Solves a driver. */
     public static Solution of(Driver driver) {
-        Operation operation = SteadyState.of(driver);
+        return of(SteadyState.of(driver));
+    }
+
+    /** Everything that figures are read from, of a steady state. */
+    public static Solution of(Operation operation) {
+        LineStress line = operation.line();
+        StageStress stage = operation.stage();
+        StringStress string = operation.string();
+        Losses losses = Losses.of(operation, line, stage, string);
         return new Solution(
                 operation,
-                operation.line(),
-                operation.stage(),
-                operation.string(),
+                line,
+                stage,
+                string,
                 operation.stageAtCrest(),
-                operation.stringAtCrest());
+                operation.stringAtCrest(),
+                losses,
+                Temperatures.of(operation.driver(), losses, string.power()));
     }
 
     /** The driver. */
@@ -82,5 +102,53 @@ public record Solution(
                 + stage.turnOnLoss()
                 + stage.senseLoss()
                 + stage.diodeLoss();
+    }
+
+    /** String power over string power and all losses, also those that no deck contains [%]. */
+    public double efficiency() {
+        return 100 * string.power() / (string.power() + losses.total());
+    }
+
+    /** Least bus voltage [V]: a step-down converter cannot empty the bus below its output. */
+    public double busValley() {
+        double output = operation.points().stream()
+                .mapToDouble(AnglePoint::outputVoltage)
+                .min()
+                .orElseThrow();
+        return stepUp() ? line.busValley() : Math.max(line.busValley(), output);
+    }
+
+    /** Greatest flux density in the core [T]. */
+    public double peakFlux() {
+        return fittings().winding().flux(driver().inductor().inductance(), stage.inductorPeak());
+    }
+
+    /** Saturation current over the greatest inductor current, less one [%]. */
+    public double saturationMargin() {
+        return 100 * (fittings().winding().saturationCurrent() / stage.inductorPeak() - 1);
+    }
+
+    /** String voltage at its mean current and the temperature of its junctions [V]. */
+    public double hotStringVoltage() {
+        return stringVoltage(temperatures.of("string"));
+    }
+
+    /** String voltage at its mean current in the coldest air in which the lamp starts [V]. */
+    public double coldStringVoltage() {
+        return stringVoltage(fittings().housing().coldest());
+    }
+
+    /** Frequency of the line ripple in the light [Hz]. */
+    public double rippleFrequency() {
+        return 2 * driver().line().frequency();
+    }
+
+    private double stringVoltage(double temperature) {
+        LedString leds = driver().string();
+        return leds.voltage(leds.current()) + fittings().light().temperatureSlope() * (temperature - RATED_TEMPERATURE);
+    }
+
+    private Fittings fittings() {
+        return driver().fittings();
     }
 }

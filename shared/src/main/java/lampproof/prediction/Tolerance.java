@@ -4,7 +4,7 @@ package lampproof.prediction;
  * How far a simulated value may lie from the predicted one: {@code |difference| <= relative |predicted| + absolute}.
  *
  * @param relative share of the predicted value [-]
- * @param absolute in the unit of the figure
+ * @param absolute in the unit of the figure [own unit]
  */
 public record Tolerance(double relative, double absolute) {
 
@@ -18,12 +18,12 @@ public record Tolerance(double relative, double absolute) {
         return new Tolerance(0, absolute);
     }
 
-    /** The greatest difference that agrees, in the unit of the figure. */
+    /** The greatest difference that agrees, in the unit of the figure [own unit]. */
     public double around(double predicted) {
         return relative * Math.abs(predicted) + absolute;
     }
 
-    /** Whether a value agrees with the predicted one; a value that is not a number never does. */
+    /** Whether a value agrees with the predicted one; a value that is not a number never does [own unit]. */
     public boolean agrees(double predicted, double simulated) {
         return Math.abs(simulated - predicted) <= around(predicted);
     }

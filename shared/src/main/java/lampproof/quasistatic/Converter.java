@@ -61,16 +61,17 @@ final class Converter {
     /**
      * Where a current goes in some cycles of continuous mode, from its image and the image of that; exact for a straight map.
      *
-     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps. One
-     * that grows was caught between two regimes.
+     * <p>A map that turns a deviation round has settled; one that keeps most of it, as fixed duty does, creeps. None makes
+     * it grow: where the two images say so, their difference is lost in rounding or in a change of mode.
      */
     private static double after(double cycles, double current, double image, double imageOfImage) {
         double first = image - current;
-        double kept = Math.abs(first) > 1e-12 ? (imageOfImage - image) / first : 0;
+        double kept = Math.abs(first) > 1e-12 ? Math.min(1, (imageOfImage - image) / first) : 0;
         if (kept <= 0) {
             return current + first / (1 - kept);
         }
-        return kept < 1 ? current + first * (1 - Math.pow(kept, cycles)) / (1 - kept) : imageOfImage;
+        boolean straight = Math.abs(kept - 1) < 1e-9;
+        return current + first * (straight ? cycles : (Math.pow(kept, cycles) - 1) / (kept - 1));
     }
 
     /** Charge that a cycle takes from the bus [C]. */

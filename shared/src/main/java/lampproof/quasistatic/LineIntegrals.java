@@ -4,11 +4,15 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
+import lampproof.design.LedString;
 import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 
 /** Integrals of line, filter, bridge and bus over the points of a half cycle, with the switching ripple they carry. */
 final class LineIntegrals {
+
+    /** The bridge conducts when it carries more than this share of the crest current [-]: less is lost in the ringing. */
+    private static final double CONDUCTING = 0.01;
 
     private final Driver driver;
     private final Filter filter;
@@ -22,6 +26,7 @@ final class LineIntegrals {
 
     LineStress stress(int highestOrder) {
         double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
+        double least = CONDUCTING * crestCurrent();
         LineSpectrum spectrum = LineSpectrum.of(points, highestOrder);
         return new LineStress(
                 mean(point -> point.lineVoltage() * point.lineCurrent()),
@@ -29,7 +34,7 @@ final class LineIntegrals {
                 greatest(point -> Math.abs(point.lineCurrent()) + 0.5 * passedRipple(point)),
                 spectrum.magnitudes(),
                 spectrum.displacementFactor(),
-                180 * mean(point -> point.bridgeCurrent() > 0 ? 1 : 0),
+                180 * mean(point -> point.bridgeCurrent() > least ? 1 : 0),
                 mean(AnglePoint::bridgeCurrent),
                 Math.sqrt(mean(this::bridgeSquare)),
                 mean(this::bridgeLoss),
@@ -37,6 +42,15 @@ final class LineIntegrals {
                 greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
                 -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
                 Math.sqrt(mean(this::busSquare)));
+    }
+
+    /** Crest of a sinusoidal line current for the string power [A]. */
+    private double crestCurrent() {
+        LedString string = driver.string();
+        return 2
+                * string.current()
+                * string.voltage(string.current())
+                / driver.line().crest();
     }
 
     private double seriesResistance() {

@@ -9,6 +9,7 @@ import static lampproof.spec.Dimension.CURRENT;
 import static lampproof.spec.Dimension.DURATION;
 import static lampproof.spec.Dimension.FREQUENCY;
 import static lampproof.spec.Dimension.INDUCTANCE;
+import static lampproof.spec.Dimension.LENGTH;
 import static lampproof.spec.Dimension.NUMBER;
 import static lampproof.spec.Dimension.RATIO;
 import static lampproof.spec.Dimension.RESISTANCE;
@@ -59,7 +60,9 @@ public final class Vocabulary {
             //
             quantity("bridge.drop", VOLTAGE, 0, 3, "threshold voltage of one bridge diode"),
             quantity("bridge.resistance", RESISTANCE, 0, 50, "dynamic resistance of one bridge diode"),
+            quantity("bridge.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of the bridge"),
             quantity("bus.capacitance", CAPACITANCE, 0, 100e-6, "capacitor behind the bridge"),
+            quantity("bus.voltage_rating", VOLTAGE, 20, 2000, "highest voltage of that capacitor"),
             //
             choice("driver.topology", "step-down step-up", "converter"),
             choice("driver.control", "boundary fixed-duty peak-current fixed-off-time", "control law"),
@@ -79,6 +82,10 @@ public final class Vocabulary {
             quantity("inductor.saturation_current", CURRENT, 1e-3, 50, "current at which the core saturates"),
             choice("inductor.core", "", "core"),
             quantity("inductor.turns", COUNT, 1, 5000, "turns of the winding"),
+            quantity("inductor.gap", LENGTH, 0, 20e-3, "total air gap of the core"),
+            quantity("inductor.strands", COUNT, 1, 5000, "strands of the wire"),
+            quantity("inductor.wire_diameter", LENGTH, 10e-6, 5e-3, "copper diameter of a strand"),
+            quantity("inductor.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of core and winding"),
             //
             quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
             quantity("switch.capacitance", CAPACITANCE, 0, 10e-9, "output capacitance, energy-related"),
@@ -87,12 +94,15 @@ public final class Vocabulary {
             quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
             quantity("switch.voltage_rating", VOLTAGE, 20, 2000, "highest voltage that the switch may see"),
             quantity("switch.current_rating", CURRENT, 1e-3, 100, "highest peak current of the switch"),
+            quantity("switch.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the switch"),
             //
             quantity("diode.drop", VOLTAGE, 0, 5, "threshold voltage of the freewheeling diode"),
             quantity("diode.resistance", RESISTANCE, 0, 100, "dynamic resistance of the freewheeling diode"),
             quantity("diode.capacitance", CAPACITANCE, 0, 10e-9, "junction capacitance, energy-related"),
             quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
             quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
+            quantity("diode.current_rating", CURRENT, 1e-3, 100, "highest mean current of the diode"),
+            quantity("diode.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the diode"),
             //
             quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
             quantity("sense.reference", VOLTAGE, 1e-3, 10, "voltage on the sense resistor at which the switch opens"),
@@ -100,8 +110,11 @@ public final class Vocabulary {
             quantity("output.capacitance", CAPACITANCE, 0, 1e-3, "capacitor across the string, at its working voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
+            choice("output.kind", "film ceramic electrolytic", "what that capacitor is made of"),
+            quantity("output.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of that capacitor"),
             //
             quantity("bleeder.resistance", RESISTANCE, 100, 10e6, "load that keeps the bus down and the dimmer alive"),
+            quantity("bleeder.threshold", VOLTAGE, 0, 500, "rectified line voltage above which the bleeder lets go"),
             quantity("bleeder.hold_current", CURRENT, 0, 0.5, "current that the bleeder tops the dimmer up to"),
             quantity("bias.current", CURRENT, 0, 0.1, "supply current of the controller"),
             quantity("bias.voltage", VOLTAGE, 1, 50, "supply voltage of the controller"),
@@ -116,8 +129,11 @@ public final class Vocabulary {
                     -5,
                     0,
                     "change of the string voltage with temperature"),
+            quantity("string.light_share", RATIO, 0, 0.9, "share of the string power that leaves as light"),
+            quantity("string.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the LEDs"),
             //
             quantity("ambient.temperature", TEMPERATURE, -40, 85, "air around the lamp"),
+            quantity("ambient.coldest", TEMPERATURE, -60, 85, "coldest air in which the lamp must start"),
             quantity("thermal.housing", THERMAL_RESISTANCE, 0, 200, "from the inside of the housing to the air around"),
             quantity("thermal.bridge", THERMAL_RESISTANCE, 0, 1e3, "from the bridge to the inside of the housing"),
             quantity("thermal.inductor", THERMAL_RESISTANCE, 0, 1e3, "from the inductor to the inside of the housing"),
@@ -131,10 +147,34 @@ public final class Vocabulary {
                     200,
                     "from the LED junctions to the inside of the housing"),
             //
-            quantity("life.hours_cool", DURATION, 100, 1e7, "life at the cooler of two temperatures"),
+            quantity("life.hours_cool", DURATION, 100, 1e7, "life of the LEDs at the cooler of two temperatures"),
             quantity("life.temperature_cool", TEMPERATURE, -40, 200, "the cooler temperature"),
-            quantity("life.hours_hot", DURATION, 100, 1e7, "life at the hotter of two temperatures"),
+            quantity("life.hours_hot", DURATION, 100, 1e7, "life of the LEDs at the hotter of two temperatures"),
             quantity("life.temperature_hot", TEMPERATURE, -40, 200, "the hotter temperature"),
+            quantity(
+                    "life.capacitor_hours_cool",
+                    DURATION,
+                    100,
+                    1e7,
+                    "life of the output capacitor at the cooler of two"),
+            quantity(
+                    "life.capacitor_temperature_cool",
+                    TEMPERATURE,
+                    -40,
+                    200,
+                    "the cooler temperature of the output capacitor"),
+            quantity(
+                    "life.capacitor_hours_hot",
+                    DURATION,
+                    100,
+                    1e7,
+                    "life of the output capacitor at the hotter of two"),
+            quantity(
+                    "life.capacitor_temperature_hot",
+                    TEMPERATURE,
+                    -40,
+                    200,
+                    "the hotter temperature of the output capacitor"),
             //
             choice("decks.corners", "nominal all", "simulate typical values only, or every corner of min and max"),
             quantity("decks.time_limit", TIME, 1, 86400, "time after which a simulation is ended"),

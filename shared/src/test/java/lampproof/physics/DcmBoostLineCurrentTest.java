@@ -27,6 +27,13 @@ class DcmBoostLineCurrentTest {
         assertThat(BOOST.peakCurrent(duty)).isCloseTo(3.179, withinPercentage(0.05));
     }
 
+    /** The same for every inductance. */
+    @Test
+    void crest_current_is_that_at_the_crest_of_the_duty_for_the_power() {
+        assertThat(DcmBoostLineCurrent.crestCurrent(Math.sqrt(2) * 120, 300, 100))
+                .isCloseTo(BOOST.at(BOOST.duty(100), Math.PI / 2), withinPercentage(1e-9));
+    }
+
     @Test
     void line_current_carries_the_power_that_was_asked_for() {
         double duty = BOOST.duty(100);

@@ -34,10 +34,11 @@ class RoomsTest {
             simulator   -> fault
             waveform    -> fault
             measure     -> waveform fault
+            capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> compare measure waveform prediction design spec file fault
+            report      -> compare capture measure waveform prediction design spec file fault
             page        -> compare measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report compare measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            cli         -> page report compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -41,6 +41,8 @@ class BrokenPhysicsTest {
                         "switch.current.mean",
                         "diode.current.mean")
                 .doesNotContain("switching.on_time", "switch.voltage.peak", "diode.voltage.peak");
+        assertExplained("inductor.current.peak", "the one in the circuit measures 24.0", "prediction used 12.00 mH");
+        assertExplained("diode.current.mean", "the one in the circuit measures 24.0", "prediction used 12.00 mH");
     }
 
     /** Half the on-time halves every current and doubles the frequency, but for the minimum off-time. */
@@ -55,6 +57,8 @@ class BrokenPhysicsTest {
                         "inductor.current.rms",
                         "diode.current.mean")
                 .doesNotContain("switch.voltage.peak", "diode.voltage.peak");
+        assertExplained("inductor.current.rms", "all of the 4", "comes from the on-time: predicted 3.4");
+        assertExplained("switching.on_time", "none of bus voltage at the crest, ", " explains it");
     }
 
     /** With the peak held by the reference, twice the inductance halves the ripple and nothing else at once. */
@@ -62,9 +66,18 @@ class BrokenPhysicsTest {
     void twiceTheInductanceIsFoundInTheRippleOfTheStepDownDriver() throws Exception {
         List<String> differing = differing("step-down", "(?m)^Lmain coil winding (\\S+)", 2);
         assertThat(differing)
-                .contains("inductor.current.ripple", "switching.on_time")
+                .contains("inductor.current.ripple", "inductor.current.rms")
                 .doesNotContain(
                         "inductor.current.peak", "switch.current.peak", "switch.voltage.peak", "diode.voltage.peak");
+        assertExplained("inductor.current.ripple", "measures 4.40", "the prediction used 2.200 mH");
+    }
+
+    private void assertExplained(String figure, String... words) throws IOException {
+        assertThat(VerdictRows.rows(run))
+                .filteredOn(row ->
+                        row.get("figure").equals(figure) && row.get("deck").equals("crest"))
+                .singleElement()
+                .satisfies(row -> assertThat(row.get("reason")).contains(words));
     }
 
     private List<String> differing(String topology, String value, double factor) throws Exception {

@@ -46,12 +46,12 @@ class ReportPageTest {
     static void open() throws Exception {
         browser = Chromium.startOrSkip(folder.resolve("profile"));
         Files.writeString(folder.resolve("lamp.csv"), """
-                quantity,typ,unit,note
-                driver.topology,step-up,,
-                line.voltage,230,V,%s
-                line.frequency,50,Hz,<script>document.title='taken'</script>
-                string.voltage,420,V,
-                string.current,16.7,mA,
+                quantity,min,typ,max,unit,note
+                driver.topology,,step-up,,,
+                line.voltage,,230,,V,%s
+                line.frequency,,50,,Hz,<script>document.title='taken'</script>
+                string.voltage,,420,,V,
+                string.current,,16.7,,mA,
                 """.formatted("\"" + ATTACK.replace("\"", "\"\"") + "\""));
         Lampproof written = Lampproof.run(folder, "deck", "lamp.csv", "-o", "run");
         assertThat(written.exitCode()).as(written.toString()).isZero();

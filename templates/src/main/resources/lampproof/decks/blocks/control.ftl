@@ -54,7 +54,7 @@ Btarget target 0 V = V(gate) > 0.5 ? (<@carryOn/> ? 1 : 0) : (V(off_timer) > ${c
 
 <#macro fixedDuty>
 * Control: fixed frequency and on-time
-Vgate gate 0 PULSE(0 1 0 ${cell.edge} ${cell.edge} ${cell.width} ${cell.period})
+Vgate gate 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.width} ${cell.period})
 </#macro>
 
 <#macro peakCurrent>
@@ -63,7 +63,7 @@ Vgate gate 0 PULSE(0 1 0 ${cell.edge} ${cell.edge} ${cell.width} ${cell.period})
 <@onTimer/>
 <@discharge/>
 <@reference/>
-Vclock clock 0 PULSE(0 1 0 ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
+Vclock clock 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
 Btarget target 0 V = V(gate) > 0.5 ? (<@carryOn/> ? 1 : 0) : (V(clock) > 0.5 ? 1 : 0)
 </#macro>
 

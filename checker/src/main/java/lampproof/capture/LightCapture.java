@@ -1,0 +1,135 @@
+package lampproof.capture;
+
+import java.util.List;
+import lampproof.measure.Channel;
+import lampproof.measure.FlickerIndex;
+import lampproof.measure.FlickerPercent;
+import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.Gate;
+import lampproof.measure.LineWindow;
+import lampproof.measure.Mean;
+import lampproof.measure.Measured;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.Peak;
+import lampproof.measure.Sampling;
+import lampproof.measure.SwitchingFrequency;
+import lampproof.measure.Trough;
+import lampproof.measure.Window;
+import lampproof.physics.FlickerLimit;
+import lampproof.physics.LimitVerdict;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.Span;
+
+/** Light, or a current that it follows: how deep and how fast it flickers. */
+final class LightCapture {
+
+    /** Twice any line frequency. */
+    private static final double SLOWEST = 80;
+
+    private static final double SLOW = 140;
+
+    /** IEEE Std 1789-2015 limits flicker up to here [Hz]. */
+    private static final double FASTEST = 3000;
+
+    /** The running mean is at most such a part of the period of the flicker. */
+    private static final double RUNNING_MEANS_PER_PERIOD = 80;
+
+    private static final double HYSTERESIS = 0.1;
+    private static final double ALIKE = 1.2;
+
+    private final MappedTable table;
+    private final String quantity;
+    private final Sampling sampling;
+    private final Span span;
+
+    LightCapture(MappedTable table, String quantity, Sampling sampling, Span span) {
+        this.table = table;
+        this.quantity = quantity;
+        this.sampling = sampling;
+        this.span = span;
+    }
+
+    CaptureSection section() {
+        Measured frequency = frequency();
+        Window window = frequency.present() ? periods(frequency.value()) : Window.of(span);
+        double running = frequency.present()
+                ? Math.min(FlickerPercent.RUNNING_MEAN, 1 / (RUNNING_MEANS_PER_PERIOD * frequency.value()))
+                : FlickerPercent.RUNNING_MEAN;
+        MeasuringPass pass = new MeasuringPass();
+        Channel light = pass.channel(quantity);
+        Mean mean = pass.add(new Mean(window, light));
+        FlickerPercent percent = pass.add(new FlickerPercent(window, light, running));
+        FlickerIndex index = pass.add(new FlickerIndex(window, light, running));
+        pass.over(table);
+        String smoothed = "running mean of " + Engineering.rounded(running, "s");
+        List<CaptureFigure> figures = List.of(
+                new CaptureFigure(quantity + ".mean", quantity.equals("light") ? "1" : "A", mean.result()),
+                new CaptureFigure(quantity + ".flicker.frequency", "Hz", frequency),
+                new CaptureFigure(
+                        quantity + ".flicker.percent",
+                        "%",
+                        percent.result().map(share -> 100 * share).noted(smoothed)),
+                new CaptureFigure(
+                        quantity + ".flicker.index", "1", index.result().noted(smoothed)));
+        return new CaptureSection(quantity, window.text(), figures, limits(frequency, percent.result()));
+    }
+
+    private Window periods(double frequency) {
+        Window window = LineWindow.last(span, frequency);
+        return new Window(window.start(), window.end(), window.periods(), "period");
+    }
+
+    /** At twice the line frequency, or else at the pace of a modulator [Hz]. */
+    private Measured frequency() {
+        Measured slow = fit(SLOWEST, SLOW);
+        double lowest = Math.max(SLOW, 1.05 / span.length());
+        double highest = Math.min(FASTEST, sampling.rate() / 8);
+        if (slow.present() || lowest >= highest) {
+            return slow;
+        }
+        Measured fast = fit(lowest, highest);
+        return fast.present() ? fast : pulses();
+    }
+
+    /** Short pulses hold little of their fundamental: their frequency is told by their edges, if all cycles are alike. */
+    private Measured pulses() {
+        Window all = Window.of(span);
+        MeasuringPass extremes = new MeasuringPass();
+        Peak peak = extremes.add(new Peak(all, extremes.channel(quantity)));
+        Trough trough = extremes.add(new Trough(all, extremes.channel(quantity)));
+        extremes.over(table);
+        double swing = peak.result().value() - trough.result().value();
+        MeasuringPass pass = new MeasuringPass();
+        SwitchingFrequency edges = pass.add(new SwitchingFrequency(
+                all, new Gate(pass.channel(quantity), trough.result().value() + swing / 2, HYSTERESIS * swing)));
+        pass.over(table);
+        Measured spread = edges.highest().with(edges.lowest(), (high, low) -> high / low);
+        return spread.present() && spread.value() < ALIKE ? edges.result() : Measured.absent("no frequency stands out");
+    }
+
+    private Measured fit(double lowest, double highest) {
+        MeasuringPass pass = new MeasuringPass();
+        FundamentalFrequency fit =
+                pass.add(new FundamentalFrequency(Window.of(span), pass.channel(quantity), lowest, highest));
+        pass.over(table);
+        return fit.result();
+    }
+
+    private static List<CaptureLimit> limits(Measured frequency, Measured depth) {
+        if (!frequency.present() || !depth.present()) {
+            String reason = frequency.present() ? depth.note() : frequency.note();
+            return List.of(CaptureLimit.noVerdict("IEEE 1789-2015", reason));
+        }
+        return List.of(
+                told(FlickerLimit.judgeLowRisk(frequency.value(), depth.value())),
+                told(FlickerLimit.judgeNoEffect(frequency.value(), depth.value())));
+    }
+
+    private static CaptureLimit told(LimitVerdict verdict) {
+        return CaptureLimit.of(
+                verdict.rule(),
+                verdict.pass(),
+                Engineering.fixed(100 * verdict.value(), 2) + " %, limit " + Engineering.fixed(100 * verdict.limit(), 2)
+                        + " %");
+    }
+}

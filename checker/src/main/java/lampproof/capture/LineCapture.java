@@ -1,0 +1,208 @@
+package lampproof.capture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import lampproof.measure.Channel;
+import lampproof.measure.DisplacementFactor;
+import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.Harmonics;
+import lampproof.measure.LineWindow;
+import lampproof.measure.MeanProduct;
+import lampproof.measure.Measured;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.Peak;
+import lampproof.measure.PhaseMeans;
+import lampproof.measure.PowerFactor;
+import lampproof.measure.RootMeanSquare;
+import lampproof.measure.Sampling;
+import lampproof.measure.TotalHarmonicDistortion;
+import lampproof.measure.Window;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.Span;
+
+/** Line voltage and current, or one of them, over the whole line periods of a stretch of time. */
+final class LineCapture {
+
+    private static final double LOWEST = 40;
+    private static final double HIGHEST = 70;
+    private static final double STEADY = 0.05;
+    private static final int PARTS = 360;
+
+    private final MappedTable table;
+    private final Sampling sampling;
+    private final List<String> remarks;
+    private final boolean voltage;
+    private final boolean current;
+    private final Measured frequency;
+    private final Window window;
+    private final MeasuringPass pass;
+    private final int highestOrder;
+    private final List<CaptureFigure> figures = new ArrayList<>();
+
+    LineCapture(MappedTable table, Sampling sampling, Span span, List<String> remarks) {
+        this.table = table;
+        this.sampling = sampling;
+        this.remarks = remarks;
+        voltage = table.has(Quantity.LINE_VOLTAGE.word());
+        current = table.has(Quantity.LINE_CURRENT.word());
+        frequency = frequency(span);
+        window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
+        pass = new MeasuringPass(sampling.between());
+        highestOrder = frequency.present()
+                ? (int) Math.min(Harmonics.HIGHEST_ORDER, Math.rint(sampling.rate() / frequency.value() / 2) - 1)
+                : 0;
+    }
+
+    CaptureSection section() {
+        figures.add(new CaptureFigure("line.frequency", "Hz", frequency));
+        Harmonics ofVoltage = voltage ? spectrum(Quantity.LINE_VOLTAGE) : null;
+        Harmonics ofCurrent = current ? spectrum(Quantity.LINE_CURRENT) : null;
+        Runnable basics = basics();
+        LineFlow flow = voltage && current ? flow(ofVoltage) : null;
+        pass.over(table);
+        basics.run();
+        if (voltage) {
+            distortion("line.voltage", ofVoltage);
+        }
+        if (current) {
+            distortion("line.current", ofCurrent);
+            harmonics(ofCurrent);
+        }
+        if (voltage && current) {
+            figures.add(new CaptureFigure(
+                    "line.displacement_factor", "1", ofPeriods(DisplacementFactor.of(ofVoltage, ofCurrent))));
+        }
+        return new CaptureSection("line", window.text(), figures, limits(ofCurrent, flow));
+    }
+
+    private Measured frequency(Span span) {
+        MeasuringPass first = new MeasuringPass(sampling.between());
+        Channel channel = first.channel((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        FundamentalFrequency fit = first.add(new FundamentalFrequency(Window.of(span), channel, LOWEST, HIGHEST));
+        first.over(table);
+        return fit.result();
+    }
+
+    private Channel channel(Quantity quantity) {
+        return pass.channel(quantity.word());
+    }
+
+    private Harmonics spectrum(Quantity quantity) {
+        return pass.add(new Harmonics(window, channel(quantity), frequency.present() ? frequency.value() : 1));
+    }
+
+    /** Prepares what needs no spectrum; the answer adds the figures once the pass is over. */
+    private Runnable basics() {
+        List<Runnable> figuresToAdd = new ArrayList<>();
+        if (voltage) {
+            RootMeanSquare rms = pass.add(new RootMeanSquare(window, channel(Quantity.LINE_VOLTAGE)));
+            figuresToAdd.add(() -> add("line.voltage.rms", "V", rms.result()));
+        }
+        if (current) {
+            figuresToAdd.add(current());
+        }
+        if (voltage && current) {
+            figuresToAdd.add(power());
+        }
+        return () -> figuresToAdd.forEach(Runnable::run);
+    }
+
+    private Runnable current() {
+        Channel channel = channel(Quantity.LINE_CURRENT);
+        Channel reversed = pass.channel(Quantity.LINE_CURRENT.word(), -1);
+        Window all = Window.of(sampling.span());
+        RootMeanSquare rms = pass.add(new RootMeanSquare(window, channel));
+        RootMeanSquare first = pass.add(new RootMeanSquare(window.firstPeriod(), channel));
+        RootMeanSquare last = pass.add(new RootMeanSquare(window.lastPeriod(), channel));
+        Peak highest = pass.add(new Peak(window, channel));
+        Peak lowest = pass.add(new Peak(window, reversed));
+        Peak inrush = pass.add(new Peak(all, channel));
+        Peak inrushReversed = pass.add(new Peak(all, reversed));
+        return () -> {
+            add("line.current.rms", "A", rms.result());
+            add("line.current.peak", "A", highest.result().with(lowest.result(), Math::max));
+            add(
+                    "line.current.inrush",
+                    "A",
+                    inrush.result()
+                            .with(inrushReversed.result(), Math::max)
+                            .noted("greatest magnitude in the whole record"));
+            remarkUnsteady(first.result(), last.result());
+        };
+    }
+
+    private void remarkUnsteady(Measured first, Measured last) {
+        Measured change = first.with(last, (a, b) -> Math.abs(b - a) / Math.max(a, b));
+        if (change.present() && change.value() > STEADY) {
+            remarks.add("line.current is not steady: rms " + Engineering.rounded(first.value(), "A")
+                    + " in the first line period, " + Engineering.rounded(last.value(), "A")
+                    + " in the last; choose a stretch with --from and --to");
+        }
+    }
+
+    private Runnable power() {
+        Channel v = channel(Quantity.LINE_VOLTAGE);
+        Channel i = channel(Quantity.LINE_CURRENT);
+        MeanProduct power = pass.add(new MeanProduct(window, v, i));
+        PowerFactor factor = pass.add(new PowerFactor(window, v, i));
+        return () -> {
+            add("line.power.mean", "W", power.result());
+            Measured apparent =
+                    factor.result().then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
+            add("line.power.apparent", "VA", apparent);
+            add("line.power_factor", "1", factor.result());
+        };
+    }
+
+    private void distortion(String name, Harmonics spectrum) {
+        Measured thd = highestOrder < 2
+                ? Measured.absent("too few points in a line period")
+                : TotalHarmonicDistortion.of(spectrum, highestOrder)
+                        .map(share -> 100 * share)
+                        .noted("orders 2 to " + highestOrder);
+        add(name + ".thd", "%", ofPeriods(thd));
+    }
+
+    private void harmonics(Harmonics spectrum) {
+        IntStream.rangeClosed(2, highestOrder)
+                .forEach(order -> add(
+                        "line.current.harmonic." + order,
+                        "%",
+                        ofPeriods(spectrum.result()
+                                .then(fundamental -> Measured.ratio(
+                                        100 * spectrum.rms(order).value(), fundamental, "there is no fundamental")))));
+    }
+
+    private Measured ofPeriods(Measured figure) {
+        return frequency.present() ? figure : frequency;
+    }
+
+    private LineFlow flow(Harmonics ofVoltage) {
+        return frequency.present()
+                ? new LineFlow(
+                        pass.add(new PhaseMeans(window, channel(Quantity.LINE_CURRENT), PARTS)),
+                        ofVoltage,
+                        frequency.value())
+                : null;
+    }
+
+    private List<CaptureLimit> limits(Harmonics ofCurrent, LineFlow flow) {
+        return flow == null
+                ? List.of()
+                : List.of(HarmonicLimit.of(
+                        figure("line.power.mean"), figure("line.power_factor"), ofCurrent, highestOrder, flow));
+    }
+
+    private Measured figure(String name) {
+        return figures.stream()
+                .filter(figure -> figure.name().equals(name))
+                .map(CaptureFigure::value)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void add(String name, String unit, Measured value) {
+        figures.add(new CaptureFigure(name, unit, value));
+    }
+}

@@ -1,0 +1,134 @@
+package lampproof.capture;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.spec.Nearest;
+import lampproof.waveform.Progress;
+import lampproof.waveform.Reading;
+import lampproof.waveform.RowSink;
+import lampproof.waveform.Signal;
+import lampproof.waveform.Span;
+import lampproof.waveform.WaveformFile;
+import lampproof.waveform.Waveforms;
+
+/** The table of an instrument, its columns read as the quantities that they show. */
+public final class MappedTable implements Waveforms {
+
+    private final WaveformFile file;
+    private final List<Mapping> mappings;
+    private final UnaryOperator<String> naming;
+
+    private MappedTable(WaveformFile file, List<Mapping> mappings, UnaryOperator<String> naming) {
+        this.file = file;
+        this.mappings = List.copyOf(mappings);
+        this.naming = naming;
+    }
+
+    /**
+     * A table whose quantities are asked for under their names.
+     *
+     * @throws UserFault when the file lacks a column
+     */
+    public static MappedTable of(WaveformFile file, List<Mapping> mappings) {
+        return named(file, mappings, UnaryOperator.identity());
+    }
+
+    /**
+     * A table whose quantities are asked for under other names.
+     *
+     * @param naming from the name of a quantity to the name that is asked for
+     * @throws UserFault when the file lacks a column
+     */
+    public static MappedTable named(WaveformFile file, List<Mapping> mappings, UnaryOperator<String> naming) {
+        List<Finding> missing = mappings.stream()
+                .filter(mapping -> !has(file, mapping.column()))
+                .map(mapping -> missing(file, mapping))
+                .toList();
+        if (!missing.isEmpty()) {
+            throw UserFault.badInput(missing);
+        }
+        return new MappedTable(file, mappings, naming);
+    }
+
+    /** Which column is read as which quantity. */
+    public List<Mapping> mappings() {
+        return mappings;
+    }
+
+    /** Whether a quantity is there. */
+    public boolean has(String quantity) {
+        return mappings.stream().anyMatch(mapping -> mapping.quantity().equals(quantity));
+    }
+
+    /** The same with the probe of one quantity turned round. */
+    public MappedTable turned(String quantity) {
+        List<Mapping> others = mappings.stream()
+                .map(mapping -> mapping.quantity().equals(quantity) ? mapping.turned() : mapping)
+                .toList();
+        return new MappedTable(file, others, naming);
+    }
+
+    @Override
+    public Span span() {
+        return rows(mappings.stream().map(this::name).toList(), (time, values) -> {}, Progress.NONE)
+                .span();
+    }
+
+    @Override
+    public Reading rows(List<String> names, RowSink sink, Progress progress) {
+        List<Mapping> wanted = names.stream().map(this::mapping).toList();
+        List<String> columns = wanted.stream().map(Mapping::column).toList();
+        RowSink scaled = (time, values) -> sink.row(time, scaled(wanted, values));
+        if (mappings.stream().allMatch(mapping -> mapping.delay() == 0)) {
+            return file.rows(columns, scaled, progress);
+        }
+        AlignedRows aligned = new AlignedRows(wanted, mappings, scaled);
+        Reading reading = file.rows(columns, aligned, progress);
+        return new Reading(reading.file(), aligned.count(), aligned.span(), reading.remarks());
+    }
+
+    private static double[] scaled(List<Mapping> wanted, double[] values) {
+        double[] scaled = new double[values.length];
+        for (int i = 0; i < scaled.length; i++) {
+            scaled[i] = wanted.get(i).gain() * values[i] + wanted.get(i).offset();
+        }
+        return scaled;
+    }
+
+    private Mapping mapping(String name) {
+        return mappings.stream()
+                .filter(mapping -> name(mapping).equals(name))
+                .findFirst()
+                .orElseThrow(() -> UserFault.noVerdict(
+                        Finding.of("the table has no column for " + name, "", "map one with --map")));
+    }
+
+    private String name(Mapping mapping) {
+        return naming.apply(mapping.quantity());
+    }
+
+    private static boolean has(WaveformFile file, String column) {
+        try {
+            file.signal(column);
+            return true;
+        } catch (UserFault none) {
+            return false;
+        }
+    }
+
+    private static Finding missing(WaveformFile file, Mapping mapping) {
+        List<String> names = file.signals().stream().map(Signal::name).toList();
+        String next = Nearest.to(mapping.column(), names)
+                .map(near -> "did you mean '" + near + "'?")
+                .orElse("");
+        return new Finding(
+                "the table has no such column, or more than one, for " + mapping.quantity(),
+                "--map",
+                mapping.column(),
+                names.stream().collect(Collectors.joining(", ")),
+                next);
+    }
+}

@@ -1,0 +1,48 @@
+package lampproof.capture;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Pattern;
+import lampproof.waveform.Signal;
+
+/** What a table on its own can be measured for, and how its column is known. */
+public enum Quantity {
+    /** Line voltage [V]. */
+    LINE_VOLTAGE("line.voltage", "V", "v|u|volts?|voltage|spannung|tension|(line|mains).?voltage"),
+    /** Line current [A]. */
+    LINE_CURRENT("line.current", "A", "i|amps?|amperes?|current|strom|courant|(line|mains).?current"),
+    /** Light, in any unit [own unit]. */
+    LIGHT("light", "lx", ".*(light|lux|photo|licht|lumi|flicker).*"),
+    /** String current, which light follows [A]. */
+    STRING_CURRENT("string.current", "A", "(string|led).?current");
+
+    private final String word;
+    private final String unit;
+    private final Pattern name;
+
+    Quantity(String word, String unit, String name) {
+        this.word = word;
+        this.unit = unit;
+        this.name = Pattern.compile(name, Pattern.CASE_INSENSITIVE);
+    }
+
+    /** Its name. */
+    public String word() {
+        return word;
+    }
+
+    /** The names of all. */
+    public static List<String> words() {
+        return Arrays.stream(values()).map(Quantity::word).toList();
+    }
+
+    /** Whether the name of a signal says that it is this. */
+    boolean named(Signal signal) {
+        return name.matcher(signal.name().strip()).matches();
+    }
+
+    /** Whether the unit of a signal is that of this, with or without a prefix. */
+    boolean measuredIn(Signal signal) {
+        return signal.unit().length() <= unit.length() + 1 && signal.unit().endsWith(unit);
+    }
+}

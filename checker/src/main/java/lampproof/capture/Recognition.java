@@ -1,0 +1,80 @@
+package lampproof.capture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.waveform.Signal;
+import lampproof.waveform.WaveformFile;
+
+/**
+ * Tells which column is which quantity, by name or by unit, and never by guessing: where two columns would do, the user
+ * must say. A column that is alone and says nothing of itself is light.
+ */
+public final class Recognition {
+
+    private final List<Signal> signals;
+    private final List<Mapping> found = new ArrayList<>();
+
+    private Recognition(List<Signal> signals) {
+        this.signals = signals;
+    }
+
+    /**
+     * The quantities of a file.
+     *
+     * @throws UserFault when it is not clear which column is which
+     */
+    public static List<Mapping> of(WaveformFile file) {
+        Recognition recognition = new Recognition(file.signals());
+        recognition.recognise();
+        if (recognition.found.isEmpty()) {
+            throw recognition.unclear("what the columns show cannot be told");
+        }
+        return List.copyOf(recognition.found);
+    }
+
+    private void recognise() {
+        for (Quantity quantity : Quantity.values()) {
+            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), signal.name())));
+        }
+        if (found.isEmpty() && signals.size() == 1) {
+            found.add(Mapping.plain(Quantity.LIGHT.word(), signals.get(0).name()));
+        }
+    }
+
+    private Optional<Signal> recognise(Quantity quantity) {
+        List<Signal> named = those(quantity::named);
+        List<Signal> candidates = named.isEmpty() ? those(byUnit(quantity)) : named;
+        if (candidates.size() > 1) {
+            throw unclear("which column is " + quantity.word() + " cannot be told");
+        }
+        return candidates.stream().findFirst();
+    }
+
+    /** A unit alone tells line voltage, line current and light; a string current must be named. */
+    private Predicate<Signal> byUnit(Quantity quantity) {
+        return signal -> quantity != Quantity.STRING_CURRENT && quantity.measuredIn(signal) && !namedOtherwise(signal);
+    }
+
+    private static boolean namedOtherwise(Signal signal) {
+        return Quantity.LIGHT.named(signal) || Quantity.STRING_CURRENT.named(signal);
+    }
+
+    private List<Signal> those(Predicate<Signal> wanted) {
+        return signals.stream().filter(wanted).toList();
+    }
+
+    private UserFault unclear(String what) {
+        String names = signals.stream().map(Signal::name).collect(Collectors.joining(", "));
+        return UserFault.badInput(new Finding(
+                what,
+                "",
+                names,
+                "",
+                "say it, as in --map line.voltage='" + signals.get(0).name() + "'"));
+    }
+}

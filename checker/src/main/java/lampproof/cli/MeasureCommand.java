@@ -1,0 +1,64 @@
+package lampproof.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import lampproof.capture.Capture;
+import lampproof.capture.Mapping;
+import lampproof.capture.MappingText;
+import lampproof.capture.Quantity;
+import lampproof.capture.Recognition;
+import lampproof.report.CaptureText;
+import lampproof.waveform.WaveformFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Measures the table of an instrument on its own. */
+@Command(
+        name = "measure",
+        description = {
+            "Measures a lone table of line voltage and current, or of light, without any spec: power, rms, power factor,",
+            "distortion, harmonics with their limits, inrush, flicker with its limits."
+        },
+        footer = {
+            "",
+            "Columns are known by name or unit; otherwise say which is which:",
+            "  --map line.voltage=CH1*200            probe of 200:1",
+            "  --map line.current=CH2*-10+0.02       clamp turned round, 10 A/V, offset in ampere",
+            "  --map line.current='CH 2'@2us         a clamp that shows everything 2 us late",
+            "",
+            "Example: lampproof measure scope.csv --map line.voltage=CH1*200,line.current=CH2*10",
+            "Example: lampproof measure photodiode.csv --map light=CH3"
+        })
+final class MeasureCommand extends LampproofCommand {
+
+    @Parameters(paramLabel = "FILE", description = "The table, of an instrument or a simulator.")
+    private Path file;
+
+    @Option(names = "--map", paramLabel = MappingText.FORM, description = MappingOption.DESCRIPTION)
+    private String map;
+
+    @Option(
+            names = "--from",
+            paramLabel = "SECONDS",
+            defaultValue = "-Infinity",
+            showDefaultValue = picocli.CommandLine.Help.Visibility.NEVER,
+            description = "Start of the stretch to measure; the start of the record otherwise.")
+    private double from;
+
+    @Option(
+            names = "--to",
+            paramLabel = "SECONDS",
+            defaultValue = "Infinity",
+            showDefaultValue = picocli.CommandLine.Help.Visibility.NEVER,
+            description = "End of the stretch to measure; the end of the record otherwise.")
+    private double to;
+
+    @Override
+    public Integer call() {
+        WaveformFile table = WaveformFile.open(file);
+        List<Mapping> mappings = map == null ? Recognition.of(table) : MappingText.read(map, Quantity.words());
+        print(new CaptureText(style()).text(Capture.report(table, mappings, from, to)));
+        return ExitCode.AGREES.code();
+    }
+}

@@ -1,0 +1,212 @@
+package lampproof.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import lampproof.design.Driver;
+import lampproof.design.Line;
+import lampproof.fault.UserFault;
+import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.LineWindow;
+import lampproof.measure.MeanProduct;
+import lampproof.measure.Measured;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.RootMeanSquare;
+import lampproof.measure.Sampling;
+import lampproof.measure.Window;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Probe;
+import lampproof.waveform.Engineering;
+import lampproof.waveform.Reading;
+import lampproof.waveform.Waveforms;
+
+/**
+ * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
+ *
+ * <p>Only figures whose probes are there are compared. An instrument keeps no books of energy; what can be asked of its
+ * table is that it is readable, holds whole line periods, is steady, and has power flow into the lamp.
+ */
+public final class InstrumentComparison {
+
+    private static final DeckKind DECK = DeckKind.MAINS;
+    private static final double OFF_NOMINAL = 0.1;
+    private static final double STEADY = 0.05;
+
+    private final List<Prediction> predictions;
+    private final Driver driver;
+    private final Waveforms table;
+    private final Set<Probe> there;
+    private final Sampling sampling;
+
+    private InstrumentComparison(List<Prediction> predictions, Driver driver, Waveforms table, Set<Probe> there) {
+        this.predictions = predictions;
+        this.driver = driver;
+        this.table = table;
+        this.there = there;
+        this.sampling = Sampling.of(table);
+    }
+
+    /**
+     * The verdict on every figure of the mains deck that the table shows, within the tolerances of instruments.
+     *
+     * @param predictions what the figures should be
+     * @param driver the driver that they are for
+     * @param table the table, its signals named after the columns of the probes
+     * @param there the probes that it holds
+     */
+    public static DeckVerdict of(List<Prediction> predictions, Driver driver, Waveforms table, Set<Probe> there) {
+        List<Prediction> widened =
+                predictions.stream().map(InstrumentTolerance::of).toList();
+        try {
+            return new InstrumentComparison(widened, driver, table, there).verdict();
+        } catch (UserFault fault) {
+            return DeckVerdict.noVerdict(DECK, widened, TrustCheck.failed("readable", fault.getMessage()));
+        }
+    }
+
+    private DeckVerdict verdict() {
+        double frequency = frequency();
+        Line line = driver.line();
+        Driver onLine = driver.on(new Line(line.voltage(), frequency, line.resistance()));
+        Window window = LineWindow.last(sampling.span(), frequency);
+        Bench bench = new Bench(window, onLine, sampling.between());
+        List<Taking> signs = power(bench).stream().toList();
+        List<Taking> steady = steadiness(bench);
+        Map<Prediction, Taking> takings = takings(bench);
+        Reading reading = bench.pass().over(table);
+        List<TrustCheck> checks = checks(reading, window, signs, steady);
+        if (checks.stream().anyMatch(check -> !check.passed())) {
+            return DeckVerdict.noVerdict(DECK, window.text(), predictions, checks);
+        }
+        List<Verdict> verdicts = DeckVerdict.settled(DECK, predictions).stream()
+                .map(prediction -> verdict(prediction, takings, bench))
+                .toList();
+        List<Verdict> explained =
+                Explaining.explained(DECK, new Bench(window, onLine, sampling.between()), there, table, verdicts);
+        return new DeckVerdict(DECK, window.text(), checks, explained);
+    }
+
+    /** As the voltage or the current tells it; nominal where neither does [Hz]. */
+    private double frequency() {
+        double nominal = driver.line().frequency();
+        return Stream.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT)
+                .filter(there::contains)
+                .map(probe -> fit(probe, nominal))
+                .filter(Measured::present)
+                .map(Measured::value)
+                .findFirst()
+                .orElse(nominal);
+    }
+
+    private Measured fit(Probe probe, double nominal) {
+        MeasuringPass pass = new MeasuringPass(sampling.between());
+        FundamentalFrequency fit = pass.add(new FundamentalFrequency(
+                Window.of(sampling.span()),
+                pass.channel(probe.column()),
+                (1 - OFF_NOMINAL) * nominal,
+                (1 + OFF_NOMINAL) * nominal));
+        pass.over(table);
+        return fit.result();
+    }
+
+    private Map<Prediction, Taking> takings(Bench bench) {
+        Map<Prediction, Taking> takings = new LinkedHashMap<>();
+        for (Prediction prediction : DeckVerdict.settled(DECK, predictions)) {
+            if (missing(prediction, bench).isEmpty() && resolved(prediction, bench)) {
+                FigureTable.take(prediction.figure().name(), bench)
+                        .ifPresent(taking -> takings.put(prediction, taking));
+            }
+        }
+        return takings;
+    }
+
+    private Verdict verdict(Prediction prediction, Map<Prediction, Taking> takings, Bench bench) {
+        Optional<Probe> missing = missing(prediction, bench);
+        if (missing.isPresent()) {
+            return Verdict.notSimulated(
+                    prediction, "the table has no column for " + missing.get().dotted());
+        }
+        return takings.containsKey(prediction)
+                ? Verdict.of(prediction, takings.get(prediction).result())
+                : Verdict.notSimulated(prediction, "the table has too few points in a line period");
+    }
+
+    private Optional<Probe> missing(Prediction prediction, Bench bench) {
+        Function<Bench, Object> recipe =
+                trial -> FigureTable.take(prediction.figure().name(), trial);
+        return bench.probesOf(recipe).stream()
+                .filter(probe -> !there.contains(probe))
+                .sorted()
+                .findFirst();
+    }
+
+    /** A harmonic needs more than two points in its period. */
+    private boolean resolved(Prediction prediction, Bench bench) {
+        String name = prediction.figure().name();
+        String prefix = "line.current.harmonic.";
+        int order = name.startsWith(prefix)
+                ? Integer.parseInt(name.substring(prefix.length()))
+                : name.equals("line.current.thd") ? FigureTable.HIGHEST_ORDER : 1;
+        return sampling.rate() > 2 * order * bench.driver().line().frequency();
+    }
+
+    private Optional<Taking> power(Bench bench) {
+        Set<Probe> both = Set.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT);
+        return there.containsAll(both)
+                ? Optional.of(bench.add(new MeanProduct(
+                        bench.window(), bench.channel(Probe.LINE_VOLTAGE), bench.channel(Probe.LINE_CURRENT))))
+                : Optional.empty();
+    }
+
+    /** Rms line current over the first and the last line period. */
+    private List<Taking> steadiness(Bench bench) {
+        List<Taking> takings = new ArrayList<>();
+        if (there.contains(Probe.LINE_CURRENT)) {
+            for (Window window :
+                    List.of(bench.window().firstPeriod(), bench.window().lastPeriod())) {
+                takings.add(bench.add(new RootMeanSquare(window, bench.channel(Probe.LINE_CURRENT))));
+            }
+        }
+        return takings;
+    }
+
+    private static List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, List<Taking> steady) {
+        List<TrustCheck> checks = new ArrayList<>();
+        checks.add(DeckComparison.readable(reading));
+        checks.add(TrustCheck.passed("periods", window.text()));
+        checks.add(TrustCheck.passed("tolerances", InstrumentTolerance.TEXT));
+        signs.forEach(power -> checks.add(sign(power.result())));
+        if (!steady.isEmpty()) {
+            checks.add(steady(steady.get(0).result(), steady.get(1).result()));
+        }
+        return checks;
+    }
+
+    private static TrustCheck sign(Measured power) {
+        boolean flows = power.present() && power.value() > 0;
+        String told = power.present() ? Engineering.rounded(power.value(), "W") : power.note();
+        return TrustCheck.of(
+                "power",
+                flows,
+                flows
+                        ? told + " flows into the lamp"
+                        : "no power flows into the lamp (" + told + "): a probe turned round? Map it with *-1");
+    }
+
+    private static TrustCheck steady(Measured first, Measured last) {
+        Measured change = first.with(last, (a, b) -> Math.abs(b - a) / Math.max(a, b));
+        boolean holds = change.present() && change.value() <= STEADY;
+        String text = change.present()
+                ? "line current rms " + Engineering.rounded(first.value(), "A") + " in the first line period, "
+                        + Engineering.rounded(last.value(), "A") + " in the last (limit "
+                        + Engineering.fixed(100 * STEADY, 0) + " %)"
+                : change.note();
+        return TrustCheck.of("settled", holds, holds ? text : "not steady: " + text);
+    }
+}

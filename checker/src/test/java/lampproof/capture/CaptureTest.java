@@ -1,0 +1,159 @@
+package lampproof.capture;
+
+import static lampproof.capture.ScopeTable.sine;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import lampproof.fault.UserFault;
+import lampproof.measure.Measured;
+import lampproof.waveform.WaveformFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A line voltage of 325 V crest and a current of 0.1 A crest that lags by 0.3, with a third harmonic of 20 %: power, rms
+ * and distortion follow by hand.
+ */
+class CaptureTest {
+
+    private static final double POWER = 325 * 0.1 / 2 * Math.cos(0.3);
+    private static final double RMS = 0.1 * Math.sqrt((1 + 0.04) / 2);
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everyFigureOfVoltageAndCurrentIsTheOneWorkedOutByHand() {
+        CaptureReport report = report(lamp("time,voltage (V),current (A)", 1), "");
+        assertThat(value(report, "line.frequency")).isCloseTo(50, within(1e-3));
+        assertThat(value(report, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.02));
+        assertThat(value(report, "line.current.rms")).isCloseTo(RMS, within(1e-5));
+        assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
+        assertThat(value(report, "line.power.apparent")).isCloseTo(325 / Math.sqrt(2) * RMS, within(2e-3));
+        assertThat(value(report, "line.power_factor")).isCloseTo(Math.cos(0.3) / Math.sqrt(1.04), within(1e-4));
+        assertThat(value(report, "line.displacement_factor")).isCloseTo(Math.cos(0.3), within(1e-4));
+        assertThat(value(report, "line.current.thd")).isCloseTo(20, within(0.01));
+        assertThat(value(report, "line.current.harmonic.3")).isCloseTo(20, within(0.01));
+        assertThat(value(report, "line.current.harmonic.40")).isCloseTo(0, within(0.01));
+        assertThat(report.remarks()).isEmpty();
+        assertThat(report.sections().get(0).window())
+                .endsWith(", 5 line periods")
+                .isNotEmpty();
+    }
+
+    @Test
+    void aLampOfFifteenWattsIsJudgedByTheRulesForSmallLamps() {
+        CaptureLimit limit = report(lamp("time,voltage (V),current (A)", 1), "")
+                .sections()
+                .get(0)
+                .limits()
+                .get(0);
+        assertThat(limit.rule()).startsWith("IEC 61000-3-2");
+        assertThat(limit.verdict()).isEqualTo("kept");
+        assertThat(limit.text()).startsWith("nearest to its limit: order 3 0.000911, limit 0.00340");
+    }
+
+    @Test
+    void aProbeTurnedRoundIsTurnedBackAndSaidSo() {
+        CaptureReport report = report(lamp("time,voltage (V),current (A)", -1), "");
+        assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
+        assertThat(report.remarks())
+                .containsExactly(
+                        "power flows into the line: input current reversed? The sign of line.current was turned");
+        assertThat(report.mappings()).contains(new Mapping("line.current", "current", -1, 0, 0));
+    }
+
+    @Test
+    void gainOffsetAndDelayAreTakenOut() {
+        double delay = 120e-6;
+        WaveformFile file =
+                ScopeTable.file(folder, "time,CH1,CH2", t -> sine(t, 1.625, 1, 0), t -> 0.5 + 10 * current(t - delay));
+        CaptureReport report = report(file, "line.voltage=CH1*200,line.current=CH2*0.1-0.05@120us");
+        assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
+        assertThat(value(report, "line.displacement_factor")).isCloseTo(Math.cos(0.3), within(1e-4));
+        assertThat(value(report, "line.current.rms")).isCloseTo(RMS, within(2e-5));
+    }
+
+    @Test
+    void aCurrentThatDiesAwayIsRemarked() {
+        WaveformFile file = ScopeTable.file(
+                folder, "time,voltage (V),current (A)", t -> sine(t, 325, 1, 0), t -> Math.exp(-20 * t) * current(t));
+        assertThat(report(file, "").remarks())
+                .singleElement()
+                .asString()
+                .startsWith("line.current is not steady: rms ")
+                .endsWith(" in the last; choose a stretch with --from and --to");
+    }
+
+    @Test
+    void flickerOfLightIsJudgedAtItsFrequency() {
+        WaveformFile file = ScopeTable.file(folder, "time,light", t -> 2 + 0.2 * Math.sin(2 * Math.PI * 100 * t));
+        CaptureReport report = report(file, "");
+        assertThat(value(report, "light.flicker.frequency")).isCloseTo(100, within(0.01));
+        assertThat(value(report, "light.flicker.percent")).isCloseTo(10, within(0.02));
+        assertThat(value(report, "light.flicker.index")).isCloseTo(0.1 / Math.PI, within(1e-4));
+        List<CaptureLimit> limits = report.sections().get(0).limits();
+        assertThat(limits).extracting(CaptureLimit::verdict).containsExactly("not kept", "not kept");
+        assertThat(limits.get(0).text()).endsWith(" %, limit 8.00 %");
+    }
+
+    @Test
+    void constantLightHasNoFrequencyAndNoVerdict() {
+        CaptureReport report = report(ScopeTable.file(folder, "time,light", t -> 2), "");
+        assertThat(report.sections().get(0).limits())
+                .containsExactly(new CaptureLimit("IEEE 1789-2015", "no verdict", "no frequency stands out"));
+    }
+
+    @Test
+    void columnsThatSayNothingOfThemselvesMustBeMapped() {
+        WaveformFile file = ScopeTable.file(folder, "time,CH1,CH2", t -> 1, t -> 2);
+        assertThatThrownBy(() -> Recognition.of(file))
+                .isInstanceOf(UserFault.class)
+                .hasMessage(
+                        "what the columns show cannot be told, found 'CH1, CH2'; say it, as in --map line.voltage='CH1'");
+    }
+
+    @Test
+    void twoColumnsThatWouldDoAreNotGuessedBetween() {
+        WaveformFile file = ScopeTable.file(folder, "time,CH1 (V),CH2 (V)", t -> 1, t -> 2);
+        assertThatThrownBy(() -> Recognition.of(file))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("which column is line.voltage cannot be told, found 'CH1, CH2'; "
+                        + "say it, as in --map line.voltage='CH1'");
+    }
+
+    @Test
+    void aColumnThatIsNotThereIsToldWithItsNearest() {
+        WaveformFile file = ScopeTable.file(folder, "time,CH1,CH2", t -> 1, t -> 2);
+        assertThatThrownBy(() -> report(file, "light=CH22"))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("--map: the table has no such column, or more than one, for light, found 'CH22', "
+                        + "allowed: CH1, CH2; did you mean 'CH2'?");
+    }
+
+    private static double current(double time) {
+        return sine(time, 0.1, 1, 0.3) + sine(time, 0.02, 3, 0.9);
+    }
+
+    private WaveformFile lamp(String header, double gain) {
+        return ScopeTable.file(folder, header, t -> sine(t, 325, 1, 0), t -> gain * current(t));
+    }
+
+    private static CaptureReport report(WaveformFile file, String map) {
+        List<Mapping> mappings = map.isEmpty() ? Recognition.of(file) : MappingText.read(map, Quantity.words());
+        return Capture.report(file, mappings, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    private static double value(CaptureReport report, String name) {
+        return report.sections().stream()
+                .flatMap(section -> section.figures().stream())
+                .filter(figure -> figure.name().equals(name))
+                .map(CaptureFigure::value)
+                .mapToDouble(Measured::value)
+                .findFirst()
+                .orElseThrow();
+    }
+}

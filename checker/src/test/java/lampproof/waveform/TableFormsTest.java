@@ -1,0 +1,284 @@
+package lampproof.waveform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import lampproof.fault.UserFault;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Tables as simulators, spreadsheets and oscilloscopes lay them out. */
+class TableFormsTest {
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"time,v\n0,1\n2,3\n", "time;v\n0;1\n2;3\n", "time\tv\n0\t1\n2\t3\n", "time v\n0 1\n2 3\n"})
+    void anyCommonDelimiter(String text) {
+        assertThat(rows(text, "v")).containsExactly(new double[] {0, 1}, new double[] {2, 3});
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "time,v\r0,1\r2,3\r",
+                "time,v\r\n0,1\r\n2,3\r\n",
+                "time,v\n0,1\n2,3",
+                "\n\ntime,v\n\n0,1\n\n2,3\n\n",
+                "time, v\n0, 1\n2, 3\n",
+                "  time   v  \n  0   1  \n  2   3  \n",
+                "time\t v\n 0\t 1\n 2\t 3\n",
+                "time,v,\n0,1,\n2,3,\n",
+                "time,v\n0,1,\n2,3,\n",
+                "time,v,,\n0,1\n2,3\n",
+                "\"time\",\"v\"\n\"0\",\"1\"\n\"2\",\"3\"\n",
+                "% time v\n0 1\n2 3\n",
+                "// made by hand\ntime v\n0 1\n2 3\n",
+            })
+    void lineEndsBlanksAndQuotesDoNotMatter(String text) {
+        assertThat(rows(text, "v")).containsExactly(new double[] {0, 1}, new double[] {2, 3});
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "x-axis,1,2\\nsecond,Volt,Volt\\n-5e-3,4,5\\n-4e-3,4,6\\n | 2 | -5e-3 | 5",
+                "Time,Channel A,Channel B\\n(ms),(V),(mV)\\n\\n-5.0,4,5\\n-4.0,4,6\\n | Channel B | -5e-3 | 5e-3",
+                "Time (us),U_bus [kV]\\n-5.0,0.5\\n-4.0,0.6\\n | U_bus | -5e-6 | 500",
+                "Time(s),CH1(V)\\n-5.0,0.5\\n-4.0,0.6\\n | CH1 | -5 | 0.5",
+                "t_ns,v_drain\\n-5.0,0.5\\n-4.0,0.6\\n | v_drain | -5e-9 | 0.5",
+                "Source,CH1\\nSecond,Volt\\n-5.0,0.5\\n-4.0,0.6\\n | CH1 | -5 | 0.5",
+                "Record Length,Analog:2\\nSample Interval,1\\nSecond,Value\\n-5,2\\n-4,3\\n | value | -5 | 2",
+                "time,v(ms),i(ma)\\n1,2,3\\n2,3,4\\n | v(ms) | 1 | 2",
+                "Sample,Time,CH1\\n0,-5,2\\n1,-4,3\\n | ch1 | -5 | 2",
+            })
+    void titlesAndUnitsOfInstruments(String text, String name, double time, double value) {
+        List<double[]> rows = rows(text.replace("\\n", "\n"), name);
+        assertThat(rows).hasSize(2);
+        assertThat(rows.get(0)[0]).isCloseTo(time, org.assertj.core.api.Assertions.withinPercentage(1e-12));
+        assertThat(rows.get(0)[1]).isCloseTo(value, org.assertj.core.api.Assertions.withinPercentage(1e-12));
+    }
+
+    @Test
+    void settingsBesideTheFirstRowsTakeNoRowAway() {
+        String text = """
+                Record Length,2.500000e+03,,-0.0025,1.2,
+                Sample Interval,4.0e-09,,-0.0024,1.3,
+                Note,,,-0.0023,1.4,
+                ,,,-0.0022,1.5,
+                ,,,-0.0021,1.6,
+                """;
+        assertThat(rows(text, "column 5")).extracting(r -> r[1]).containsExactly(1.2, 1.3, 1.4, 1.5, 1.6);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0,5;1,25 | 0.5 | 1.25",
+                "0,5;1.234,5 | 0.5 | 1234.5",
+                "0,5;1.234 | 0.5 | 1234",
+                "0.5;1.234 | 0.5 | 1.234",
+                "0.5;1,234.5 | 0.5 | 1234.5",
+                "0.5;1,234 | 0.5 | 1234",
+                "1;2 | 1 | 2",
+                "1E-3;2,5E+01 | 1E-3 | 25",
+            })
+    void decimalMarkIsToldByNumbersThatReadOnlyOneWay(String row, double time, double value) {
+        assertThat(rows("t;v\n" + row + "\n" + row + "\n", "v").get(1)).containsExactly(time, value);
+    }
+
+    @Test
+    void numberThatReadsTwoWaysIsAskedAbout() {
+        String text = "t;v\n1;1.000\n2;2.000\n";
+        assertThatThrownBy(() -> rows(text, "v")).isInstanceOf(UserFault.class);
+        assertThat(rows(text, Hints.NONE.with(Hints.Decimal.POINT), "v").get(0)).containsExactly(1, 1);
+        assertThat(rows(text, Hints.NONE.with(Hints.Decimal.COMMA), "v").get(0)).containsExactly(1, 1000);
+        assertThat(rows("t,v\n1,1.000\n2,2.000\n", "v").get(0)).containsExactly(1, 1);
+    }
+
+    @Test
+    void quotedCellsMayHoldDecimalCommas() {
+        assertThat(rows("\"t\",\"u,v\"\n\"0,5\",\"1,25\"\n\"0,6\",\"1,5\"\n", "u,v"))
+                .containsExactly(new double[] {0.5, 1.25}, new double[] {0.6, 1.5});
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "hello",
+                "1\n2\n3\n",
+                "time v\n",
+                "a b c\nd e f\n",
+                "<html><body>no</body></html>",
+                "0,5 1,5\n1,5 2\n",
+                "\u0000\u0001\u0002"
+            })
+    void anythingElseIsNotRecognised(String text) {
+        assertThatThrownBy(() -> rows(text, "v"))
+                .hasMessage("wave.txt: no table of numbers and no raw file was recognised;"
+                        + " give a table with a time column and at least one signal, or a SPICE raw file");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "time,v\\n0,1\\n1,nan\\n2,3\\n | wave.txt, line 3: column 'v' is not finite (nan)",
+                "time,v\\n0,1\\n1,-inf\\n2,3\\n | wave.txt, line 3: column 'v' is not finite (-inf)",
+                "time,v\\n0,1\\n1,1.#QNAN\\n2,3\\n | wave.txt, line 3: column 'v' is not finite (1.#QNAN)",
+                "time,v\\n0,1\\n1,1e999\\n2,3\\n | wave.txt, line 3: column 'v' is not finite (Infinity)",
+                "time,v\\nnan,1\\n1,1\\n2,3\\n | wave.txt, line 2: column 'time' is not finite (nan)",
+            })
+    void notFiniteIsAFault(String text, String message) {
+        assertThatThrownBy(() -> rows(text.replace("\\n", "\n"), "v"))
+                .hasMessage(message + "; look into the simulator's log");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "time,v\\n0,1\\n1,\\n2,3\\n | wave.txt, line 3: '' in column 'v' is not a number",
+                "time,v\\n0,1\\n1,0x1p3\\n2,3\\n | wave.txt, line 3: '0x1p3' in column 'v' is not a number",
+                "time,v\\n0,1\\n1,2.5f\\n2,3\\n | wave.txt, line 3: '2.5f' in column 'v' is not a number",
+                "time,v\\n0,1\\n1,2.5.1\\n2,3\\n | wave.txt, line 3: '2.5.1' in column 'v' is not a number",
+                "time,v\\n0,1\\n1,2 5\\n2,3\\n | wave.txt, line 3: '2 5' in column 'v' is not a number",
+                "time,v\\n0,1\\n1\\n2,3\\n | wave.txt, line 3: 1 fields where 2 are expected",
+                "time,v\\n0,1\\n1,2,3\\n2,3\\n | wave.txt, line 3: 3 fields where 2 are expected",
+                "time,v\\n0,1,9\\n1,2\\n2,3\\n | wave.txt, line 2: 3 fields where 2 are expected",
+                "time,v\\n0,1\\n# note\\n2,3\\n | wave.txt, line 3: 1 fields where 2 are expected",
+            })
+    void damageInTheMiddleIsAFault(String text, String message) {
+        assertThatThrownBy(() -> rows(text.replace("\\n", "\n"), "v")).hasMessage(message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1.5e-05,3 | 1 | 2 fields where 3 are expected",
+                "1.5e-05,3.0,\\n | 1 | '' in column 'i' is not a number",
+                "1.5e-05,3.0,1.0e- | 1 | '1.0e-' in column 'i' is not a number",
+                "1.5e-05,3.0,1.0e-0 | 1 | last number cut short",
+                "1.5e-05,3.0,1 | 1 | last number cut short",
+                "1.5e-05,3.0,1.0e-02 | 0 | ",
+                "1.5e-05,3.0,-1.0e-02 | 0 | ",
+            })
+    void lastRowMayBeTorn(String last, int torn, String how) {
+        String text = "time,v,i\n0.0e+00,1.0,1.0e-02\n1.0e-05,2.0,1.5e-02\n" + last.replace("\\n", "\n");
+        Reading reading = open(text, Hints.NONE).stream(List.of("v", "i"), (t, v) -> {});
+        assertThat(reading.rows()).isEqualTo(3 - torn);
+        assertThat(reading.remarks())
+                .isEqualTo(
+                        torn == 0
+                                ? List.of()
+                                : List.of(Remark.spoiling(
+                                        "wave.txt, line 4: " + how + ": torn last row, file incomplete")));
+    }
+
+    @Test
+    void steppedRunsNeedAChoice() {
+        String text = "TIME,V(OUT)\n0,1\n1,2\n2,3\n0,4\n1,5\n";
+        assertThatThrownBy(() -> rows(text, "v(out)"))
+                .hasMessage("wave.txt, line 5: time goes back from 2 s to 0 s: a second run starts here;"
+                        + " say which run to read");
+        assertThat(rows(text, Hints.NONE.withRun(2), "v(out)"))
+                .extracting(r -> r[1])
+                .containsExactly(4.0, 5.0);
+        assertThat(rows(text, Hints.NONE.withRun(1), "v(out)")).hasSize(3);
+        assertThatThrownBy(() -> rows(text, Hints.NONE.withRun(3), "v(out)"))
+                .hasMessage("wave.txt: run 3 was asked for, the file holds 2");
+    }
+
+    @Test
+    void steppedPrintFileHasNoTrailer() {
+        String text = "Index TIME V(OUT)\n0 0 1\n1 1 2\n0 0 4\n1 1 5\n";
+        Reading reading = open(text, Hints.NONE.withRun(2)).stream(List.of(), (t, v) -> {});
+        assertThat(reading.remarks()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "0 0 0 325\n1e-5 1 2e-5 324\n3e-5 1 4e-5 320\n",
+                "0 0 0 325 0 1\n1e-5 1 1e-5 324 2e-5 1\n3e-5 1 3e-5 320 4e-5 1\n",
+                "time v(a) time v(b)\n0 0 0 325\n1e-5 1 2e-5 324\n",
+            })
+    void copiesOfTheTimeColumnThatDifferAreTwoPlots(String text) {
+        assertThatThrownBy(() -> rows(text, "column 2".equals(text) ? "" : first(text)))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("the copies of the time column differ: two plots were mixed");
+    }
+
+    @Test
+    void namesThatWereAskedForMustFitTheColumns() {
+        assertThatThrownBy(() -> open("0 1 2\n1 2 3\n", Hints.named(List.of("a", "b", "c"))))
+                .hasMessage("wave.txt: 3 names were asked for, the table has 2 signals");
+    }
+
+    @Test
+    void signalThatIsNotThereIsNamedBesideThoseThatAre() {
+        assertThatThrownBy(() -> rows("time v(a) v(b)\n0 1 2\n1 2 3\n", "v(c)"))
+                .hasMessage("wave.txt: no such signal, found 'v(c)', allowed: v(a), v(b)");
+        assertThatThrownBy(() -> rows("time v(a) v(a)\n0 1 2\n1 2 3\n", "v(a)"))
+                .hasMessage("wave.txt: the signal 'v(a)' stands in it 2 times; write it once");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"v-sweep v(out)\n0 1\n1 2\n", "frequency v(out)\n1 1\n10 2\n"})
+    void sweepsAreNoTransientRecord(String text) {
+        assertThatThrownBy(() -> rows(text, "v(out)")).hasMessageContaining("not time");
+    }
+
+    @Test
+    void fileLeftFromAnEarlierRunIsRefused() throws IOException {
+        Path deck = Files.writeString(folder.resolve("mains.cir"), "* deck\n");
+        WaveformFile file = open("time v\n0 1\n1 2\n", Hints.NONE);
+        Files.setLastModifiedTime(folder.resolve("wave.txt"), java.nio.file.attribute.FileTime.fromMillis(1_000_000));
+        assertThatThrownBy(() -> file.requireNewerThan(deck))
+                .hasMessage("wave.txt: is older than mains.cir: left from an earlier run; run it again");
+        Files.setLastModifiedTime(deck, java.nio.file.attribute.FileTime.fromMillis(900_000));
+        assertThat(file.requireNewerThan(deck)).isSameAs(file);
+    }
+
+    @Test
+    void microSignsOfAnyEncodingAreRead() throws IOException {
+        for (var charset : List.of(StandardCharsets.UTF_8, StandardCharsets.ISO_8859_1)) {
+            Path path = Files.write(folder.resolve("wave.txt"), "Time (µs),v\n1,2\n2,3\n".getBytes(charset));
+            assertThat(Recorded.rows(WaveformFile.open(path), "v").get(0)[0]).isEqualTo(1e-6);
+        }
+    }
+
+    private static String first(String text) {
+        return text.startsWith("time") ? "v(a)" : "column 2";
+    }
+
+    private List<double[]> rows(String text, String... names) {
+        return rows(text, Hints.NONE, names);
+    }
+
+    private List<double[]> rows(String text, Hints hints, String... names) {
+        return Recorded.rows(open(text, hints), names);
+    }
+
+    private WaveformFile open(String text, Hints hints) {
+        try {
+            return WaveformFile.open(Files.writeString(folder.resolve("wave.txt"), text), hints);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package lampproof.design;
+
+/** Chooses the times and slopes of the control cell. */
+final class ControlSizing {
+
+    private final Choosing choose;
+    private final Demand demand;
+    private final CrestPoint crest;
+
+    ControlSizing(Choosing choose, Demand demand) {
+        this.choose = choose;
+        this.demand = demand;
+        this.crest = demand.crest();
+    }
+
+    Control control() {
+        double delay = choose.amount("switching.delay", "60 ns from comparator to switch", () -> 60e-9);
+        return new Control(
+                demand.law(),
+                demand.frequency(),
+                offTime(),
+                minOffTime(),
+                maxOnTime(),
+                delay,
+                blanking(),
+                demand.shaping(),
+                slope());
+    }
+
+    private double offTime() {
+        return demand.law() == Law.FIXED_OFF_TIME
+                ? choose.amount(
+                        "switching.off_time",
+                        "switching.frequency at the crest",
+                        () -> Rounding.twoDigits(crest.source() / (crest.swing() * demand.frequency())))
+                : 0;
+    }
+
+    private double minOffTime() {
+        return demand.law() == Law.BOUNDARY
+                ? choose.amount(
+                        "switching.min_off_time",
+                        "a tenth of the crest period",
+                        () -> Rounding.twoDigits(0.1 / demand.frequency()))
+                : 0;
+    }
+
+    private double maxOnTime() {
+        if (!demand.law().setsCurrent()) {
+            return 0;
+        }
+        boolean clocked = demand.law() == Law.PEAK_CURRENT;
+        return choose.amount(
+                "switching.max_on_time",
+                clocked ? "nine tenths of the period" : "twice the crest period",
+                () -> Rounding.twoDigits((clocked ? 0.9 : 2) / demand.frequency()));
+    }
+
+    private double blanking() {
+        return demand.law().setsCurrent()
+                ? choose.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9)
+                : 0;
+    }
+
+    private double slope() {
+        return demand.law() == Law.PEAK_CURRENT
+                ? choose.amount(
+                        "switching.slope",
+                        "three quarters of the falling slope at the crest",
+                        () -> Rounding.twoDigits(0.75 * (crest.swing() - crest.source()) / crest.inductance()))
+                : 0;
+    }
+}

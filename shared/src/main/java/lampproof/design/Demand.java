@@ -1,0 +1,86 @@
+package lampproof.design;
+
+import java.util.Locale;
+import lampproof.spec.Amount;
+
+/**
+ * What a spec demands before any part is chosen.
+ *
+ * @param topology where the string hangs
+ * @param law the control law
+ * @param line the mains
+ * @param lines rms line voltage from least to most [V]
+ * @param string the LED string
+ * @param frequency switching frequency [Hz]
+ * @param shaping share of the current reference that follows the line [-]
+ */
+record Demand(Topology topology, Law law, Line line, Amount lines, LedString string, double frequency, double shaping) {
+
+    private static final double EXPECTED_EFFICIENCY = 0.92;
+
+    static Demand of(Choosing choose) {
+        Topology topology = word(Topology.values(), choose.givenWord("driver.topology"));
+        Law law = word(
+                Law.values(), choose.word("driver.control", "boundary: simplest with a good power factor", "boundary"));
+        Amount lines = choose.range("line.voltage");
+        Line line = new Line(
+                lines.typical(),
+                choose.given("line.frequency"),
+                choose.amount("line.resistance", "1 Ohm of house wiring", () -> 1));
+        LedString string = string(choose);
+        double frequency = choose.amount(
+                "switching.frequency", "65 kHz: below the 150 kHz edge of the conducted limits", () -> 65e3);
+        double shaping = law.setsCurrent()
+                ? choose.amount("driver.shaping", "1: the reference follows the line for the power factor", () -> 1)
+                : 0;
+        return new Demand(topology, law, line, lines, string, frequency, shaping);
+    }
+
+    private static LedString string(Choosing choose) {
+        double voltage = choose.given("string.voltage");
+        double current = choose.given("string.current");
+        double resistance = choose.amount(
+                "string.resistance",
+                "a tenth of string voltage over string current",
+                () -> Rounding.twoDigits(0.1 * voltage / current));
+        return new LedString(voltage - resistance * current, resistance, current);
+    }
+
+    /** String voltage at its mean current [V]. */
+    double stringVoltage() {
+        return string.voltage(string.current());
+    }
+
+    /** Expected line power [W]. */
+    double power() {
+        return stringVoltage() * string.current() / EXPECTED_EFFICIENCY;
+    }
+
+    boolean isStepUp() {
+        return topology == Topology.STEP_UP;
+    }
+
+    /** The converter at the crest of the typical line. */
+    CrestPoint crest() {
+        return new CrestPoint(this, line.crest());
+    }
+
+    /** The converter at the crest of the lowest line, where its currents are greatest. */
+    CrestPoint lowestCrest() {
+        return new CrestPoint(this, Math.sqrt(2) * lines.least());
+    }
+
+    /** Crest of the highest line [V]. */
+    double highestCrest() {
+        return Math.sqrt(2) * lines.most();
+    }
+
+    private static <E extends Enum<E>> E word(E[] values, String word) {
+        for (E value : values) {
+            if (value.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
+                return value;
+            }
+        }
+        throw new IllegalArgumentException("no such word: " + word);
+    }
+}

@@ -1,0 +1,31 @@
+package lampproof.design;
+
+import static lampproof.physics.PreferredSeries.E12;
+
+import java.util.Locale;
+import lampproof.design.Dimming.Edge;
+
+/** Chooses the bleeder that a dimmer needs. */
+final class DimmingSizing {
+
+    private DimmingSizing() {}
+
+    static Dimming dimming(Choosing choose, Line line) {
+        Edge edge = Edge.valueOf(choose.word("dimmer.edge", "no dimmer unless one is named", "none")
+                .toUpperCase(Locale.ROOT));
+        if (edge == Edge.NONE && choose.isOpen("bleeder.resistance")) {
+            return Dimming.NONE;
+        }
+        double capacitance = choose.amount("dimmer.capacitance", "100 nF", () -> 100e-9);
+        double holding =
+                edge == Edge.LEADING ? choose.amount("dimmer.holding_current", "30 mA, a small triac", () -> 30e-3) : 0;
+        double resistance = choose.amount(
+                "bleeder.resistance",
+                "a dimmer that is off leaves a tenth of the line voltage, E12",
+                () -> E12.down(0.1 / (line.angularFrequency() * Math.max(1e-9, capacitance))));
+        double threshold = choose.amount(
+                "bleeder.threshold", "a fifth of the line crest", () -> Rounding.twoDigits(0.2 * line.crest()));
+        double topUp = choose.amount("bleeder.hold_current", "the holding current of the dimmer", () -> holding);
+        return new Dimming(edge, capacitance, holding, resistance, threshold, topUp);
+    }
+}

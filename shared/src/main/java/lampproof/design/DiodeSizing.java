@@ -1,0 +1,40 @@
+package lampproof.design;
+
+import java.util.Locale;
+
+/** Chooses the freewheel diode. */
+final class DiodeSizing {
+
+    private static final double RECOVERY_TIME = 25e-9;
+
+    private DiodeSizing() {}
+
+    static Rectifier diode(Choosing choose, Demand demand) {
+        Rectifier diode = rectifier(choose, "diode", 0.9, demand.crest().peak());
+        choose.amount("diode.voltage_rating", Stress.RULE, () -> Stress.voltageClass(demand));
+        choose.amount(
+                "diode.current_rating", "twice its mean current, class", () -> Stress.currentClass(meanOf(demand)));
+        return diode;
+    }
+
+    /** Charge that a hard turn-off brings back [C]. */
+    static double recoveryCharge(Choosing choose, Demand demand) {
+        return choose.amount(
+                "diode.recovery_charge",
+                "25 ns of the crest peak current: ultrafast silicon",
+                () -> Rounding.twoDigits(RECOVERY_TIME * demand.crest().peak()));
+    }
+
+    /** A diode of a part's drop [V] at a current [A]. */
+    static Rectifier rectifier(Choosing choose, String part, double usual, double current) {
+        String rule = String.format(Locale.ROOT, "junction diode at %.3g mA", 1e3 * current);
+        double drop = choose.amount(part + ".drop", rule, () -> usual);
+        double resistance =
+                choose.amount(part + ".resistance", "small junction diode", () -> Rounding.twoDigits(0.03 / current));
+        return Rectifier.through(drop, current, 1.8, resistance);
+    }
+
+    private static double meanOf(Demand demand) {
+        return 2 * demand.string().current();
+    }
+}

@@ -1,0 +1,11 @@
+package lampproof.design;
+
+/**
+ * What switch and diode cost at each switching edge beyond the node capacitance.
+ *
+ * @param gateCharge total gate charge [C]
+ * @param gateVoltage drive voltage of the gate [V]
+ * @param transitionTime overlap of voltage and current in one transition [s]
+ * @param recoveryCharge reverse recovery charge of the diode [C]
+ */
+public record Edges(double gateCharge, double gateVoltage, double transitionTime, double recoveryCharge) {}

@@ -1,0 +1,64 @@
+package lampproof.design;
+
+import static lampproof.physics.PreferredSeries.E12;
+import static lampproof.physics.PreferredSeries.E6;
+
+/** Chooses what stands between the mains and the converter. */
+final class FilterSizing {
+
+    /** Classes of film capacitors [V]. */
+    private static final double[] CLASSES = {250, 310, 400, 450, 500, 630, 800, 1000};
+
+    private final Choosing choose;
+    private final Demand demand;
+
+    FilterSizing(Choosing choose, Demand demand) {
+        this.choose = choose;
+        this.demand = demand;
+    }
+
+    double busCapacitance() {
+        double capacitance = choose.amount(
+                "bus.capacitance",
+                "a tenth of what would turn the line current by 45 degrees, E6",
+                () -> E6.nearest(0.1 * displacement()));
+        choose.amount(
+                "bus.voltage_rating",
+                "crest of the highest line at 90 % of the rating, film class",
+                () -> Rounding.rating(demand.highestCrest() / 0.9, CLASSES));
+        return capacitance;
+    }
+
+    /** Capacitance whose reactive current equals the active one [F]. */
+    private double displacement() {
+        Line line = demand.line();
+        return demand.power() / (line.voltage() * line.voltage() * line.angularFrequency());
+    }
+
+    Filter filter(double bus) {
+        double voltage = demand.line().voltage();
+        double fuse = choose.amount(
+                "filter.fuse_resistance",
+                "loses a fifth of a per cent of the power, E12",
+                () -> E12.nearest(0.002 * voltage * voltage / demand.power()));
+        double capacitance =
+                choose.amount("filter.capacitance", "half the bus capacitance, E6", () -> E6.nearest(0.5 * bus));
+        double corner = 2 * Math.PI * demand.frequency() / 6;
+        double inductance = choose.amount(
+                "filter.inductance",
+                "corner with both capacitors at a sixth of the switching frequency, E6",
+                () -> E6.up(1 / (corner * corner * (bus + capacitance))));
+        double resistance =
+                choose.amount("filter.resistance", "3 Ohm for each mH", () -> Rounding.twoDigits(3e3 * inductance));
+        double damping = choose.amount(
+                "filter.damping",
+                "one and a half times the characteristic impedance, E12",
+                () -> E12.nearest(1.5 * Math.sqrt(inductance / (bus + capacitance))));
+        return new Filter(fuse, inductance, resistance, damping, capacitance);
+    }
+
+    Rectifier bridge() {
+        return DiodeSizing.rectifier(
+                choose, "bridge", 0.8, demand.power() / demand.line().voltage());
+    }
+}

@@ -1,0 +1,112 @@
+package lampproof.design;
+
+import java.util.List;
+import lampproof.design.Fittings.Light;
+import lampproof.design.Housing.Part;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/** Chooses the thermal resistances, the rated temperatures and the lives that a spec leaves open. */
+final class HeatSizing {
+
+    private static final double HOUSING_RISE = 40;
+    private static final double STRING_RISE = 20;
+    private static final double LARGEST = 200;
+
+    private final Choosing choose;
+    private final Demand demand;
+
+    HeatSizing(Choosing choose, Demand demand) {
+        this.choose = choose;
+        this.demand = demand;
+    }
+
+    Housing housing() {
+        double ambient = choose.amount("ambient.temperature", "40 degC: under a ceiling", () -> 40);
+        double coldest = choose.amount("ambient.coldest", "-20 degC", () -> -20);
+        double resistance = choose.amount(
+                "thermal.housing", "rises by 40 K at the line power", () -> rise(HOUSING_RISE, demand.power()));
+        return new Housing(ambient, coldest, resistance, parts());
+    }
+
+    private List<Part> parts() {
+        return List.of(
+                part("bridge", "silicon", 60, 150),
+                part("inductor", "ferrite and its winding", 30, 125),
+                part("switch", "silicon", 50, 150),
+                part("diode", "silicon", 60, 150),
+                output(),
+                string());
+    }
+
+    private Part part(String name, String kind, double resistance, double rating) {
+        return new Part(
+                name,
+                kind,
+                choose.amount("thermal." + name, "small part on a crowded board", () -> resistance),
+                rating(name, kind, rating));
+    }
+
+    private Part output() {
+        String kind = choose.word(
+                "output.kind", "film; ceramic below 100 V", demand.stringVoltage() < 100 ? "ceramic" : "film");
+        double usual = kind.equals("ceramic") ? 125 : 105;
+        return part("output", kind + " capacitor", 30, usual);
+    }
+
+    private Part string() {
+        double power = demand.stringVoltage() * demand.string().current();
+        return new Part(
+                "string",
+                "LEDs",
+                choose.amount(
+                        "thermal.string",
+                        "junctions 20 K above the housing if no light left",
+                        () -> rise(STRING_RISE, power)),
+                rating("string", "LEDs", 120));
+    }
+
+    private double rating(String name, String kind, double usual) {
+        return choose.amount(name + ".temperature_rating", "usual for " + kind, () -> usual);
+    }
+
+    private static double rise(double kelvins, double power) {
+        return Rounding.twoDigits(Math.min(LARGEST, kelvins / power));
+    }
+
+    Light light() {
+        double share = choose.amount("string.light_share", "a third of the string power leaves as light", () -> 0.33);
+        double count =
+                choose.amount("string.count", "3 V each", () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
+        double slope = choose.amount(
+                "string.temperature_slope",
+                "-2.2 mV/K for each LED",
+                () -> Rounding.twoDigits(Math.max(-5, -2.2e-3 * count)));
+        return new Light(share, slope, life("life.", "LEDs, common practice", 50e3, 80, 30e3, 90));
+    }
+
+    LifePoints capacitorLife() {
+        return life("life.capacitor_", "film or ceramic capacitor, common practice", 20e3, 85, 5e3, 105);
+    }
+
+    private LifePoints life(
+            String group,
+            String what,
+            double coolHours,
+            double coolTemperature,
+            double hotHours,
+            double hotTemperature) {
+        LifePoints life = new LifePoints(
+                choose.amount(group + "hours_cool", what, () -> coolHours),
+                choose.amount(group + "temperature_cool", what, () -> coolTemperature),
+                choose.amount(group + "hours_hot", what, () -> hotHours),
+                choose.amount(group + "temperature_hot", what, () -> hotTemperature));
+        if (!life.isShorterWhenHot()) {
+            throw UserFault.badInput(Finding.of(
+                    "life must be shorter at the hotter of two different temperatures",
+                    group + "hours_cool, " + group + "hours_hot",
+                    "give both hours and both temperatures, or none of them"));
+        }
+        return life;
+    }
+}

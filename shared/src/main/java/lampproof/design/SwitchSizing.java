@@ -1,0 +1,55 @@
+package lampproof.design;
+
+import static lampproof.physics.PreferredSeries.E24;
+
+/** Chooses the power switch and the resistor that senses its current. */
+final class SwitchSizing {
+
+    private final Choosing choose;
+    private final Demand demand;
+
+    SwitchSizing(Choosing choose, Demand demand) {
+        this.choose = choose;
+        this.demand = demand;
+    }
+
+    PowerSwitch powerSwitch() {
+        double resistance = choose.amount(
+                "switch.resistance",
+                "loses 0.4 % of the power, from 1 to 10 Ohm",
+                () -> Rounding.twoDigits(Math.max(1, Math.min(10, losingLittle()))));
+        double capacitance = choose.amount(
+                "switch.capacitance",
+                "100 pF Ohm of silicon and 10 pF of diode and winding",
+                () -> Rounding.twoDigits(100e-12 / resistance + 10e-12));
+        choose.amount("switch.voltage_rating", Stress.RULE, () -> Stress.voltageClass(demand));
+        choose.amount(
+                "switch.current_rating",
+                "peak at the lowest line at 60 % of the rating, class",
+                () -> Stress.currentClass(demand.lowestCrest().peak() / 0.6));
+        return new PowerSwitch(resistance, capacitance);
+    }
+
+    private double losingLittle() {
+        CrestPoint crest = demand.crest();
+        return 0.004 * demand.power() / (crest.lineRms() * crest.lineRms() * crest.duty());
+    }
+
+    double senseResistance() {
+        return choose.amount(
+                "sense.resistance",
+                "0.5 V at the crest peak current, E24",
+                () -> E24.nearest(0.5 / demand.crest().peak()));
+    }
+
+    Edges edges(PowerSwitch powerSwitch) {
+        double silicon = 0.04e-9 * Stress.voltageClass(demand);
+        double charge = choose.amount(
+                "switch.gate_charge",
+                "0.04 nC Ohm of silicon for each volt of its class, and 1 nC",
+                () -> Rounding.twoDigits(silicon / Math.max(0.1, powerSwitch.resistance()) + 1e-9));
+        double voltage = choose.amount("switch.gate_voltage", "10 V", () -> 10);
+        double time = choose.amount("switch.transition_time", "30 ns: quick, but quiet enough", () -> 30e-9);
+        return new Edges(charge, voltage, time, DiodeSizing.recoveryCharge(choose, demand));
+    }
+}

@@ -1,0 +1,90 @@
+package lampproof.prediction;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lampproof.physics.ClassCLimits;
+import lampproof.physics.CurrentFlow;
+import lampproof.physics.HarmonicAssessment;
+import lampproof.physics.HarmonicVerdict;
+import lampproof.physics.LightingHarmonics;
+import lampproof.physics.LineCurrentFigures;
+import lampproof.physics.SmallLampLimits;
+import lampproof.quasistatic.AnglePoint;
+
+/** The line current of a solved driver against IEC 61000-3-2, with every alternative that the standard leaves. */
+final class HarmonicRules {
+
+    private static final String SUBJECT = "harmonics";
+    private static final double LEAST_MAINS = 200;
+
+    private HarmonicRules() {}
+
+    static List<RuleVerdict> verdicts(Solution solution) {
+        LineCurrentFigures figures = figures(solution);
+        if (figures.power() < 5) {
+            return List.of(new RuleVerdict(
+                    SUBJECT, true, LightingHarmonics.assess(figures).rules(), ""));
+        }
+        String scope = solution.driver().line().voltage() < LEAST_MAINS ? ", a rule of 220 V to 240 V mains" : "";
+        return figures.power() <= 25
+                ? alternatives(figures, scope)
+                : List.of(verdict(SUBJECT, ClassCLimits.assess(figures), scope, false));
+    }
+
+    /** First the alternative with the most room, which decides; then each of the three. */
+    private static List<RuleVerdict> alternatives(LineCurrentFigures figures, String scope) {
+        List<HarmonicAssessment> all = SmallLampLimits.alternatives(figures);
+        HarmonicAssessment best = SmallLampLimits.assess(figures);
+        List<RuleVerdict> verdicts = new ArrayList<>();
+        verdicts.add(
+                verdict(SUBJECT, best, scope, best.rules().equals(all.get(0).rules())));
+        for (int k = 0; k < all.size(); k++) {
+            verdicts.add(verdict(SUBJECT + ", alternative " + (k + 1), all.get(k), scope, k == 0));
+        }
+        return verdicts;
+    }
+
+    private static RuleVerdict verdict(String subject, HarmonicAssessment judged, String scope, boolean perWatt) {
+        HarmonicVerdict deciding = judged.deciding().orElseThrow();
+        return new RuleVerdict(subject, judged.pass(), deciding.rule() + scope, number(deciding, perWatt));
+    }
+
+    private static String number(HarmonicVerdict verdict, boolean perWatt) {
+        String what = verdict.order() == 0 ? "line current" : "order " + verdict.order();
+        boolean ceiling = (verdict.value() <= verdict.limit()) == verdict.pass();
+        String bound = ceiling ? "at most" : "at least";
+        return what + " " + amount(verdict.value(), verdict, perWatt) + ", " + bound + " "
+                + amount(verdict.limit(), verdict, perWatt);
+    }
+
+    /** Limits on the whole current beyond 0.8 are angles; the greatest distortion allowed is 0.7. */
+    private static String amount(double value, HarmonicVerdict verdict, boolean perWatt) {
+        if (perWatt) {
+            return String.format(Locale.ROOT, "%.2f mA/W", 1e3 * value);
+        }
+        return verdict.order() == 0 && verdict.limit() > 0.8
+                ? String.format(Locale.ROOT, "%.0f deg", Math.toDegrees(value))
+                : String.format(Locale.ROOT, "%.1f %%", 100 * value);
+    }
+
+    private static LineCurrentFigures figures(Solution solution) {
+        double voltage = solution.driver().line().voltage();
+        return new LineCurrentFigures(
+                solution.line().power(),
+                Math.min(1, solution.line().powerFactor(voltage)),
+                solution.line().spectrum(),
+                CurrentFlow.ofSamples(samples(solution.operation().points())));
+    }
+
+    /** The current at the ends of the steps, from that in their middles. */
+    private static double[] samples(List<AnglePoint> points) {
+        double[] samples = new double[points.size() + 1];
+        for (int k = 1; k < points.size(); k++) {
+            samples[k] = 0.5 * (points.get(k - 1).lineCurrent() + points.get(k).lineCurrent());
+        }
+        samples[0] = points.get(0).lineCurrent();
+        samples[points.size()] = points.get(points.size() - 1).lineCurrent();
+        return samples;
+    }
+}

@@ -1,0 +1,82 @@
+package lampproof.prediction;
+
+import static lampproof.prediction.FigureEntry.figure;
+import static lampproof.prediction.Grade.MEAN;
+import static lampproof.prediction.Grade.PEAK;
+import static lampproof.prediction.Grade.PERCENT;
+import static lampproof.prediction.Grade.POWER_FACTOR;
+import static lampproof.prediction.Sources.LINE;
+import static lampproof.prediction.Sources.MODEL;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Figures of the line current. */
+final class LineFigures {
+
+    private static final int HIGHEST_ORDER = 39;
+
+    private LineFigures() {}
+
+    static List<FigureEntry> entries() {
+        return Stream.concat(
+                        List.of(
+                                figure(
+                                                "line.power.mean",
+                                                "P_in",
+                                                "W",
+                                                MEAN,
+                                                "mean of line voltage times line current",
+                                                MODEL)
+                                        .mains(s -> s.line().power()),
+                                figure("line.current.rms", "I_in", "A", MEAN, "rms of the line current", MODEL)
+                                        .mains(s -> s.line().current()),
+                                figure(
+                                                "line.current.peak",
+                                                "I_in,pk",
+                                                "A",
+                                                PEAK,
+                                                "greatest magnitude of the line current",
+                                                MODEL)
+                                        .mains(s -> s.line().peakCurrent()),
+                                figure(
+                                                "line.power_factor",
+                                                "PF",
+                                                "1",
+                                                POWER_FACTOR,
+                                                "mean power over rms voltage times rms current",
+                                                LINE)
+                                        .mains(s -> s.line()
+                                                .powerFactor(s.driver().line().voltage())),
+                                figure(
+                                                "line.displacement_factor",
+                                                "cos phi1",
+                                                "1",
+                                                POWER_FACTOR,
+                                                "cosine of the angle from line voltage to fundamental current",
+                                                LINE)
+                                        .mains(s -> s.line().displacementFactor()),
+                                figure(
+                                                "line.current.thd",
+                                                "THD",
+                                                "%",
+                                                PERCENT,
+                                                "rms of harmonics 2 to 39 over the fundamental",
+                                                LINE)
+                                        .mains(s -> 100 * s.line().spectrum().thd()))
+                                .stream(),
+                        harmonics())
+                .toList();
+    }
+
+    private static Stream<FigureEntry> harmonics() {
+        return IntStream.rangeClosed(1, (HIGHEST_ORDER - 1) / 2).mapToObj(k -> harmonic(2 * k + 1));
+    }
+
+    private static FigureEntry harmonic(int order) {
+        String definition = "harmonic " + order + " of the line current over the fundamental";
+        return figure("line.current.harmonic." + order, "I_" + order + "/I_1", "%", PERCENT, definition, LINE)
+                .mains(s -> 100 * s.line().spectrum().relative(order));
+    }
+}

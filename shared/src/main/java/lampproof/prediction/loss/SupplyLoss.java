@@ -1,0 +1,34 @@
+package lampproof.prediction.loss;
+
+import lampproof.design.Dimming;
+import lampproof.design.Driver;
+import lampproof.design.Edges;
+import lampproof.quasistatic.AnglePoint;
+
+/** The linear supply of the controller, and the load that a dimmer needs. */
+final class SupplyLoss {
+
+    private final Driver driver;
+    private final HalfCycleMean mean;
+
+    SupplyLoss(Driver driver, HalfCycleMean mean) {
+        this.driver = driver;
+        this.mean = mean;
+    }
+
+    /** What controller and gate take from the bus, less what the gate burns itself [W]. */
+    double bias(double gateLoss) {
+        return mean.of(point -> point.busVoltage() * (driver.fittings().bias() + gateCurrent(point))) - gateLoss;
+    }
+
+    private double gateCurrent(AnglePoint point) {
+        Edges edges = driver.fittings().edges();
+        return point.cycle() == null ? 0 : edges.gateCharge() / point.cycle().period();
+    }
+
+    /** The bleeder behind a dimmer that lets the whole half cycle through [W]. */
+    double bleeder() {
+        Dimming dimming = driver.fittings().dimming();
+        return mean.of(point -> point.lineVoltage() * Bleeder.current(dimming, point));
+    }
+}

@@ -1,0 +1,41 @@
+package lampproof.quasistatic;
+
+import java.util.Map;
+import lampproof.design.Control;
+import lampproof.design.Driver;
+import lampproof.design.Inductor;
+import lampproof.design.LedString;
+import lampproof.design.Output;
+
+/** A driver with other part values. */
+final class ChangedDriver {
+
+    private ChangedDriver() {}
+
+    /** The driver with the parts, line and string that are told, and a control cell. */
+    static Driver of(Driver driver, Map<Condition, Double> changed, Control control) {
+        Inductor inductor = driver.inductor();
+        double line = changed.getOrDefault(Condition.LINE_VOLTAGE, driver.line().voltage());
+        return new Driver(
+                driver.topology(),
+                driver.line().at(line),
+                driver.filter(),
+                driver.bridge(),
+                changed.getOrDefault(Condition.BUS_CAPACITANCE, driver.busCapacitance()),
+                new Inductor(changed.getOrDefault(Condition.INDUCTANCE, inductor.inductance()), inductor.resistance()),
+                driver.powerSwitch(),
+                driver.diode(),
+                driver.senseResistance(),
+                new Output(changed.getOrDefault(
+                        Condition.OUTPUT_CAPACITANCE, driver.output().capacitance())),
+                string(driver.string(), changed),
+                control,
+                driver.fittings());
+    }
+
+    private static LedString string(LedString string, Map<Condition, Double> changed) {
+        double rated = string.voltage(string.current());
+        double shift = changed.getOrDefault(Condition.STRING_VOLTAGE, rated) - rated;
+        return new LedString(string.knee() + shift, string.resistance(), string.current());
+    }
+}

@@ -1,0 +1,78 @@
+package lampproof.quasistatic;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import lampproof.design.Driver;
+import lampproof.design.Inductor;
+import lampproof.design.Law;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.physics.PreferredSeries;
+
+/**
+ * Whether the fixed-duty law stays in discontinuous mode, as it must.
+ *
+ * <p>Once the current no longer comes back to zero within the period, a fixed duty decides a voltage and no longer a
+ * current: what flows then creeps for many cycles, and the string current follows every small change of the line.
+ */
+final class DiscontinuousMode {
+
+    private static final int VALUES_TRIED = 24;
+
+    private DiscontinuousMode() {}
+
+    /**
+     * Requires discontinuous mode at every line angle of a fixed-duty driver.
+     *
+     * @throws UserFault with the first angle at which it is left, the inductance, and the largest that works
+     */
+    static void require(Operation operation) {
+        if (isLeft(operation)) {
+            throw fault(operation);
+        }
+    }
+
+    static boolean isLeft(Operation operation) {
+        return operation.driver().control().law() == Law.FIXED_DUTY
+                && operation.points().stream().anyMatch(DiscontinuousMode::continuous);
+    }
+
+    private static boolean continuous(AnglePoint point) {
+        return point.cycle() != null && point.cycle().continuous();
+    }
+
+    private static UserFault fault(Operation operation) {
+        Driver driver = operation.driver();
+        List<Double> angles = operation.points().stream()
+                .filter(DiscontinuousMode::continuous)
+                .map(point -> Math.toDegrees(point.angle()))
+                .toList();
+        String found = String.format(
+                Locale.ROOT,
+                "%.3g mH, with which the current flows on from %.0f to %.0f deg of the line half cycle",
+                1e3 * driver.inductor().inductance(),
+                angles.get(0),
+                angles.get(angles.size() - 1));
+        return UserFault.badInput(new Finding(
+                "fixed-duty control needs an inductor current that comes back to zero in every switching cycle",
+                "inductor.inductance",
+                found,
+                allowed(driver),
+                "lower inductor.inductance or switching.frequency, or take driver.control peak-current"));
+    }
+
+    private static String allowed(Driver driver) {
+        double below = driver.inductor().inductance() * 0.99;
+        return Stream.iterate(PreferredSeries.E12.down(below), value -> PreferredSeries.E12.down(value * 0.99))
+                .limit(VALUES_TRIED)
+                .filter(value -> !isLeft(SteadyState.any(with(driver, value))))
+                .findFirst()
+                .map(value -> String.format(Locale.ROOT, "at most %.3g mH", 1e3 * value))
+                .orElse("");
+    }
+
+    private static Driver with(Driver driver, double inductance) {
+        return driver.with(new Inductor(inductance, driver.inductor().resistance()));
+    }
+}

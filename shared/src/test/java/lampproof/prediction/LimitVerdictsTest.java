@@ -1,0 +1,99 @@
+package lampproof.prediction;
+
+import static lampproof.prediction.SolvedLamps.solve;
+import static lampproof.prediction.SolvedLamps.value;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import lampproof.design.Lamps;
+import lampproof.design.Law;
+import org.junit.jupiter.api.Test;
+
+class LimitVerdictsTest {
+
+    private static List<RuleVerdict> of(String subject, Solution solution) {
+        return LimitVerdicts.of(solution).stream()
+                .filter(verdict -> verdict.subject().startsWith(subject))
+                .toList();
+    }
+
+    /** IEEE 1789: 0.08 % x 100 Hz = 8 %; 100 Hz / 30 = 3.33 %. */
+    @Test
+    void flicker_is_judged_at_twice_the_line_frequency() {
+        Solution solution = solve(Lamps.stepUp(Law.BOUNDARY, "output.capacitance,,10,,uF,"));
+        double depth = value(solution, "string.flicker.percent");
+        assertThat(of("percent flicker", solution))
+                .extracting(RuleVerdict::text)
+                .containsExactly(
+                        "percent flicker: kept, IEEE 1789-2015 practice 1, low risk; %.1f %%, at most 8.00 %% at 100 Hz"
+                                .formatted(depth),
+                        "percent flicker: not kept, IEEE 1789-2015 practice 2, no observable effect; %.1f %%, at most 3.33 %% at 100 Hz"
+                                .formatted(depth));
+        assertThat(value(solution, "limit.flicker.low_risk")).isEqualTo(8);
+    }
+
+    /** (EU) 2019/2020 table 4: at least 0.5 above 5 W to 10 W, no limit up to 5 W. */
+    @Test
+    void displacement_is_judged_by_the_class_of_the_power() {
+        assertThat(of("displacement", solve(Lamps.stepUp(Law.BOUNDARY))).get(0).text())
+                .startsWith("displacement factor: kept, (EU) 2019/2020 Annex II table 4, displacement factor; 0.99")
+                .contains(", at least 0.5 at 7.3");
+        Solution small = solve(Lamps.ofRows(
+                "driver.topology,,step-up,,,",
+                "line.voltage,,230,,V,",
+                "line.frequency,,50,,Hz,",
+                "string.voltage,,420,,V,",
+                "string.current,,10,,mA,"));
+        assertThat(of("displacement", small).get(0).number()).startsWith("no limit at 4.");
+        assertThat(of("harmonics", small).get(0).text())
+                .isEqualTo("harmonics: kept, IEC 61000-3-2 edition 5 of 2018: no limit below 5 W");
+    }
+
+    @Test
+    void a_lamp_up_to_25_W_is_judged_by_three_alternatives_of_which_one_must_hold() {
+        List<RuleVerdict> verdicts = of("harmonics", solve(Lamps.stepUp(Law.BOUNDARY)));
+        assertThat(verdicts).hasSize(4);
+        assertThat(verdicts.get(0).pass()).isTrue();
+        assertThat(verdicts).extracting(RuleVerdict::pass).containsExactly(true, true, false, true);
+        assertThat(verdicts.get(1).number()).contains("mA/W, at most");
+        assertThat(verdicts.get(2).number()).endsWith("deg, at most 65 deg");
+        assertThat(verdicts.get(3).number()).contains(" %, at most ");
+    }
+
+    /** At a power factor above 0.9 the fixed 27 % of edition 5 is the stricter limit on the third harmonic. */
+    @Test
+    void a_lamp_above_25_W_is_judged_by_the_table_and_names_its_edition() {
+        Solution solution = solve(Lamps.ofRows(
+                "driver.topology,,step-up,,,",
+                "driver.control,,fixed-duty,,,",
+                "line.voltage,,230,,V,",
+                "line.frequency,,50,,Hz,",
+                "string.voltage,,370,,V,",
+                "string.current,,75,,mA,"));
+        RuleVerdict verdict = of("harmonics", solution).get(0);
+        assertThat(solution.line().power()).isGreaterThan(25);
+        assertThat(verdict.pass()).isFalse();
+        assertThat(verdict.rule()).startsWith("IEC 61000-3-2 Class C above 25 W, table 2, edition");
+        assertThat(verdict.number()).startsWith("order 3 ").contains(" %, at most 2");
+    }
+
+    @Test
+    void peak_current_control_is_judged_for_subharmonics() {
+        assertThat(of("subharmonic", solve(Lamps.stepUp(Law.BOUNDARY)))).isEmpty();
+        RuleVerdict stable =
+                of("subharmonic", solve(Lamps.stepUp(Law.PEAK_CURRENT))).get(0);
+        RuleVerdict bare = of(
+                        "subharmonic",
+                        solve(Lamps.ofRows(
+                                "driver.topology,,step-up,,,",
+                                "driver.control,,peak-current,,,",
+                                "line.voltage,,230,,V,",
+                                "line.frequency,,50,,Hz,",
+                                "string.voltage,,600,,V,",
+                                "string.current,,16.7,,mA,",
+                                "switching.slope,,2,,kA/s,")))
+                .get(0);
+        assertThat(stable.text()).startsWith("subharmonic stability: kept, ");
+        assertThat(bare.pass()).isFalse();
+    }
+}
