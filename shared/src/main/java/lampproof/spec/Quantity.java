@@ -11,7 +11,7 @@ package lampproof.spec;
  */
 public record Quantity(String name, Dimension dimension, double least, double most, String meaning) implements Entry {
 
-    /** Whether a value in the unit of the dimension makes sense. */
+    /** Whether a value [unit of the dimension] makes sense. */
     public boolean holds(double value) {
         return least <= value && value <= most;
     }

@@ -88,7 +88,7 @@ class ReportPageTest {
                 .map(LogEntry::getMessage)
                 .filter(message -> message.contains("\"Network.requestWillBeSent\""))
                 .flatMap(message -> ADDRESS.matcher(message).results().map(found -> found.group(1)))
-                .filter(address -> !address.startsWith("data:"))
+                .filter(address -> !address.startsWith("data:") && !address.startsWith("chrome:")) // the browser's own
                 .distinct()
                 .toList();
         assertThat(addresses).containsExactly(page.toUri().toString());
