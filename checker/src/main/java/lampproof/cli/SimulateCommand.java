@@ -34,7 +34,9 @@ final class SimulateCommand extends LampproofCommand {
     }
 
     private void tell(SimulationOutcome outcome) {
-        outcome.remarks().forEach(remark -> err().println(outcome.job().name() + ": " + remark));
+        outcome.remarks().stream()
+                .filter(remark -> !remark.startsWith("Note:"))
+                .forEach(remark -> err().println(outcome.job().name() + ": " + remark));
         if (outcome.completed()) {
             out().println(String.format(
                     Locale.ROOT,

@@ -22,20 +22,12 @@ public final class LineWindow {
         return last(record, frequency, whole(record, frequency), "line period");
     }
 
-    /**
-     * The last so many whole line periods.
-     *
-     * @param frequency line frequency [Hz]
-     */
+    /** The last so many whole periods of a line frequency [Hz]. */
     public static Window last(Span record, double frequency, int periods) {
         return last(record, frequency, periods, "line period");
     }
 
-    /**
-     * As many whole half periods as a record holds, for what repeats twice a line period.
-     *
-     * @param frequency line frequency [Hz]
-     */
+    /** As many whole half periods of a line frequency [Hz] as a record holds, for what repeats twice a line period. */
     public static Window lastHalves(Span record, double frequency) {
         return last(record, 2 * frequency, whole(record, 2 * frequency), "line half period");
     }

@@ -8,12 +8,12 @@ import java.util.function.Function;
 /**
  * A measured figure in SI base units, or its absence.
  *
- * @param number the figure; empty when it could not be measured [own unit]
+ * @param number the figure [SI base unit]; empty when it could not be measured
  * @param note why it is absent, or what must be said beside it; empty when there is nothing to say
  */
 public record Measured(OptionalDouble number, String note) {
 
-    /** A figure; a number that is not finite becomes an absence [own unit]. */
+    /** A figure [SI base unit]; a number that is not finite becomes an absence. */
     public static Measured of(double value) {
         return Double.isFinite(value) ? new Measured(OptionalDouble.of(value), "") : absent("the figure is not finite");
     }
@@ -23,7 +23,7 @@ public record Measured(OptionalDouble number, String note) {
         return new Measured(OptionalDouble.empty(), reason);
     }
 
-    /** Numerator over denominator; absent, with the reason, when the denominator is zero [own unit]. */
+    /** Numerator over denominator [SI base unit]; absent, with the reason, when the denominator is zero. */
     public static Measured ratio(double numerator, double denominator, String whenZero) {
         return denominator == 0 ? absent(whenZero) : of(numerator / denominator);
     }
@@ -34,7 +34,7 @@ public record Measured(OptionalDouble number, String note) {
     }
 
     /**
-     * The figure [own unit].
+     * The figure [SI base unit].
      *
      * @throws IllegalStateException when it is absent
      */

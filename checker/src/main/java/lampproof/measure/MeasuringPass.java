@@ -45,12 +45,12 @@ public final class MeasuringPass implements RowSink {
         return channel(signal, Map.of(signal, 1.0), 0);
     }
 
-    /** A signal of the file times a gain [own unit]. */
+    /** A signal of the file times a gain [-]. */
     public Channel channel(String signal, double gain) {
         return channel(signal, Map.of(signal, gain), 0);
     }
 
-    /** A weighted sum of signals plus an offset, under a name of its own [own unit]. */
+    /** A weighted sum of signals plus an offset [unit of the channel], under a name of its own. */
     public Channel channel(String name, Map<String, Double> gains, double offset) {
         List<Term> terms = new ArrayList<>();
         gains.forEach((signal, gain) -> terms.add(new Term(column(signal), gain)));

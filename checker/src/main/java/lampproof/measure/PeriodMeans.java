@@ -15,7 +15,7 @@ public final class PeriodMeans extends Measurement {
         bins = new Bins(window, channel, window.period(), (mean, low, high) -> means.addElement(mean));
     }
 
-    /** The mean over each period, in the order of time [own unit]. */
+    /** The mean over each period [unit of the channel], in the order of time. */
     public double[] means() {
         bins.end();
         return means.getElements();

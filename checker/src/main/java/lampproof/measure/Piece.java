@@ -35,17 +35,17 @@ public final class Piece {
         return end - start;
     }
 
-    /** The value at the start [own unit]. */
+    /** The value at the start [unit of the channel]. */
     public double from(Channel channel) {
         return from[channel.index()];
     }
 
-    /** The value at the end [own unit]. */
+    /** The value at the end [unit of the channel]. */
     public double to(Channel channel) {
         return to[channel.index()];
     }
 
-    /** The value at a time within the piece; the value at the end for an edge [own unit]. */
+    /** The value [unit of the channel] at a time [s] within the piece; the value at the end for an edge. */
     public double at(double time, Channel channel) {
         return at(time, channel.index());
     }
@@ -71,7 +71,7 @@ public final class Piece {
         return width() * (from(channel) + to(channel)) / 2;
     }
 
-    /** The time integral of the product of two channels [own unit]. */
+    /** The time integral of the product of two channels [product of their units times s]. */
     public double areaOfProduct(Channel one, Channel other) {
         return width() * between.product(from(one), to(one), from(other), to(other));
     }

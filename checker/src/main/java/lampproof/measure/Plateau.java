@@ -14,8 +14,8 @@ public final class Plateau extends Measurement {
     /**
      * Looks for a plateau.
      *
-     * @param low lower bound, in the channel's unit [own unit]
-     * @param high upper bound, in the channel's unit [own unit]
+     * @param low lower bound [unit of the channel]
+     * @param high upper bound [unit of the channel]
      */
     public Plateau(Window window, Channel channel, double low, double high) {
         super(window);

@@ -20,13 +20,7 @@ public final class ShareAbove extends Measurement {
 
     @Override
     protected void add(Piece piece) {
-        double from = piece.from(channel) - level;
-        double to = piece.to(channel) - level;
-        double high = Math.max(from, to);
-        double low = Math.min(from, to);
-        if (high > 0) {
-            time += piece.width() * (low >= 0 ? 1 : high / (high - low));
-        }
+        time += piece.width() - piece.timeUpTo(level, channel);
     }
 
     @Override

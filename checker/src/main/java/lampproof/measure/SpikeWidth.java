@@ -20,7 +20,7 @@ public final class SpikeWidth extends Measurement {
     private double width;
     private int pointsOfHighest;
 
-    /** Measures how long the highest peak stays above a level [own unit]. */
+    /** Measures how long the highest peak stays above a level [unit of the channel]. */
     public SpikeWidth(Window window, Channel channel, double level) {
         super(window);
         this.channel = channel;

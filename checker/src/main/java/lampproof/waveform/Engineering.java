@@ -14,22 +14,22 @@ public final class Engineering {
 
     private Engineering() {}
 
-    /** The number with up to twelve digits and no idle zeros, as in {@code 1.5 µs} [own unit]. */
+    /** The number [unit of the text] with up to twelve digits and no idle zeros, as in {@code 1.5 µs}. */
     public static String exact(double value, String unit) {
         return text(new BigDecimal(value).round(new MathContext(EXACT_DIGITS)).stripTrailingZeros(), unit, 0);
     }
 
-    /** The number with three digits, idle zeros kept, as in {@code 50.0 µs} [own unit]. */
+    /** The number [unit of the text] with three digits, idle zeros kept, as in {@code 50.0 µs}. */
     public static String rounded(double value, String unit) {
         return rounded(value, unit, ROUNDED_DIGITS);
     }
 
-    /** The number with a count of digits, idle zeros kept [own unit]. */
+    /** The number [unit of the text] with a count of digits, idle zeros kept. */
     public static String rounded(double value, String unit, int digits) {
         return text(new BigDecimal(value).round(new MathContext(digits)), unit, digits);
     }
 
-    /** The number with a fixed count of decimals [own unit]. */
+    /** The number [any unit] with a fixed count of decimals. */
     public static String fixed(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }

@@ -8,7 +8,7 @@ public interface RowSink {
      * Takes one row.
      *
      * @param time time [s], never before the time of the row before; equal times are the two sides of an edge
-     * @param values the chosen signals in SI base units, in the order chosen; the array is filled anew for each row [own unit]
+     * @param values the chosen signals [SI base unit], in the order chosen; the array is filled anew for each row
      */
     void row(double time, double[] values);
 }

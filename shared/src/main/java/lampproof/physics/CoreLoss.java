@@ -17,7 +17,7 @@ import org.hipparchus.special.Gamma;
  * A. Ecklebe, Improved core-loss calculation for magnetic components employed in power electronic systems, IEEE
  * Trans. Power Electronics 27(2), 2012.
  *
- * @param coefficient coefficient ki of the generalised equation [own unit]
+ * @param coefficient coefficient ki of the generalised equation [SI unit]
  * @param frequencyExponent exponent a of frequency [-]
  * @param fluxExponent exponent b of flux density [-]
  */
@@ -33,7 +33,7 @@ public record CoreLoss(double coefficient, double frequencyExponent, double flux
     /**
      * Coefficients from the classical equation {@code k f^a B^b} for a sine.
      *
-     * @param sineCoefficient coefficient k in SI units, for [W/m3] of [Hz] and [T]
+     * @param sineCoefficient coefficient k, for W/m3 of Hz and T [SI unit]
      * @param frequencyExponent exponent a of frequency [-]
      * @param fluxExponent exponent b of flux density [-]
      * @return the coefficients of the generalised equation
@@ -43,7 +43,7 @@ public record CoreLoss(double coefficient, double frequencyExponent, double flux
         return new CoreLoss(sineCoefficient / factor, frequencyExponent, fluxExponent);
     }
 
-    /** Coefficient k of the classical equation for a sine [own unit]. */
+    /** Coefficient k of the classical equation for a sine [SI unit]. */
     public double sineCoefficient() {
         return coefficient * sineFactor(frequencyExponent, fluxExponent);
     }

@@ -25,7 +25,7 @@ public record CurrentFlow(double start, double lastPeak, double end) {
         Require.within("end of flow [rad]", end, lastPeak, Math.PI);
     }
 
-    /** Flow of samples of the current, evenly spaced from zero crossing to zero crossing, both ends included [own unit]. */
+    /** Flow of samples of the current [A], evenly spaced from zero crossing to zero crossing, both ends included. */
     public static CurrentFlow ofSamples(double... halfCycle) {
         Require.within("samples of a half cycle [-]", halfCycle.length, 3, Integer.MAX_VALUE);
         double threshold = THRESHOLD * largest(halfCycle);

@@ -18,8 +18,8 @@ public final class PercentFlicker {
     /**
      * Depth between two extremes.
      *
-     * @param largest largest light or LED current, in any unit [own unit]
-     * @param smallest smallest, in the same unit, not negative [own unit]
+     * @param largest largest light or LED current [any unit]
+     * @param smallest smallest, not negative [the same unit]
      * @return percent flicker as a fraction, 0 to 1 [-]
      */
     public static double of(double largest, double smallest) {

@@ -35,7 +35,7 @@ public enum PreferredSeries {
         this.perDecade = perDecade;
     }
 
-    /** The smallest preferred value that is not below the given one [own unit]. */
+    /** The smallest preferred value that is not below the given one [any unit]. */
     public double up(double value) {
         int decade = decade(value);
         int step = 0;
@@ -45,7 +45,7 @@ public enum PreferredSeries {
         return member(decade, step);
     }
 
-    /** The largest preferred value that is not above the given one [own unit]. */
+    /** The largest preferred value that is not above the given one [any unit]. */
     public double down(double value) {
         int decade = decade(value);
         int step = perDecade;
@@ -55,7 +55,7 @@ public enum PreferredSeries {
         return member(decade, step);
     }
 
-    /** The preferred value whose ratio to the given one is closest to 1 [own unit]. */
+    /** The preferred value whose ratio to the given one is closest to 1 [any unit]. */
     public double nearest(double value) {
         double above = up(value);
         double below = down(value);

@@ -6,7 +6,7 @@ package lampproof.prediction;
  * @param figure the figure
  * @param corner corner of the spec
  * @param deck the deck that settles it; null when none can
- * @param value the predicted value, in the unit of the figure [own unit]
+ * @param value the predicted value [unit of the figure]
  * @param tolerance how far the simulation may lie from it
  */
 public record Prediction(Figure figure, Corner corner, DeckKind deck, double value, Tolerance tolerance) {

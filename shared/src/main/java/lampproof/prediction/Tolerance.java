@@ -4,7 +4,7 @@ package lampproof.prediction;
  * How far a simulated value may lie from the predicted one: {@code |difference| <= relative |predicted| + absolute}.
  *
  * @param relative share of the predicted value [-]
- * @param absolute in the unit of the figure [own unit]
+ * @param absolute fixed width [unit of the figure]
  */
 public record Tolerance(double relative, double absolute) {
 
@@ -13,17 +13,17 @@ public record Tolerance(double relative, double absolute) {
         return new Tolerance(relative, 0);
     }
 
-    /** A fixed width, in the unit of the figure. */
+    /** A fixed width [unit of the figure]. */
     public static Tolerance width(double absolute) {
         return new Tolerance(0, absolute);
     }
 
-    /** The greatest difference that agrees, in the unit of the figure [own unit]. */
+    /** The greatest difference that agrees [unit of the figure]. */
     public double around(double predicted) {
         return relative * Math.abs(predicted) + absolute;
     }
 
-    /** Whether a value agrees with the predicted one; a value that is not a number never does [own unit]. */
+    /** Whether a value agrees with the predicted one [unit of the figure]; a value that is not a number never does. */
     public boolean agrees(double predicted, double simulated) {
         return Math.abs(simulated - predicted) <= around(predicted);
     }

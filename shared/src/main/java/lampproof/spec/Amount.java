@@ -23,7 +23,7 @@ public record Amount(double least, double typical, double most) implements Setti
         }
     }
 
-    /** An amount without a spread [own unit]. */
+    /** An amount without a spread [unit of the dimension]. */
     public static Amount of(double value) {
         return new Amount(value, value, value);
     }

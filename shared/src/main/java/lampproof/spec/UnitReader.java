@@ -38,7 +38,7 @@ public final class UnitReader {
      * @param number the text of the number
      * @param unit the text of the unit
      * @param where the place to name in a fault
-     * @return the value in the unit that the dimension is kept in [own unit]
+     * @return the value [unit of the dimension]
      * @throws UserFault when the number or the unit is not wholly understood
      */
     public static double read(Dimension dimension, String number, String unit, String where) {

@@ -13,13 +13,13 @@ public final class UnitWriter {
 
     private UnitWriter() {}
 
-    /** The value with its unit, in ASCII: {@code 470 uH} [own unit]. */
+    /** The value [unit of the dimension] with a unit that suits it, in ASCII: {@code 470 uH}. */
     public static String text(Dimension dimension, double value) {
         String unit = unit(dimension, value);
         return (number(dimension, value, unit) + " " + unit).strip();
     }
 
-    /** The unit with the prefix that leaves at least one digit before the decimal point, or the smallest there is [own unit]. */
+    /** The unit for a value [unit of the dimension], with the prefix that leaves at least one digit before the decimal point, or the smallest there is. */
     public static String unit(Dimension dimension, double value) {
         if (value == 0) {
             return dimension.unit();
@@ -35,7 +35,7 @@ public final class UnitWriter {
         return best;
     }
 
-    /** The number that stands before a unit of the dimension [own unit]. */
+    /** The number that stands for a value [unit of the dimension] before a unit with a prefix. */
     public static String number(Dimension dimension, double value, String unit) {
         int exponent = dimension.exponent(unit).orElseThrow();
         BigDecimal digits = decimal(value).scaleByPowerOfTen(-exponent).stripTrailingZeros();

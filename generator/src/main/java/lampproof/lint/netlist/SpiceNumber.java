@@ -31,7 +31,7 @@ public record SpiceNumber(String digits, String exponent, String tail) {
                 : Optional.empty();
     }
 
-    /** The value of a plain number or of a parameter in braces that is one; empty for any other word [own unit]. */
+    /** The value [unit of the place] of a plain number or of a parameter in braces that is one; empty for any other word. */
     public static OptionalDouble valueOf(Word word, ScopePath scope) {
         String text = word.text();
         boolean braced = text.length() > 2 && text.startsWith("{") && text.endsWith("}");
@@ -43,7 +43,7 @@ public record SpiceNumber(String digits, String exponent, String tail) {
         return of(number).map(SpiceNumber::value).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
-    /** The value that ngspice reads: scale letters in either case, {@code meg} is mega, what follows is ignored [own unit]. */
+    /** The value [unit of the place] that ngspice reads: scale letters in either case, {@code meg} is mega, what follows is ignored. */
     public double value() {
         double number = Double.parseDouble(digits + exponent.replaceFirst("[dD]", "e"));
         return number * factor();
