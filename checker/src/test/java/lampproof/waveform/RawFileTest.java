@@ -100,7 +100,7 @@ class RawFileTest {
     void complexPlotIsRefused() {
         byte[] head = head("complex", "2", "1", "frequency v(out)").getBytes(StandardCharsets.US_ASCII);
         assertThatThrownBy(() -> open(join(head, doubles(4, 1))))
-                .hasMessage("wave.raw: the scale is frequency, not time, and v(out) complex;"
+                .hasMessage("wave.raw: the scale is frequency, not time; v(out) is complex;"
                         + " give the result of a transient analysis or a capture");
     }
 
