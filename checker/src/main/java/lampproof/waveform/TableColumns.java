@@ -19,6 +19,10 @@ record TableColumns(Signal scale, List<Integer> copies, List<Signal> signals) {
         List<UnitLabel> titles = header.titles();
         refuseOtherScales(block, titles, faults);
         int scale = scaleByName(block, titles, faults, remarks);
+        if (Double.isNaN(titles.get(scale).factor())) {
+            throw faults.whole(
+                    "the unit of time '" + titles.get(scale).unit() + "' is not known", "write s, ms, us or ns");
+        }
         String scaleName = key(titles.get(scale).name());
         List<Integer> copies = IntStream.range(scale + 1, titles.size())
                 .filter(c -> key(titles.get(c).name()).equals(scaleName))

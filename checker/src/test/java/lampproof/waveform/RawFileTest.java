@@ -158,6 +158,18 @@ class RawFileTest {
     }
 
     @Test
+    void rowTooLongForOneReachIsRefusedAtOnce() {
+        StringBuilder names = new StringBuilder("time");
+        for (int i = 1; i < 65_536; i++) {
+            names.append(" a").append(i);
+        }
+        byte[] widest = head("real", "65536", "1", names.toString()).getBytes(StandardCharsets.US_ASCII);
+        assertThat(read(join(widest, doubles(65_536, 1)), "a7").rows()).isEqualTo(1);
+        byte[] complex = head("complex", "65536", "1", names.toString()).getBytes(StandardCharsets.US_ASCII);
+        assertThatThrownBy(() -> open(complex)).hasMessage("wave.raw: a row of 65536 vectors is too long");
+    }
+
+    @Test
     void headThatEndsEarlyOrLiesIsAFault() {
         byte[] cut = "Title: x\nPlotname: Transient Analysis\nFlags: real\nNo. Variables: 3\n"
                 .getBytes(StandardCharsets.US_ASCII);

@@ -72,6 +72,15 @@ class TableFormsTest {
     }
 
     @Test
+    void timeInAnUnknownUnitIsRefusedAndAnIndexIsNoUnit() {
+        assertThatThrownBy(() -> rows("Time (min),v\n0,1\n1,2\n", "v"))
+                .hasMessage("wave.txt: the unit of time 'min' is not known; write s, ms, us or ns");
+        assertThat(rows("time,v_min,v_C,i_mA\n0,1,2,3\n1,2,3,4\n", "v_min", "v_C", "i")
+                        .get(0))
+                .containsExactly(0, 1, 2, 3e-3);
+    }
+
+    @Test
     void settingsBesideTheFirstRowsTakeNoRowAway() {
         String text = """
                 Record Length,2.500000e+03,,-0.0025,1.2,
