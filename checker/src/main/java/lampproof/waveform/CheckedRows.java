@@ -16,7 +16,7 @@ final class CheckedRows {
     private final Faults faults;
     private final String unit;
     private final List<Signal> chosen;
-    private final double timeFactor;
+    private final SampleClock clock;
     private final double[] factors;
     private final double[] values;
     private final int wantedRun;
@@ -40,11 +40,11 @@ final class CheckedRows {
      *
      * @param unit what a place is called: line or row
      */
-    CheckedRows(Faults faults, String unit, List<Signal> chosen, double timeFactor, int wantedRun, RowSink sink) {
+    CheckedRows(Faults faults, String unit, List<Signal> chosen, SampleClock clock, int wantedRun, RowSink sink) {
         this.faults = faults;
         this.unit = unit;
         this.chosen = chosen;
-        this.timeFactor = timeFactor;
+        this.clock = clock;
         factors = chosen.stream().mapToDouble(Signal::factor).toArray();
         values = new double[factors.length];
         this.wantedRun = wantedRun;
@@ -65,7 +65,7 @@ final class CheckedRows {
      * @param numbers the time, then the chosen signals
      */
     void row(long number, double[] numbers) {
-        double time = numbers[0] * timeFactor;
+        double time = clock.time(numbers[0]);
         requireFinite(number, time, "time");
         if (time <= last) {
             equalOrBack(number, time);

@@ -71,7 +71,7 @@ final class Faults {
     }
 
     UserFault notTransient(String scale, List<String> complex) {
-        String what = complex.isEmpty() ? "" : ", and " + String.join(", ", complex) + " complex";
+        String what = complex.isEmpty() ? "" : "; " + String.join("; ", complex);
         return whole(
                 "the scale is " + scale + ", not time" + what, "give the result of a transient analysis or a capture");
     }

@@ -2,6 +2,7 @@ package lampproof.waveform;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** A form in which waveforms are written. */
 interface Form {
@@ -19,13 +20,18 @@ interface Form {
     List<Signal> signals();
 
     /** What turns the time column into seconds. */
-    double timeFactor();
+    SampleClock clock();
 
     /** What a place in the file is called. */
     String place();
 
     /** What was noticed when the form was recognised. */
     List<Remark> remarks();
+
+    /** The stretch of time when the ends of the file tell it; empty when all of it must be read. */
+    default Optional<Span> spanByItsEnds(Content content) throws IOException {
+        return Optional.empty();
+    }
 
     /** Hands every row to {@code rows}. */
     void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException;

@@ -1,5 +1,7 @@
 package lampproof.waveform;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -133,18 +135,32 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
         while (above >= 0 && lines.get(above).blank()) {
             above--;
         }
-        return above >= 0 && titled(lines.get(above), delimiter, columns);
+        return above >= 0 && new NumberBlock(delimiter, index, columns, Set.of(), lines).titled(lines.get(above));
     }
 
     /** Whether a line holds the names of all columns, a scale among them. */
     boolean titled(HeadLine line) {
-        return titled(line, delimiter, columns);
-    }
-
-    private static boolean titled(HeadLine line, char delimiter, int columns) {
-        List<String> names = Cells.names(line.uncommented(), delimiter);
+        List<String> names = names(line);
         return names.size() == columns
                 && names.stream().map(UnitLabel::of).anyMatch(title -> ScaleName.time(title.name()));
+    }
+
+    /** The cells of a line as names; empty ones at its end are dropped or added to fit the columns. */
+    List<String> names(HeadLine line) {
+        String text = line.uncommented();
+        List<String> names = new ArrayList<>(Cells.names(text, delimiter));
+        if (delimiter == Cells.BLANKS && names.size() != columns) {
+            List<String> wide = List.of(text.split("\\s{2,}|\\t", -1));
+            names = wide.size() == columns ? new ArrayList<>(wide) : names;
+        }
+        while (names.size() > columns && names.get(names.size() - 1).isEmpty()) {
+            names.remove(names.size() - 1);
+        }
+        int last = filled.stream().mapToInt(c -> c).max().orElse(columns);
+        if (names.size() > 1 && names.size() > last && names.size() < columns) {
+            names.addAll(Collections.nCopies(columns - names.size(), ""));
+        }
+        return names;
     }
 
     private static boolean follows(String line, int columns, char delimiter) {

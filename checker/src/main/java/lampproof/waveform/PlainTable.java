@@ -20,10 +20,10 @@ final class PlainTable {
 
     private static final int WORKERS = Runtime.getRuntime().availableProcessors();
 
-    private record Parsed(TextBlocks.Block block, BlockParser.Rows rows) {}
+    private record Parsed(TextBlocks.Block block, ParsedRows rows) {}
 
     private final TableLayout layout;
-    private final BlockParser parser;
+    private final TableCells cells;
     private final CheckedRows rows;
     private final LastRow lastRow;
     private final LineReader lines;
@@ -34,8 +34,7 @@ final class PlainTable {
     PlainTable(TableLayout layout, List<Signal> chosen, CheckedRows rows) {
         this.layout = layout;
         this.rows = rows;
-        TableCells cells = new TableCells(layout, chosen);
-        parser = new BlockParser(cells, layout.delimiter());
+        cells = new TableCells(layout, chosen);
         lastRow = new LastRow(rows);
         lines = new LineReader(layout, cells, rows, lastRow);
         width = cells.width();
@@ -70,7 +69,7 @@ final class PlainTable {
         while (block != null || !waiting.isEmpty()) {
             if (block != null) {
                 TextBlocks.Block next = block;
-                waiting.add(CompletableFuture.supplyAsync(() -> new Parsed(next, parser.parse(next)), workers));
+                waiting.add(CompletableFuture.supplyAsync(() -> parsed(next), workers));
                 block = blocks.next();
             }
             if (block == null || waiting.size() > 2 * WORKERS) {
@@ -80,6 +79,10 @@ final class PlainTable {
         if (!blocks.done()) {
             throw faults().at(rows.place(line + 1), "the line is too long", "");
         }
+    }
+
+    private Parsed parsed(TextBlocks.Block block) {
+        return new Parsed(block, new BlockParser(cells, layout.delimiter()).parse(block));
     }
 
     private void hand(Parsed parsed) {

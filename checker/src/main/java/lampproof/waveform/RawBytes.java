@@ -9,7 +9,8 @@ import java.util.OptionalLong;
 /** The values of a plot as bytes, row by row. */
 final class RawBytes implements RawValues {
 
-    private static final int LARGEST_ROW = 1 << 20;
+    /** Two rows fit into what {@link RawLines} keeps within reach. */
+    private static final int LARGEST_ROW = 1 << 19;
     private static final double LONGEST_TIME = 1e9;
     private static final double SHORTEST_TIME = 1e-30;
 

@@ -72,8 +72,8 @@ final class RawForm implements Form {
     }
 
     @Override
-    public double timeFactor() {
-        return 1;
+    public SampleClock clock() {
+        return SampleClock.ofUnit(1);
     }
 
     @Override
@@ -117,7 +117,10 @@ final class RawForm implements Form {
 
     private static lampproof.fault.UserFault noTransient(RawHead head, Faults faults) {
         List<String> complex = head.complex()
-                ? head.vectors().stream().skip(1).map(RawHead.RawVector::name).toList()
+                ? head.vectors().stream()
+                        .skip(1)
+                        .map(v -> v.name() + " is complex")
+                        .toList()
                 : List.of();
         return faults.notTransient(head.vectors().get(0).name(), complex);
     }

@@ -1,9 +1,7 @@
 package lampproof.waveform;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
@@ -19,8 +17,12 @@ record TableColumns(Signal scale, List<Integer> copies, List<Signal> signals) {
     /** Tells the columns apart by their names. */
     static TableColumns named(NumberBlock block, TableHeader header, Faults faults, List<Remark> remarks) {
         List<UnitLabel> titles = header.titles();
-        refuseOtherScales(titles, faults);
+        refuseOtherScales(block, titles, faults);
         int scale = scaleByName(block, titles, faults, remarks);
+        if (Double.isNaN(titles.get(scale).factor())) {
+            throw faults.whole(
+                    "the unit of time '" + titles.get(scale).unit() + "' is not known", "write s, ms, us or ns");
+        }
         String scaleName = key(titles.get(scale).name());
         List<Integer> copies = IntStream.range(scale + 1, titles.size())
                 .filter(c -> key(titles.get(c).name()).equals(scaleName))
@@ -71,26 +73,32 @@ record TableColumns(Signal scale, List<Integer> copies, List<Signal> signals) {
         return title.name().isEmpty() ? new UnitLabel(place, place, title.unit(), title.factor()) : title;
     }
 
-    private static void refuseOtherScales(List<UnitLabel> titles, Faults faults) {
-        String first = titles.get(0).name();
-        if (ScaleName.frequency(first)) {
-            throw faults.notTransient(first, repeated(titles.subList(1, titles.size()), first));
-        }
-        if (ScaleName.sweep(first)) {
-            throw faults.notTransient(first, List.of());
+    private static void refuseOtherScales(NumberBlock block, List<UnitLabel> titles, Faults faults) {
+        String scale = titles.stream()
+                .map(UnitLabel::name)
+                .filter(name -> !ScaleName.index(name))
+                .findFirst()
+                .orElse("");
+        if (ScaleName.frequency(scale) || ScaleName.sweep(scale)) {
+            throw faults.notTransient(scale, complex(block, titles, key(scale)));
         }
     }
 
-    /** Names that stand twice: the real and the imaginary part of one vector. */
-    private static List<String> repeated(List<UnitLabel> titles, String scale) {
-        Set<String> seen = new LinkedHashSet<>(Set.of(key(scale)));
-        Set<String> twice = new LinkedHashSet<>();
-        for (UnitLabel title : titles) {
-            if (!seen.add(key(title.name())) && !key(title.name()).equals(key(scale))) {
-                twice.add(title.name());
-            }
-        }
-        return List.copyOf(twice);
+    /** Vectors that take two columns of one name, the real and the imaginary part, with their first value. */
+    private static List<String> complex(NumberBlock block, List<UnitLabel> titles, String scale) {
+        List<String> first = block.rows().get(0);
+        return IntStream.range(1, titles.size())
+                .filter(c ->
+                        key(titles.get(c).name()).equals(key(titles.get(c - 1).name())))
+                .filter(c -> !key(titles.get(c).name()).equals(scale))
+                .mapToObj(c -> titles.get(c).name() + " is complex (first "
+                        + polar(NumberText.POINT.value(first.get(c - 1)), NumberText.POINT.value(first.get(c))) + ")")
+                .toList();
+    }
+
+    private static String polar(double real, double imaginary) {
+        return Engineering.fixed(Math.hypot(real, imaginary), 6) + " at "
+                + Engineering.fixed(Math.toDegrees(Math.atan2(imaginary, real)), 4) + " deg";
     }
 
     private static int scaleByName(NumberBlock block, List<UnitLabel> titles, Faults faults, List<Remark> remarks) {

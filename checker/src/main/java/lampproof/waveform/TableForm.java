@@ -3,6 +3,7 @@ package lampproof.waveform;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A table of numbers as text.
@@ -22,8 +23,8 @@ record TableForm(TableLayout layout) implements Form {
     }
 
     @Override
-    public double timeFactor() {
-        return layout.scale().factor();
+    public SampleClock clock() {
+        return layout.clock();
     }
 
     @Override
@@ -34,6 +35,11 @@ record TableForm(TableLayout layout) implements Form {
     @Override
     public List<Remark> remarks() {
         return layout.remarks();
+    }
+
+    @Override
+    public Optional<Span> spanByItsEnds(Content content) throws IOException {
+        return new TableEnds(content, layout).span();
     }
 
     @Override

@@ -1,7 +1,6 @@
 package lampproof.waveform;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -11,10 +10,11 @@ import java.util.regex.Pattern;
  *
  * @param line the line of names; empty when there is none
  * @param titles the title of each column; empty when there are none
+ * @param clock what turns numbers of samples into time, when the first column holds such numbers
  */
-record TableHeader(String line, List<UnitLabel> titles) {
+record TableHeader(String line, List<UnitLabel> titles, Optional<SampleClock> clock) {
 
-    private static final TableHeader NONE = new TableHeader("", List.of());
+    private static final TableHeader NONE = new TableHeader("", List.of(), Optional.empty());
 
     boolean present() {
         return !titles.isEmpty();
@@ -54,11 +54,13 @@ record TableHeader(String line, List<UnitLabel> titles) {
                 return NONE;
             }
             HeadLine line = nearest.get();
-            if (knownUnits(names(line))) {
+            if (knownUnits(block.names(line))) {
                 Optional<HeadLine> above = block.above(line.number() - 1);
-                boolean named =
-                        above.filter(l -> names(l).size() == block.columns()).isPresent();
-                return named ? titled(above.get(), names(line)) : block.titled(line) ? titled(line, List.of()) : NONE;
+                boolean named = above.filter(l -> block.names(l).size() == block.columns())
+                        .isPresent();
+                return named
+                        ? titled(above.get(), block.names(line))
+                        : block.titled(line) ? titled(line, List.of()) : NONE;
             }
             HeadLine scaled = block.lastTitled().orElse(line);
             List<HeadLine> between = block.between(scaled);
@@ -74,9 +76,11 @@ record TableHeader(String line, List<UnitLabel> titles) {
         /** The units between names and numbers; anything else there is a damaged row. */
         private List<String> units(List<HeadLine> between) {
             HeadLine line = between.get(0);
-            List<String> cells = names(line);
+            List<String> cells = block.names(line);
             boolean units = cells.stream().allMatch(c -> UNIT.matcher(c).matches());
-            if (between.size() == 1 && cells.size() == block.columns() && units) {
+            if (between.size() == 1
+                    && cells.size() == block.columns()
+                    && (units || SampleClock.of(cells).isPresent())) {
                 return cells;
             }
             throw cells.size() == block.columns()
@@ -86,7 +90,10 @@ record TableHeader(String line, List<UnitLabel> titles) {
 
         private TableHeader titled(HeadLine line, List<String> units) {
             refuseNumbersAbove(line);
-            List<String> names = names(line);
+            if (line.text().chars().filter(c -> c == '"').count() % 2 != 0) {
+                throw faults.at("line " + line.number(), "a quote is left open", "");
+            }
+            List<String> names = block.names(line);
             if (names.size() != block.columns()) {
                 if (preamble(line, names)) {
                     return NONE;
@@ -110,7 +117,7 @@ record TableHeader(String line, List<UnitLabel> titles) {
                 UnitLabel title = UnitLabel.of(names.get(i));
                 titles.add(units.isEmpty() ? title : title.withUnit(units.get(i)));
             }
-            return new TableHeader(line.uncommented(), titles);
+            return new TableHeader(line.uncommented(), titles, SampleClock.of(units));
         }
 
         /** Free text, not names: no cells, or a comment that does not begin with a scale. */
@@ -118,32 +125,6 @@ record TableHeader(String line, List<UnitLabel> titles) {
             boolean scale = ScaleName.time(UnitLabel.of(names.get(0)).name()) || ScaleName.frequency(names.get(0));
             boolean cells = block.delimiter() != Cells.BLANKS && names.size() > 1;
             return !scale && (!cells || line.commented());
-        }
-
-        /** The cells of a line as names; empty ones at its end are dropped or added to fit the columns. */
-        private List<String> names(HeadLine line) {
-            String text = line.uncommented();
-            List<String> names = new ArrayList<>(Cells.names(text, block.delimiter()));
-            if (block.delimiter() == Cells.BLANKS && names.size() != block.columns()) {
-                List<String> wide = List.of(text.split("\\s{2,}|\\t", -1));
-                names = wide.size() == block.columns() ? new ArrayList<>(wide) : names;
-            }
-            while (names.size() > block.columns() && names.get(names.size() - 1).isEmpty()) {
-                names.remove(names.size() - 1);
-            }
-            if (names.size() > 1 && restUnused(names.size())) {
-                names.addAll(Collections.nCopies(block.columns() - names.size(), ""));
-            }
-            return names;
-        }
-
-        private boolean restUnused(int from) {
-            for (int column = from; column < block.columns(); column++) {
-                if (block.used(column)) {
-                    return false;
-                }
-            }
-            return from < block.columns();
         }
 
         /** A line of numbers above the names, or in their place, is a damaged row. */

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
  * @param firstLine number of the first row's line
  * @param firstByte place of the first row
  * @param scale the time column
+ * @param clock what turns the time column into seconds
  * @param copies columns that repeat the time column
  * @param signals the signals
  * @param header the line of names, blanks stripped; empty when there is none
@@ -27,6 +28,7 @@ record TableLayout(
         int firstLine,
         int firstByte,
         Signal scale,
+        SampleClock clock,
         List<Integer> copies,
         List<Signal> signals,
         String header,

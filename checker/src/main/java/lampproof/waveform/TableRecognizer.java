@@ -48,6 +48,7 @@ final class TableRecognizer {
                 first.number(),
                 first.offset(),
                 columns.scale(),
+                header.clock().orElse(SampleClock.ofUnit(columns.scale().factor())),
                 columns.copies(),
                 columns.signals(),
                 header.line().replaceAll("\\s+", ""),
@@ -79,6 +80,9 @@ final class TableRecognizer {
         }
         if (!columns.copies().isEmpty()) {
             words.add("time repeated in front of each signal");
+        }
+        if (header.clock().isPresent()) {
+            words.add("samples counted");
         }
         if (!columns.scale().unit().isEmpty() && columns.scale().factor() != 1) {
             words.add("time in " + columns.scale().unit());

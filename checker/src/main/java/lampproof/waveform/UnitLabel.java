@@ -8,12 +8,13 @@ import java.util.regex.Pattern;
 /**
  * A column title taken apart into name and unit: {@code Time (ms)}, {@code U [kV]}, {@code t_ns}.
  *
- * <p>A node or element in brackets, as in {@code v(ms)}, is no unit.
+ * <p>A node or element in brackets, as in {@code v(ms)}, is no unit, nor is an index, as in {@code v_C}: behind the
+ * underscore of a short name only the unit of a time, or one with a prefix, counts.
  *
  * @param title the title as the file writes it
  * @param name the title without the unit
  * @param unit the unit as written; empty when there is none that is known
- * @param factor what turns a number in this unit into SI base units
+ * @param factor what turns a number in this unit into SI base units; not a number for a time in an unknown unit
  */
 record UnitLabel(String title, String name, String unit, double factor) {
 
@@ -30,7 +31,6 @@ record UnitLabel(String title, String name, String unit, double factor) {
             Map.entry("microseconds", 1e-6),
             Map.entry("nanosecond", 1e-9),
             Map.entry("nanoseconds", 1e-9),
-            Map.entry("min", 60.0),
             Map.entry("volt", 1.0),
             Map.entry("volts", 1.0),
             Map.entry("millivolt", 1e-3),
@@ -54,7 +54,14 @@ record UnitLabel(String title, String name, String unit, double factor) {
             return apart || !function ? split(title, bracketed.group(1), bracketed.group(3)) : bare(title);
         }
         Matcher tailed = TAILED.matcher(title);
-        return tailed.matches() ? split(title, tailed.group(1), tailed.group(2)) : bare(title);
+        return tailed.matches() && tailedByUnit(tailed.group(1), tailed.group(2))
+                ? split(title, tailed.group(1), tailed.group(2))
+                : bare(title);
+    }
+
+    private static boolean tailedByUnit(String name, String symbol) {
+        boolean word = name.length() > 2 || ScaleName.time(name);
+        return factor(symbol) > 0 && (word || factor(symbol) != 1);
     }
 
     /** Whether a cell of a units row holds a unit, in brackets or not; an empty cell does. */
@@ -70,6 +77,9 @@ record UnitLabel(String title, String name, String unit, double factor) {
 
     private static UnitLabel split(String title, String name, String symbol) {
         double factor = factor(symbol);
+        if (factor == 0 && ScaleName.time(name)) {
+            return new UnitLabel(title, name.strip(), symbol, Double.NaN);
+        }
         return factor > 0 ? new UnitLabel(title, name.strip(), symbol, factor) : bare(title);
     }
 

@@ -46,7 +46,7 @@ class MutatedFilesTest {
         TreeMap<String, Integer> outcomes = new TreeMap<>();
         for (int i = 0; i < count; i++) {
             byte[] mutant = mutated(seeds.get(i % seeds.size()), random);
-            String outcome = assertTimeoutPreemptively(Duration.ofSeconds(20), () -> outcome(mutant));
+            String outcome = assertTimeoutPreemptively(Duration.ofMinutes(3), () -> outcome(mutant));
             outcomes.merge(outcome, 1, Integer::sum);
         }
         System.getLogger("mutations").log(System.Logger.Level.INFO, "seed " + SEED + ": " + outcomes);

@@ -100,7 +100,7 @@ class RawFileTest {
     void complexPlotIsRefused() {
         byte[] head = head("complex", "2", "1", "frequency v(out)").getBytes(StandardCharsets.US_ASCII);
         assertThatThrownBy(() -> open(join(head, doubles(4, 1))))
-                .hasMessage("wave.raw: the scale is frequency, not time, and v(out) complex;"
+                .hasMessage("wave.raw: the scale is frequency, not time; v(out) is complex;"
                         + " give the result of a transient analysis or a capture");
     }
 
@@ -155,6 +155,18 @@ class RawFileTest {
         assertThat(torn.rows()).isEqualTo(2);
         assertThat(torn.remarks().get(0))
                 .isEqualTo(Remark.spoiling("wave.raw, row 3: 1 of 2 values: torn last row, file incomplete"));
+    }
+
+    @Test
+    void rowTooLongForOneReachIsRefusedAtOnce() {
+        StringBuilder names = new StringBuilder("time");
+        for (int i = 1; i < 65_536; i++) {
+            names.append(" a").append(i);
+        }
+        byte[] widest = head("real", "65536", "1", names.toString()).getBytes(StandardCharsets.US_ASCII);
+        assertThat(read(join(widest, doubles(65_536, 1)), "a7").rows()).isEqualTo(1);
+        byte[] complex = head("complex", "65536", "1", names.toString()).getBytes(StandardCharsets.US_ASCII);
+        assertThatThrownBy(() -> open(complex)).hasMessage("wave.raw: a row of 65536 vectors is too long");
     }
 
     @Test

@@ -55,8 +55,8 @@ class ReadingFieldCasesTest {
                  frequency       v(out)          v(out)          vdb(out)
                  1.00000000e+05  7.16956800e-01 -4.50477243e-01 -1.44507012e+00
                 """,
-                "wave.txt: the scale is frequency, not time, and v(out) complex;"
-                        + " give the result of a transient analysis or a capture");
+                "wave.txt: the scale is frequency, not time; v(out) is complex (first 0.846733 at"
+                        + " -32.1419 deg); give the result of a transient analysis or a capture");
     }
 
     @Test
@@ -148,6 +148,21 @@ class ReadingFieldCasesTest {
             read(WaveformFile.open(path), "v(out)");
             assertThat(rows).containsExactly(new double[] {0, 1}, new double[] {2e-6, 3});
         }
+    }
+
+    @Test
+    void abortedRunIsToldByItsLastTime() {
+        Reading reading = read(open(" time v(b)\n 4.99e-05 2.495\n 5.00e-05 2.500\n", Hints.NONE), "v(b)");
+        assertThatThrownBy(() -> reading.requireReached(100e-6, "node b"))
+                .hasMessage("wave.txt: incomplete, stopped at 50.0 µs of 100 µs (50.0 %), node b");
+        assertThat(reading.requireReached(50e-6, "")).isSameAs(reading);
+    }
+
+    @Test
+    void sizeOfATableIsToldBeforeItIsWritten() {
+        TableSize size = TableSize.ofNgspice(40e-3, 10e-9, 12, false, 8);
+        assertThat(size.text()).isEqualTo("4 000 000 rows x 24 columns x 16 characters, about 1.54 GB");
+        assertThat(size.bytes()).isEqualTo(1.536e9);
     }
 
     @Test

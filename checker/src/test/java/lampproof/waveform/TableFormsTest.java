@@ -61,6 +61,7 @@ class TableFormsTest {
                 "Source,CH1\\nSecond,Volt\\n-5.0,0.5\\n-4.0,0.6\\n | CH1 | -5 | 0.5",
                 "Record Length,Analog:2\\nSample Interval,1\\nSecond,Value\\n-5,2\\n-4,3\\n | value | -5 | 2",
                 "time,v(ms),i(ma)\\n1,2,3\\n2,3,4\\n | v(ms) | 1 | 2",
+                "X,CH1,Start,Increment,\\nSequence,Volt,-6e-3,1e-3\\n1,2,,\\n2,3,,\\n | CH1 | -5e-3 | 2",
                 "Sample,Time,CH1\\n0,-5,2\\n1,-4,3\\n | ch1 | -5 | 2",
             })
     void titlesAndUnitsOfInstruments(String text, String name, double time, double value) {
@@ -68,6 +69,15 @@ class TableFormsTest {
         assertThat(rows).hasSize(2);
         assertThat(rows.get(0)[0]).isCloseTo(time, org.assertj.core.api.Assertions.withinPercentage(1e-12));
         assertThat(rows.get(0)[1]).isCloseTo(value, org.assertj.core.api.Assertions.withinPercentage(1e-12));
+    }
+
+    @Test
+    void timeInAnUnknownUnitIsRefusedAndAnIndexIsNoUnit() {
+        assertThatThrownBy(() -> rows("Time (min),v\n0,1\n1,2\n", "v"))
+                .hasMessage("wave.txt: the unit of time 'min' is not known; write s, ms, us or ns");
+        assertThat(rows("time,v_min,v_C,i_mA\n0,1,2,3\n1,2,3,4\n", "v_min", "v_C", "i")
+                        .get(0))
+                .containsExactly(0, 1, 2, 3e-3);
     }
 
     @Test

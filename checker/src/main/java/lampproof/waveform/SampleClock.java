@@ -1,0 +1,37 @@
+package lampproof.waveform;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Time as some oscilloscopes write it: the number of a sample in each row, its start and its step in the units row.
+ *
+ * @param start time of sample 0 [s]
+ * @param step time from one sample to the next [s]
+ */
+record SampleClock(double start, double step) {
+
+    /** The clock that a units row tells, such as {@code Sequence,Volt,-6e-3,1e-6}. */
+    static Optional<SampleClock> of(List<String> units) {
+        if (units.isEmpty() || !units.get(0).equalsIgnoreCase("sequence")) {
+            return Optional.empty();
+        }
+        List<Double> numbers = units.stream()
+                .map(NumberText.POINT::value)
+                .filter(number -> !number.isNaN())
+                .toList();
+        return numbers.size() == 2 && numbers.get(1) > 0
+                ? Optional.of(new SampleClock(numbers.get(0), numbers.get(1)))
+                : Optional.empty();
+    }
+
+    /** The clock of a table that holds time itself, in a unit of so many seconds. */
+    static SampleClock ofUnit(double seconds) {
+        return new SampleClock(0, seconds);
+    }
+
+    /** The time that a number in the table stands for [s]. */
+    double time(double number) {
+        return start + number * step;
+    }
+}
