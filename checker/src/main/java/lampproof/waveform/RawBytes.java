@@ -11,6 +11,7 @@ final class RawBytes implements RawValues {
 
     /** Two rows fit into what {@link RawLines} keeps within reach. */
     private static final int LARGEST_ROW = 1 << 19;
+
     private static final double LONGEST_TIME = 1e9;
     private static final double SHORTEST_TIME = 1e-30;
 
