@@ -6,7 +6,6 @@ import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
 import static lampproof.prediction.Probe.LINE_CURRENT;
 import static lampproof.prediction.Probe.LINE_VOLTAGE;
 import static lampproof.prediction.Probe.SWITCH_CURRENT;
-import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -38,9 +37,6 @@ final class Resolution {
     /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
     private static final double FIGURE_BAND = 0.02;
 
-    /** Edges are short: of 36 sound decks one moved by 15 %, the others by 4 % or less; points of a print step by 27 % [-]. */
-    private static final double LOSS_BAND = 0.20;
-
     /** Common practice, no source: sound runs with Gear's rule have none, the trapezoidal rule has 28 in 100 [-]. */
     private static final double ZIGZAG = 0.01;
 
@@ -52,7 +48,7 @@ final class Resolution {
     private final Taking zigzag;
 
     /** A figure from every point, and from every second one. */
-    private record Halving(String figure, Taking all, Taking half, double band) {
+    private record Halving(String figure, Taking all, Taking half) {
 
         /** Change relative to the figure from every point [-]; not a number when one is absent. */
         double change() {
@@ -61,11 +57,11 @@ final class Resolution {
         }
 
         boolean moves() {
-            return !(change() <= band);
+            return !(change() <= FIGURE_BAND);
         }
 
         String told() {
-            return figure + " moves by " + Trust.percent(change()) + " (limit " + Trust.percent(band) + ")";
+            return figure + " moves by " + Trust.percent(change()) + " (limit " + Trust.percent(FIGURE_BAND) + ")";
         }
     }
 
@@ -75,13 +71,11 @@ final class Resolution {
         cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
         onTime = bench.add(new OnTime(bench.window(), bench.gate()));
         zigzag = bench.add(new Zigzag(bench.window(), bench.channel(SWITCH_CURRENT)));
-        power("line.power.mean", LINE_VOLTAGE, LINE_CURRENT, FIGURE_BAND);
-        power("switch.loss", SWITCH_VOLTAGE, SWITCH_CURRENT, LOSS_BAND);
+        halve(
+                "line.power.mean",
+                () -> new MeanProduct(bench.window(), bench.channel(LINE_VOLTAGE), bench.channel(LINE_CURRENT)));
         for (Probe current : List.of(BRIDGE_CURRENT, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT)) {
-            halve(
-                    current.dotted() + ".rms",
-                    () -> new RootMeanSquare(bench.window(), bench.channel(current)),
-                    FIGURE_BAND);
+            halve(current.dotted() + ".rms", () -> new RootMeanSquare(bench.window(), bench.channel(current)));
         }
     }
 
@@ -100,14 +94,10 @@ final class Resolution {
         return zigzag.result().value() > ZIGZAG ? rings() : followed(steps);
     }
 
-    private void power(String figure, Probe voltage, Probe current, double band) {
-        halve(figure, () -> new MeanProduct(bench.window(), bench.channel(voltage), bench.channel(current)), band);
-    }
-
-    private void halve(String figure, Supplier<Measurement> measurement, double band) {
+    private void halve(String figure, Supplier<Measurement> measurement) {
         Taking all = bench.add(measurement.get());
         Taking half = bench.pass().addSparse(measurement.get())::result;
-        halvings.add(new Halving(figure, all, half, band));
+        halvings.add(new Halving(figure, all, half));
     }
 
     private TrustCheck rings() {
@@ -126,10 +116,10 @@ final class Resolution {
                 : TrustCheck.failed(NAME, "too coarse: with every second point left out " + String.join(", ", moving));
     }
 
-    /** The figure that comes nearest to its band. */
+    /** The figure that moves most. */
     private String widest() {
         return halvings.stream()
-                .max((a, b) -> Double.compare(a.change() / a.band(), b.change() / b.band()))
+                .max((a, b) -> Double.compare(a.change(), b.change()))
                 .map(Halving::told)
                 .orElseThrow();
     }

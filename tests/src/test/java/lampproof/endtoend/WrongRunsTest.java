@@ -58,15 +58,15 @@ class WrongRunsTest {
                 i(Vline) i(Vbridge) i(Vinductor) i(Vswitch) i(Vdiode) i(Vstring)
                 let line_voltage""");
         simulate();
-        assertRefused("too coarse: with every second point left out switch.loss moves by ");
+        assertRefused("too coarse: with every second point left out bridge.current.rms moves by ");
     }
 
     @Test
-    void aStepTenTimesTooCoarseIsSeenInTheLosses() throws Exception {
+    void aStepTenTimesTooCoarseIsSeenInTheSwitchCurrent() throws Exception {
         String text = Files.readString(deck);
         Files.writeString(deck, text.replaceAll("\\.tran \\S+ (\\S+) 0 \\S+", ".tran 1.4e-6 $1 0 1.4e-6"));
         simulate();
-        assertRefused("too coarse: with every second point left out switch.loss moves by ");
+        assertRefused("too coarse: with every second point left out switch.current.rms moves by ");
     }
 
     @Test
