@@ -45,19 +45,41 @@ final class Trust {
     private static final double POINTS_PER_CYCLE = 20;
     private static final double STEPS_PER_ON_TIME = 10;
 
+    private static final double POINTS_OF_AN_EVENT = 1000;
+
     private final Bench bench;
+    private final boolean event;
     private final List<Half> halves = new ArrayList<>();
     private final PointCount points;
     private final SwitchingWindow cycles;
     private final Taking onTime;
     private final Taking input;
     private final Taking parts;
+    private final Taking released;
 
     /** What is taken of a probe over each half of the window. */
     private record Half(Probe probe, String statistic, Taking first, Taking second, double band) {}
 
     Trust(Bench bench, DeckKind kind) {
         this.bench = bench;
+        this.event = kind.event();
+        if (!event) {
+            halves(kind);
+        }
+        points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
+        cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
+        onTime = bench.add(new OnTime(bench.window(), bench.gate()));
+        input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
+        parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
+        released = event ? released() : input;
+    }
+
+    /** The checks, once the pass is over. */
+    List<TrustCheck> checks() {
+        return event ? List.of(eventResolved(), energyOfEvent()) : List.of(settled(), resolved(), energy());
+    }
+
+    private void halves(DeckKind kind) {
         means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
         means(BUS_VOLTAGE, VOLTAGE_BAND);
         if (kind == DeckKind.CREST) {
@@ -65,16 +87,6 @@ final class Trust {
         } else {
             means(STRING_CURRENT, CURRENT_BAND);
         }
-        points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
-        cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
-        onTime = bench.add(new OnTime(bench.window(), bench.gate()));
-        input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
-        parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
-    }
-
-    /** The checks, once the pass is over. */
-    List<TrustCheck> checks() {
-        return List.of(settled(), resolved(), energy());
     }
 
     private void means(Probe probe, double band) {
@@ -155,6 +167,38 @@ final class Trust {
                 + Engineering.rounded(onTime.result().value(), "s") + " (at least " + Math.round(STEPS_PER_ON_TIME)
                 + ")";
         return TrustCheck.of("resolved", enough, enough ? text : "too coarse: " + text);
+    }
+
+    /** After a fault the switch may rest for good, so that all steps count where there is no whole cycle. */
+    private TrustCheck eventResolved() {
+        if (cycles.result().present() && onTime.result().present()) {
+            return resolved();
+        }
+        double steps = points.result().present() ? points.result().value() : 0;
+        String text = Math.round(steps) + " steps (at least " + Math.round(POINTS_OF_AN_EVENT) + ")";
+        return TrustCheck.of("resolved", steps >= POINTS_OF_AN_EVENT, text);
+    }
+
+    /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */
+    private TrustCheck energyOfEvent() {
+        Measured turned = input.result().with(released.result(), (in, stores) -> Math.abs(in) + Math.abs(stores));
+        Measured rest = input.result().with(parts.result(), (in, all) -> in - all);
+        if (!turned.present() || !rest.present()) {
+            return TrustCheck.failed("energy", turned.present() ? rest.note() : turned.note());
+        }
+        double share = rest.value() / turned.value();
+        boolean closes = Math.abs(share) <= ENERGY_BAND;
+        String text = percent(share) + " of the "
+                + Engineering.rounded(turned.value() * bench.window().length(), "J")
+                + " from line and stores is not accounted for (limit " + percent(ENERGY_BAND) + ")";
+        return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
+    }
+
+    /** Mean power out of the output and bus capacitors, the large stores. */
+    private Taking released() {
+        Driver driver = bench.driver();
+        return bench.charging(driver.output().capacitance(), OUTPUT_VOLTAGE)
+                .plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE));
     }
 
     private TrustCheck energy() {
