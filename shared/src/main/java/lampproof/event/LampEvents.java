@@ -11,7 +11,7 @@ import lampproof.quasistatic.Operation;
 /** The events of a lamp, each marched when it is first asked for. */
 public final class LampEvents {
 
-    private static final double CYCLES_BEFORE = 5;
+    private static final double CYCLES_BEFORE = 5.3;
     private static final double CYCLES_AFTER = 20;
     private static final double SHORTED_QUARTERS = 0.5;
     private static final double SURGE_TIME = 60e-6;
