@@ -2,9 +2,7 @@ package lampproof.deck;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lampproof.design.Control;
 import lampproof.design.Driver;
-import lampproof.design.Law;
 import lampproof.design.Surge;
 import lampproof.event.EventResult;
 import lampproof.physics.CombinationWaveGenerator;
@@ -29,13 +27,9 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
         };
     }
 
-    /** A clocked deck ends between two strokes of a clock that strikes first after one period. */
     @Override
     public double stop() {
-        double stop = result().stop();
-        Control control = driver().control();
-        boolean clocked = control.law() == Law.FIXED_DUTY || control.law() == Law.PEAK_CURRENT;
-        return clocked ? (Math.ceil(stop * control.frequency()) + CLOCK_AT_STOP) / control.frequency() : stop;
+        return result().stop();
     }
 
     @Override

@@ -3,7 +3,9 @@ package lampproof.event;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import lampproof.design.Control;
 import lampproof.design.Driver;
+import lampproof.design.Law;
 import lampproof.design.Surge;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.Operation;
@@ -13,9 +15,10 @@ public final class LampEvents {
 
     private static final double CYCLES_BEFORE = 5.3;
     private static final double CYCLES_AFTER = 20;
-    private static final double SHORTED_QUARTERS = 0.5;
     private static final double SURGE_TIME = 60e-6;
     private static final double MOST_PERIODS = 1.25;
+
+    private static final double CLOCK_AT_END = 0.95;
 
     private final Operation operation;
     private final Map<String, EventResult> known = new ConcurrentHashMap<>();
@@ -31,7 +34,7 @@ public final class LampEvents {
             LampMarch march = atCrest();
             march.through(instant(), StringFault.NONE);
             march.until(MOST_PERIODS * 2 * driver().line().halfPeriod(), StringFault.OPEN);
-            march.through(march.time() + CYCLES_AFTER * period(), StringFault.OPEN);
+            march.through(end(march.time() + CYCLES_AFTER * period()), StringFault.OPEN);
             return march.result(instant());
         });
     }
@@ -41,7 +44,8 @@ public final class LampEvents {
         return once("shorted", () -> {
             LampMarch march = atCrest();
             march.through(instant(), StringFault.NONE);
-            march.through(instant() + SHORTED_QUARTERS * driver().line().halfPeriod() / 2, StringFault.SHORTED);
+            double eighth = driver().line().halfPeriod() / 4;
+            march.through(end(instant() + eighth), StringFault.SHORTED);
             return march.result(instant());
         });
     }
@@ -53,7 +57,7 @@ public final class LampEvents {
             Surge surge = driver().fittings().exposure().surge();
             LampMarch march = new LampMarch(
                     operation, start, new SurgeFeed(surge, driver().line(), start.lineCurrent(), instant()));
-            march.through(instant() + SURGE_TIME, StringFault.NONE);
+            march.through(end(instant() + SURGE_TIME), StringFault.NONE);
             return march.result(instant());
         });
     }
@@ -67,6 +71,13 @@ public final class LampEvents {
 
     private EventResult once(String name, Supplier<EventResult> march) {
         return known.computeIfAbsent(name, any -> march.get());
+    }
+
+    /** Where a clock runs, the end lies between two of its strokes: on an edge a simulator's last steps vanish. */
+    private double end(double least) {
+        Control control = driver().control();
+        boolean clocked = control.law() == Law.FIXED_DUTY || control.law() == Law.PEAK_CURRENT;
+        return clocked ? (Math.ceil(least * control.frequency()) + CLOCK_AT_END) / control.frequency() : least;
     }
 
     private LampMarch atCrest() {

@@ -81,7 +81,7 @@ final class LampMarch {
         busVoltage = Math.max(busVoltage, input.busVoltage());
         nodeVoltage = Math.max(nodeVoltage, stage.nodeVoltage());
         inductorCurrent = Math.max(inductorCurrent, stage.inductorCurrent());
-        switchCurrent = cell.on() ? Math.max(switchCurrent, stage.inductorCurrent()) : switchCurrent;
+        switchCurrent = cell.on() ? Math.max(switchCurrent, stage.switchCurrent()) : switchCurrent;
         outputVoltage = Math.max(outputVoltage, stage.outputVoltage());
         reverseVoltage = Math.max(reverseVoltage, stage.reverseVoltage(input.busVoltage()));
     }

@@ -36,6 +36,11 @@ final class StageSide {
         return inductorCurrent;
     }
 
+    /** Current through the switch, while it is closed [A]. */
+    double switchCurrent() {
+        return inductorCurrent - diodeCurrent;
+    }
+
     double nodeVoltage() {
         return nodeVoltage;
     }
@@ -69,9 +74,10 @@ final class StageSide {
     }
 
     private void moveNode(double step, double sink, boolean closed) {
+        double before = diodeCurrent;
         diodeCurrent = 0;
         if (closed) {
-            nodeVoltage = inductorCurrent * closedResistance;
+            closedNode(sink + diode.junction(before));
             return;
         }
         double held = sink + diode.junction(inductorCurrent) + diode.resistance() * Math.max(0, inductorCurrent);
@@ -83,6 +89,13 @@ final class StageSide {
         } else {
             nodeVoltage = Math.max(0, Math.min(free, held)); // below zero the body diode holds it
         }
+    }
+
+    /** A closed switch that drops more than the diode bears shares the current with it. */
+    private void closedNode(double knee) {
+        double shared = (knee + diode.resistance() * inductorCurrent) / (1 + diode.resistance() / closedResistance);
+        nodeVoltage = Math.min(inductorCurrent * closedResistance, shared);
+        diodeCurrent = inductorCurrent - nodeVoltage / closedResistance;
     }
 
     private void charge(double step, double current, StringFault fault) {
