@@ -33,6 +33,7 @@ final class Resolution {
 
     private static final double STEPS_PER_CYCLE = 20;
     private static final double STEPS_PER_ON_TIME = 10;
+    private static final double STEPS_OF_AN_EVENT = 1000;
 
     /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
     private static final double FIGURE_BAND = 0.02;
@@ -81,17 +82,37 @@ final class Resolution {
 
     /** The check, once the pass is over. */
     TrustCheck check() {
-        Measured perCycle = points.result().with(cycles.result(), (all, count) -> all / count);
+        TrustCheck steps = checkOfSteps();
+        if (!steps.passed()) {
+            return steps;
+        }
+        return zigzag.result().value() > ZIGZAG ? rings() : followed(steps.text());
+    }
+
+    /** After a fault the switch may rest for good, so that all steps count where there is no whole cycle. */
+    TrustCheck checkOfEvent() {
+        if (perCycle().present() && onTime.result().present()) {
+            return checkOfSteps();
+        }
+        double steps = points.result().present() ? points.result().value() : 0;
+        String text = Math.round(steps) + " steps (at least " + Math.round(STEPS_OF_AN_EVENT) + ")";
+        return TrustCheck.of(NAME, steps >= STEPS_OF_AN_EVENT, text);
+    }
+
+    private Measured perCycle() {
+        return points.result().with(cycles.result(), (all, count) -> all / count);
+    }
+
+    private TrustCheck checkOfSteps() {
+        Measured perCycle = perCycle();
         Measured perPulse = points.whileOn().with(cycles.result(), (on, count) -> on / count);
         if (!perCycle.present() || !onTime.result().present()) {
             String reason = perCycle.present() ? onTime.result().note() : perCycle.note();
             return TrustCheck.failed(NAME, "no switching seen: " + reason);
         }
         String steps = steps(perCycle.value(), perPulse.value());
-        if (perCycle.value() < STEPS_PER_CYCLE || perPulse.value() < STEPS_PER_ON_TIME) {
-            return TrustCheck.failed(NAME, "too coarse: " + steps);
-        }
-        return zigzag.result().value() > ZIGZAG ? rings() : followed(steps);
+        boolean enough = perCycle.value() >= STEPS_PER_CYCLE && perPulse.value() >= STEPS_PER_ON_TIME;
+        return TrustCheck.of(NAME, enough, enough ? steps : "too coarse: " + steps);
     }
 
     private void halve(String figure, Supplier<Measurement> measurement) {

@@ -46,16 +46,36 @@ final class Trust {
                     + " a later stop time in .tran lets it settle, and each figure is told";
 
     private final Bench bench;
+    private final boolean event;
     private final List<Half> halves = new ArrayList<>();
     private final Resolution resolution;
     private final Taking input;
     private final Taking parts;
+    private final Taking released;
 
     /** What is taken of a probe over each half of the window. */
     private record Half(Probe probe, String statistic, Taking first, Taking second, double band) {}
 
     Trust(Bench bench, DeckKind kind) {
         this.bench = bench;
+        this.event = kind.event();
+        if (!event) {
+            halves(kind);
+        }
+        resolution = new Resolution(bench);
+        input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
+        parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
+        released = event ? released() : input;
+    }
+
+    /** The checks, once the pass is over. */
+    List<TrustCheck> checks() {
+        return event
+                ? List.of(resolution.checkOfEvent(), energyOfEvent())
+                : List.of(resolution.check(), settled(), energy());
+    }
+
+    private void halves(DeckKind kind) {
         means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
         means(BUS_VOLTAGE, VOLTAGE_BAND);
         if (kind == DeckKind.CREST) {
@@ -63,14 +83,6 @@ final class Trust {
         } else {
             means(STRING_CURRENT, CURRENT_BAND);
         }
-        resolution = new Resolution(bench);
-        input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
-        parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
-    }
-
-    /** The checks, once the pass is over. */
-    List<TrustCheck> checks() {
-        return List.of(resolution.check(), settled(), energy());
     }
 
     private void means(Probe probe, double band) {
@@ -136,6 +148,28 @@ final class Trust {
                 + Engineering.rounded(
                         half.second().result().value(), half.probe().unit()) + " in the second ("
                 + percent(change(half)) + ", limit " + percent(half.band()) + ")";
+    }
+
+    /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */
+    private TrustCheck energyOfEvent() {
+        Measured turned = input.result().with(released.result(), (in, stores) -> Math.abs(in) + Math.abs(stores));
+        Measured rest = input.result().with(parts.result(), (in, all) -> in - all);
+        if (!turned.present() || !rest.present()) {
+            return TrustCheck.failed("energy", turned.present() ? rest.note() : turned.note());
+        }
+        double share = rest.value() / turned.value();
+        boolean closes = Math.abs(share) <= ENERGY_BAND;
+        String text = percent(share) + " of the "
+                + Engineering.rounded(turned.value() * bench.window().length(), "J")
+                + " from line and stores is not accounted for (limit " + percent(ENERGY_BAND) + ")";
+        return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
+    }
+
+    /** Mean power out of the output and bus capacitors, the large stores. */
+    private Taking released() {
+        Driver driver = bench.driver();
+        return bench.charging(driver.output().capacitance(), OUTPUT_VOLTAGE)
+                .plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE));
     }
 
     private TrustCheck energy() {

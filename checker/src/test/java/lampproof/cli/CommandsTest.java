@@ -143,7 +143,8 @@ class CommandsTest {
         run("deck", spec.toString(), "-o", run.toString());
         assertThat(run("check", run.toString(), "--wave", "main=x.csv")).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains; did you mean mains?\n");
+                .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, "
+                        + "open-string, shorted-string, surge; did you mean mains?\n");
     }
 
     @Test

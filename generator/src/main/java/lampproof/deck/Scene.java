@@ -15,6 +15,7 @@ interface Scene {
         return switch (kind) {
             case CREST -> new CrestScene(solution);
             case MAINS -> new MainsScene(solution);
+            case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
         };
     }
 
@@ -26,4 +27,9 @@ interface Scene {
 
     /** The state that it starts from, by the names of the templates [V] [A]. */
     Map<String, Object> start();
+
+    /** What happens and when, by the names of the templates; empty for a steady state. */
+    default Map<String, Object> event() {
+        return Map.of();
+    }
 }

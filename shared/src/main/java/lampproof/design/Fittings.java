@@ -11,6 +11,7 @@ package lampproof.design;
  * @param housing the housing and its parts
  * @param light what the string does besides taking power
  * @param capacitorLife life of the output capacitor
+ * @param exposure faults and surges, and what protects from them
  */
 public record Fittings(
         Winding winding,
@@ -20,7 +21,8 @@ public record Fittings(
         Dimming dimming,
         Housing housing,
         Light light,
-        LifePoints capacitorLife) {
+        LifePoints capacitorLife,
+        Exposure exposure) {
 
     /**
      * Light and heat of the string.

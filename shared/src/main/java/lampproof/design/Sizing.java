@@ -67,6 +67,7 @@ public final class Sizing {
                 DimmingSizing.dimming(choose, demand.line()),
                 heat.housing(),
                 heat.light(),
-                heat.capacitorLife());
+                heat.capacitorLife(),
+                new ExposureSizing(choose, demand).exposure());
     }
 }

@@ -1,8 +1,10 @@
 package lampproof.prediction;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import lampproof.event.EventResult;
 
 /**
  * A figure and how its value follows from a solution, in each deck that settles it and without a deck.
@@ -24,14 +26,32 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return with(DeckKind.CREST, value);
     }
 
+    FigureEntry openString(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.OPEN_STRING, s -> peak.applyAsDouble(s.events().openString()));
+    }
+
+    FigureEntry shortedString(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.SHORTED_STRING, s -> peak.applyAsDouble(s.events().shortedString()));
+    }
+
+    FigureEntry surge(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.SURGE, s -> peak.applyAsDouble(s.events().surge()));
+    }
+
+    FigureEntry event(DeckKind deck, ToDoubleFunction<Solution> value) {
+        return with(deck, value);
+    }
+
     /** The value that no deck settles. */
     FigureEntry calculated(ToDoubleFunction<Solution> value) {
         return with(null, value);
     }
 
-    /** The value over the half cycle with the most in it: the last one. */
-    Reading widest() {
-        return readings.get(readings.size() - 1);
+    /** The value over the half cycle with the most in it, the last one; empty when only events have one. */
+    Optional<Reading> widest() {
+        return readings.stream()
+                .filter(reading -> reading.deck() == null || !reading.deck().event())
+                .reduce((earlier, later) -> later);
     }
 
     private FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {

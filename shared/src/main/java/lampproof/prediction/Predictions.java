@@ -65,7 +65,8 @@ public final class Predictions {
         Solution solution = Solution.of(design.at(voltage).driver());
         solution.temperatures().requireRated();
         return FigureCatalogue.entries().stream()
-                .map(entry -> prediction(entry, entry.widest(), null, solution, corner));
+                .flatMap(entry ->
+                        entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
     }
 
     private static Amount lineVoltage(Design design) {

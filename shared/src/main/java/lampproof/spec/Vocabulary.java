@@ -75,6 +75,12 @@ public final class Vocabulary {
             quantity("switching.max_on_time", TIME, 100e-9, 1e-3, "longest time for which the switch stays closed"),
             quantity("switching.delay", TIME, 0, 10e-6, "from the current limit to the switch being open"),
             quantity("switching.blanking", TIME, 0, 10e-6, "after closing, time in which the sense signal is ignored"),
+            quantity(
+                    "switching.current_limit",
+                    CURRENT,
+                    1e-3,
+                    100,
+                    "switch current at which protection opens the switch"),
             quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),
             //
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
@@ -110,6 +116,12 @@ public final class Vocabulary {
             quantity("output.capacitance", CAPACITANCE, 0, 1e-3, "capacitor across the string, at its working voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
+            quantity(
+                    "output.voltage_limit",
+                    VOLTAGE,
+                    2,
+                    2000,
+                    "output voltage at which protection stops the control cell"),
             choice("output.kind", "film ceramic electrolytic", "what that capacitor is made of"),
             quantity("output.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of that capacitor"),
             //
@@ -122,6 +134,7 @@ public final class Vocabulary {
             quantity("string.voltage", VOLTAGE, 2, 600, "voltage of the LED string at its current, 25 degC"),
             quantity("string.current", CURRENT, 1e-3, 3, "mean current of the LED string"),
             quantity("string.resistance", RESISTANCE, 0, 50e3, "dynamic resistance of the string at its current"),
+            quantity("string.short_resistance", RESISTANCE, 10e-3, 100, "what is left of a string that is shorted"),
             quantity("string.count", COUNT, 1, 500, "LED junctions in series"),
             quantity(
                     "string.temperature_slope",
@@ -131,6 +144,11 @@ public final class Vocabulary {
                     "change of the string voltage with temperature"),
             quantity("string.light_share", RATIO, 0, 0.9, "share of the string power that leaves as light"),
             quantity("string.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the LEDs"),
+            //
+            choice("surge.wave", "ring combination", "100 kHz ring wave, or 1.2/50 - 8/20 us combination wave"),
+            quantity("surge.voltage", VOLTAGE, 10, 10e3, "peak of the open surge generator, line to neutral"),
+            quantity("surge.impedance", RESISTANCE, 1, 500, "resistance of the generator of the ring wave"),
+            quantity("surge.angle", ANGLE, 0, 180, "line angle at which the surge strikes"),
             //
             quantity("ambient.temperature", TEMPERATURE, -40, 85, "air around the lamp"),
             quantity("ambient.coldest", TEMPERATURE, -60, 85, "coldest air in which the lamp must start"),
