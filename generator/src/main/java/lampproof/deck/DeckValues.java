@@ -9,19 +9,20 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.SlowState;
+import lampproof.quasistatic.StageStress;
 
 /**
  * The values that a deck template is filled with.
  *
- * <p>The control cell follows its target through an RC; with thresholds at 0.6 rising and 0.4 falling the switch lags
- * the target by 0.916 time constants. Timers are read in volts, one for each microsecond, and start or stop when the
+ * <p>The control cell follows its target through an RC; with thresholds at 0.51 rising and 0.49 falling the switch lags
+ * the target by 0.713 time constants. Timers are read in volts, one for each microsecond, and start or stop when the
  * gate passes 0.2 or 0.8, which the timer settings allow for.
  */
 final class DeckValues {
 
     private static final double GATE_RESISTANCE = 1e3;
     private static final double FOLLOW_RESISTANCE = 1e6;
-    private static final double SWITCH_LAG = -Math.log(0.4);
+    private static final double SWITCH_LAG = -Math.log(0.49);
     private static final double TIMER_LAG = -Math.log(0.8);
     private static final double NODE_TIME_CONSTANT = 0.2e-9;
     private static final double EDGE = 20e-9;
@@ -31,7 +32,7 @@ final class DeckValues {
     private static final double CREST_CYCLES = 40 + CLOCK_AT_STOP;
     private static final double STEPS_PER_ON_TIME_MAINS = 25;
     private static final double STEPS_PER_ON_TIME_CREST = 100;
-    private static final double STEPS_PER_RING = 30;
+    private static final double STEPS_PER_RING = 100;
 
     private final Solution solution;
     private final Driver driver;
@@ -82,10 +83,13 @@ final class DeckValues {
     private double step() {
         double onTime = solution.crestStage().meanOnTime();
         if (kind == DeckKind.CREST) {
-            return onTime / STEPS_PER_ON_TIME_CREST;
+            return ringing(solution.crestStage(), onTime / STEPS_PER_ON_TIME_CREST);
         }
-        double step = onTime / STEPS_PER_ON_TIME_MAINS;
-        return solution.stage().discontinuousShare() > 0.5 ? Math.min(step, ringPeriod() / STEPS_PER_RING) : step;
+        return ringing(solution.stage(), onTime / STEPS_PER_ON_TIME_MAINS);
+    }
+
+    private double ringing(StageStress stage, double step) {
+        return stage.discontinuousShare() > 0.5 ? Math.min(step, ringPeriod() / STEPS_PER_RING) : step;
     }
 
     private double stop() {
