@@ -14,15 +14,15 @@ import lampproof.quasistatic.StageStress;
 /**
  * The values that a deck template is filled with.
  *
- * <p>The control cell follows its target through an RC; with thresholds at 0.51 rising and 0.49 falling the switch lags
- * the target by 0.713 time constants. Timers are read in volts, one for each microsecond, and start or stop when the
+ * <p>The control cell follows its target through an RC; with thresholds at 0.6 rising and 0.4 falling the switch lags
+ * the target by 0.916 time constants. Timers are read in volts, one for each microsecond, and start or stop when the
  * gate passes 0.2 or 0.8, which the timer settings allow for.
  */
 final class DeckValues {
 
     private static final double GATE_RESISTANCE = 1e3;
     private static final double FOLLOW_RESISTANCE = 1e6;
-    private static final double SWITCH_LAG = -Math.log(0.49);
+    private static final double SWITCH_LAG = -Math.log(0.4);
     private static final double TIMER_LAG = -Math.log(0.8);
     private static final double NODE_TIME_CONSTANT = 0.2e-9;
     private static final double EDGE = 20e-9;
