@@ -1,6 +1,9 @@
 package lampproof.prediction;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 
 /** What a deck shows. */
 public enum DeckKind {
@@ -8,6 +11,9 @@ public enum DeckKind {
     CREST,
     /** A whole line cycle, switched. */
     MAINS;
+
+    /** What a proof runs when nothing else is asked for. */
+    public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));
 
     /** The word in file names and tables. */
     public String word() {

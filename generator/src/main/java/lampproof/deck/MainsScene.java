@@ -1,0 +1,43 @@
+package lampproof.deck;
+
+import java.util.Map;
+import lampproof.design.Driver;
+import lampproof.prediction.Solution;
+import lampproof.quasistatic.SlowState;
+
+/** A whole line cycle from its zero crossing, from the predicted periodic steady state. */
+record MainsScene(Solution solution) implements Scene {
+
+    private static final double STEPS_PER_ON_TIME = 25;
+
+    @Override
+    public double step() {
+        double step = solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+        return Ring.followed(solution.driver(), solution.stage(), step);
+    }
+
+    @Override
+    public double stop() {
+        return 2 * solution.driver().line().halfPeriod();
+    }
+
+    @Override
+    public Map<String, Object> start() {
+        Driver driver = solution.driver();
+        SlowState start = solution.operation().start();
+        double displacement = driver.filter().capacitance()
+                * driver.line().crest()
+                * driver.line().angularFrequency();
+        return Map.of(
+                "filterCurrent",
+                displacement,
+                "filterVoltage",
+                0,
+                "busVoltage",
+                start.busVoltage(),
+                "outputVoltage",
+                start.outputVoltage(),
+                "inductorCurrent",
+                0);
+    }
+}

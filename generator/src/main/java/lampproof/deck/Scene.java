@@ -1,0 +1,29 @@
+package lampproof.deck;
+
+import java.util.Map;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Solution;
+
+/** What sets one kind of deck apart: how far it runs, in which steps, and from which state. */
+interface Scene {
+
+    /** How much of a clock period is left at the end: on an edge the simulator's last steps vanish [-]. */
+    double CLOCK_AT_STOP = 0.95;
+
+    /** The scene of a kind of deck. */
+    static Scene of(DeckKind kind, Solution solution) {
+        return switch (kind) {
+            case CREST -> new CrestScene(solution);
+            case MAINS -> new MainsScene(solution);
+        };
+    }
+
+    /** The longest step of the simulator [s]. */
+    double step();
+
+    /** The simulated time at which the deck ends [s]. */
+    double stop();
+
+    /** The state that it starts from, by the names of the templates [V] [A]. */
+    Map<String, Object> start();
+}
