@@ -3,7 +3,6 @@ package lampproof.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /** Predictions for a reader: the losses first, largest first, then every figure from the wall to the string. */
@@ -47,9 +46,9 @@ public final class PredictionText {
         return grid.text();
     }
 
+    /** The loss of each part and their total, which add up; what a part loses in several ways stands with the figures. */
     private static boolean isLoss(Prediction prediction) {
-        List<String> words = List.of(prediction.figure().name().split("\\."));
-        return prediction.deck() == DeckKind.MAINS && prediction.figure().unit().equals("W") && words.contains("loss");
+        return prediction.deck() == null && prediction.figure().name().startsWith("loss.");
     }
 
     private String figures(List<Prediction> predictions) {

@@ -13,7 +13,8 @@ record CrestScene(Solution solution) implements Scene {
 
     @Override
     public double step() {
-        return solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+        double step = solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+        return Ring.followed(solution.driver(), solution.crestStage(), step);
     }
 
     @Override

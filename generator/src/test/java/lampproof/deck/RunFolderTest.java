@@ -55,6 +55,7 @@ class RunFolderTest {
         assertThat(parts).contains("inductor.inductance,12,mH,given,'=wound by hand");
         assertThat(parts).anyMatch(row -> row.matches("output\\.capacitance,[0-9.]+,uF,chosen,.+"));
         assertThat(parts).noneMatch(row -> row.startsWith("line.") || row.startsWith("driver."));
+        assertThat(parts).anyMatch(row -> row.matches("inductor\\.core,[A-Z0-9./]+,,chosen,.+"));
     }
 
     @Test
