@@ -10,13 +10,27 @@ import lampproof.spec.Origin;
 import lampproof.spec.SpecRow;
 import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
+import lampproof.spec.Word;
 
-/** The value of each part of a circuit, given or chosen, with the rule that chose it. */
+/** The value of each part of the lamp, given or chosen, with the rule that chose it. */
 final class PartTable {
 
     private static final List<String> HEADER = List.of("part", "value", "unit", "origin", "rule");
-    private static final Set<String> GROUPS =
-            Set.of("filter", "bridge", "bus", "switching", "inductor", "switch", "diode", "sense", "output", "string");
+    private static final Set<String> GROUPS = Set.of(
+            "filter",
+            "bridge",
+            "bus",
+            "switching",
+            "inductor",
+            "switch",
+            "diode",
+            "sense",
+            "output",
+            "bleeder",
+            "bias",
+            "string",
+            "thermal",
+            "life");
 
     private PartTable() {}
 
@@ -30,15 +44,19 @@ final class PartTable {
     }
 
     private static boolean isPart(SpecRow row) {
-        return row.setting() instanceof Amount
-                && GROUPS.contains(row.name().substring(0, row.name().indexOf('.')));
+        return GROUPS.contains(row.name().substring(0, row.name().indexOf('.')));
     }
 
     private static List<String> cells(SpecRow row) {
+        List<String> value = row.setting() instanceof Word word ? List.of(word.text(), "") : value(row);
+        String origin = row.origin() == Origin.GIVEN ? "given" : "chosen";
+        return List.of(row.name(), value.get(0), value.get(1), origin, row.note());
+    }
+
+    private static List<String> value(SpecRow row) {
         Dimension dimension = Vocabulary.quantity(row.name()).dimension();
         double value = ((Amount) row.setting()).typical();
         String unit = UnitWriter.unit(dimension, value);
-        String origin = row.origin() == Origin.GIVEN ? "given" : "chosen";
-        return List.of(row.name(), UnitWriter.number(dimension, value, unit), unit, origin, row.note());
+        return List.of(UnitWriter.number(dimension, value, unit), unit);
     }
 }
