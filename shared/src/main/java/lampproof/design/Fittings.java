@@ -7,6 +7,7 @@ package lampproof.design;
  * @param edges what each switching edge costs
  * @param bias supply current of the controller, drawn from the bus [A]
  * @param outputResistance series resistance of the output capacitor [Ohm]
+ * @param capacitors losses of the capacitors of filter and bus
  * @param dimming dimmer and bleeder
  * @param housing the housing and its parts
  * @param light what the string does besides taking power
@@ -18,11 +19,21 @@ public record Fittings(
         Edges edges,
         double bias,
         double outputResistance,
+        LossyCapacitors capacitors,
         Dimming dimming,
         Housing housing,
         Light light,
         LifePoints capacitorLife,
         Exposure exposure) {
+
+    /**
+     * The capacitors of filter and bus, as far as they become warm.
+     *
+     * @param filter capacitor before the bridge [F]
+     * @param dissipationFactor tangent of its loss angle at the line frequency [-]
+     * @param busResistance series resistance of the bus capacitor [Ohm]
+     */
+    public record LossyCapacitors(double filter, double dissipationFactor, double busResistance) {}
 
     /**
      * Light and heat of the string.

@@ -57,11 +57,13 @@ public final class Vocabulary {
             quantity("filter.resistance", RESISTANCE, 0, 500, "winding of the choke"),
             quantity("filter.damping", RESISTANCE, 0, 1e6, "resistor that damps the filter"),
             quantity("filter.capacitance", CAPACITANCE, 0, 10e-6, "capacitor before the bridge"),
+            quantity("filter.dissipation_factor", RATIO, 0, 0.2, "of that capacitor at the line frequency"),
             //
             quantity("bridge.drop", VOLTAGE, 0, 3, "threshold voltage of one bridge diode"),
             quantity("bridge.resistance", RESISTANCE, 0, 50, "dynamic resistance of one bridge diode"),
             quantity("bridge.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of the bridge"),
             quantity("bus.capacitance", CAPACITANCE, 0, 100e-6, "capacitor behind the bridge"),
+            quantity("bus.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("bus.voltage_rating", VOLTAGE, 20, 2000, "highest voltage of that capacitor"),
             //
             choice("driver.topology", "step-down step-up", "converter"),
@@ -95,6 +97,7 @@ public final class Vocabulary {
             //
             quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
             quantity("switch.capacitance", CAPACITANCE, 0, 10e-9, "output capacitance, energy-related"),
+            quantity("switch.snubber_capacitance", CAPACITANCE, 0, 1e-9, "of an RC snubber across the switch"),
             quantity("switch.gate_charge", CHARGE, 0, 1e-6, "total charge of the gate"),
             quantity("switch.gate_voltage", VOLTAGE, 1, 30, "drive voltage of the gate"),
             quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
