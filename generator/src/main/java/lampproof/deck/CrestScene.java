@@ -13,8 +13,7 @@ record CrestScene(Solution solution) implements Scene {
 
     @Override
     public double step() {
-        double step = solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
-        return Ring.followed(solution.driver(), solution.crestStage(), step);
+        return solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
     }
 
     @Override
