@@ -12,8 +12,8 @@ import lampproof.spec.Spec;
  * Everything that follows from a spec before anything is simulated.
  *
  * @param design the driver and where its values came from
- * @param solution its periodic steady state
- * @param predictions what its figures should be
+ * @param solution its periodic steady state at the typical line voltage
+ * @param predictions what its figures should be at the typical, the least and the greatest line voltage
  * @param decks the decks that are to settle them
  */
 public record PredictedDesign(Design design, Solution solution, List<Prediction> predictions, Set<DeckKind> decks) {
@@ -42,7 +42,7 @@ public record PredictedDesign(Design design, Solution solution, List<Prediction>
         Tolerances tolerances = new Tolerances(spec);
         Design design = Sizing.of(spec);
         Solution solution = Solution.of(design.driver());
-        List<Prediction> predictions = Predictions.of(solution, Corner.NOMINAL, decks).stream()
+        List<Prediction> predictions = Predictions.atCorners(design, solution, decks).stream()
                 .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
                 .toList();
         return new PredictedDesign(design, solution, predictions, decks);

@@ -1,9 +1,12 @@
 package lampproof.prediction;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.design.Design;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
 import lampproof.spec.Amount;
 import lampproof.spec.SpecRow;
 
@@ -48,10 +51,18 @@ public final class Predictions {
      * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
      */
     public static List<Prediction> atCorners(Design design) {
+        return atCorners(design, Solution.of(design.driver()), DeckKind.STANDARD);
+    }
+
+    /**
+     * The same with a driver that is solved already, at the typical line voltage for some decks.
+     *
+     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
+     */
+    public static List<Prediction> atCorners(Design design, Solution nominal, Set<DeckKind> decks) {
         Amount line = lineVoltage(design);
-        Stream<Prediction> nominal = of(Solution.of(design.driver()), Corner.NOMINAL).stream();
         return Stream.of(
-                        nominal,
+                        of(nominal, Corner.NOMINAL, decks).stream(),
                         at(design, line.least(), line.typical(), Corner.LOW_LINE),
                         at(design, line.most(), line.typical(), Corner.HIGH_LINE))
                 .flatMap(rows -> rows)
@@ -62,11 +73,24 @@ public final class Predictions {
         if (voltage == typical) {
             return Stream.empty();
         }
-        Solution solution = Solution.of(design.at(voltage).driver());
-        solution.temperatures().requireRated();
+        Solution solution = solved(design.at(voltage), voltage);
         return FigureCatalogue.entries().stream()
                 .flatMap(entry ->
                         entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
+    }
+
+    /** A fault that the typical line voltage does not have tells at which one it has it. */
+    private static Solution solved(Design design, double voltage) {
+        try {
+            Solution solution = Solution.of(design.driver());
+            solution.temperatures().requireRated();
+            return solution;
+        } catch (UserFault fault) {
+            String at = String.format(Locale.ROOT, " with %.4g V on the line", voltage);
+            throw UserFault.badInput(fault.findings().stream()
+                    .map(one -> new Finding(one.what() + at, one.where(), one.found(), one.allowed(), one.next()))
+                    .toList());
+        }
     }
 
     private static Amount lineVoltage(Design design) {
