@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import lampproof.deck.RunFolder;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
+import lampproof.prediction.RuleVerdicts;
 import lampproof.report.PredictionText;
+import lampproof.report.RuleText;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,6 +35,7 @@ final class PredictCommand extends LampproofCommand {
             write(predicted);
         }
         print(new PredictionText(style()).text(predicted.predictions()));
+        print("\n" + new RuleText(style()).text(RuleVerdicts.of(predicted.corners())));
         return ExitCode.AGREES.code();
     }
 

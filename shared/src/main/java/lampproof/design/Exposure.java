@@ -9,6 +9,7 @@ package lampproof.design;
  * @param shortResistance resistance of a string that is shorted [Ohm]
  * @param surge surge on the mains
  * @param ratings what the parts are rated for
+ * @param derating how much of that ordinary use may take
  */
 public record Exposure(
         double voltageLimit,
@@ -16,7 +17,8 @@ public record Exposure(
         double blanking,
         double shortResistance,
         Surge surge,
-        Ratings ratings) {
+        Ratings ratings,
+        Derating derating) {
 
     /**
      * What parts are rated for.
@@ -26,7 +28,17 @@ public record Exposure(
      * @param switchVoltage switch [V]
      * @param switchCurrent peak current of the switch [A]
      * @param diodeVoltage diode [V]
+     * @param diodeCurrent mean current of the diode [A]
+     * @param bridgeVoltage a bridge diode [V]
+     * @param bridgeCurrent mean current of a bridge diode [A]
      */
     public record Ratings(
-            double busVoltage, double outputVoltage, double switchVoltage, double switchCurrent, double diodeVoltage) {}
+            double busVoltage,
+            double outputVoltage,
+            double switchVoltage,
+            double switchCurrent,
+            double diodeVoltage,
+            double diodeCurrent,
+            double bridgeVoltage,
+            double bridgeCurrent) {}
 }

@@ -3,6 +3,7 @@ package lampproof.prediction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Topology;
 import lampproof.physics.DisplacementFactorFloor;
@@ -17,7 +18,8 @@ public final class LimitVerdicts {
     private LimitVerdicts() {}
 
     /** One verdict for each rule that concerns the driver. A calculation is no proof of compliance. */
-    public static List<RuleVerdict> of(Solution solution) {
+    public static List<RuleVerdict> of(LineCorners corners) {
+        Solution solution = corners.nominal();
         List<RuleVerdict> verdicts = new ArrayList<>(HarmonicRules.verdicts(solution));
         verdicts.add(displacement(solution));
         double depth = solution.string().percentFlicker();
@@ -25,7 +27,7 @@ public final class LimitVerdicts {
         verdicts.add(flicker(FlickerLimit.judgeLowRisk(frequency, depth), frequency));
         verdicts.add(flicker(FlickerLimit.judgeNoEffect(frequency, depth), frequency));
         if (solution.driver().control().law() == Law.PEAK_CURRENT) {
-            verdicts.add(stability(solution));
+            verdicts.add(stability(corners));
         }
         return List.copyOf(verdicts);
     }
@@ -50,26 +52,56 @@ public final class LimitVerdicts {
         return new RuleVerdict("percent flicker", verdict.pass(), verdict.rule(), number);
     }
 
-    /** The line angle at which a disturbance of the inductor current grows the most. */
-    private static RuleVerdict stability(Solution solution) {
-        double growth = solution.operation().points().stream()
-                .filter(point -> point.cycle() != null && point.cycle().continuous())
-                .mapToDouble(point -> Math.abs(growth(solution, point)))
+    /** At the line voltage and angle at which a disturbance of the inductor current grows the most. */
+    private static RuleVerdict stability(LineCorners corners) {
+        double growth = corners.solutions().values().stream()
+                .flatMapToDouble(solution -> continuous(solution).mapToDouble(point -> growth(solution, point)))
                 .max()
                 .orElse(0);
+        boolean stable = growth < 1;
         String number = String.format(Locale.ROOT, "a disturbance becomes %.2f of itself, at most 1", growth);
         String rule = "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, slopes of a period";
-        return new RuleVerdict("subharmonic stability", growth < 1, rule, number);
+        return new RuleVerdict("subharmonic stability", stable, rule, stable ? number : number + cure(corners));
+    }
+
+    private static String cure(LineCorners corners) {
+        double ramp = corners.solutions().values().stream()
+                .flatMapToDouble(solution -> continuous(solution).mapToDouble(point -> leastRamp(solution, point)))
+                .max()
+                .orElseThrow();
+        return String.format(Locale.ROOT, "; a switching.slope above %.3g kA/s would do", ramp / 1e3);
+    }
+
+    private static Stream<AnglePoint> continuous(Solution solution) {
+        return solution.operation().points().stream()
+                .filter(point -> point.cycle() != null && point.cycle().continuous());
     }
 
     private static double growth(Solution solution, AnglePoint point) {
-        double inductance = solution.driver().inductor().inductance();
-        boolean stepUp = solution.driver().topology() == Topology.STEP_UP;
-        double source = stepUp ? point.busVoltage() : point.busVoltage() - point.outputVoltage();
-        double swing = stepUp ? point.outputVoltage() : point.busVoltage();
-        return SubharmonicStability.growth(
-                source / inductance,
-                Math.max(0, swing - source) / inductance,
-                solution.driver().control().slope());
+        return Math.abs(SubharmonicStability.growth(
+                onSlope(solution, point),
+                offSlope(solution, point),
+                solution.driver().control().slope()));
+    }
+
+    private static double leastRamp(Solution solution, AnglePoint point) {
+        return SubharmonicStability.leastRamp(onSlope(solution, point), offSlope(solution, point));
+    }
+
+    /** Rise of the inductor current while the switch conducts [A/s]. */
+    private static double onSlope(Solution solution, AnglePoint point) {
+        double output = stepUp(solution) ? 0 : point.outputVoltage();
+        return (point.busVoltage() - output) / solution.driver().inductor().inductance();
+    }
+
+    /** Fall of the inductor current while the diode conducts [A/s]. */
+    private static double offSlope(Solution solution, AnglePoint point) {
+        double source = stepUp(solution) ? point.busVoltage() : 0;
+        return Math.max(0, point.outputVoltage() - source)
+                / solution.driver().inductor().inductance();
+    }
+
+    private static boolean stepUp(Solution solution) {
+        return solution.driver().topology() == Topology.STEP_UP;
     }
 }

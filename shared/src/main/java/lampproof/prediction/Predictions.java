@@ -1,14 +1,8 @@
 package lampproof.prediction;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
-import lampproof.design.Design;
-import lampproof.fault.Finding;
-import lampproof.fault.UserFault;
-import lampproof.spec.Amount;
-import lampproof.spec.SpecRow;
 
 /** Predictions of every figure of the catalogue. */
 public final class Predictions {
@@ -44,62 +38,21 @@ public final class Predictions {
     }
 
     /**
-     * Every figure at the typical line voltage, then at the least and the greatest one of the spec where they differ from
-     * it, with the string current kept. Decks are made for the typical line voltage only; elsewhere each figure has one
-     * row that no deck settles.
-     *
-     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
+     * Every figure at the typical line voltage, then at the least and the greatest one of the spec. Decks are made for the
+     * typical line voltage only; elsewhere each figure has one row that no deck settles.
      */
-    public static List<Prediction> atCorners(Design design) {
-        return atCorners(design, Solution.of(design.driver()), DeckKind.STANDARD);
-    }
-
-    /**
-     * The same with a driver that is solved already, at the typical line voltage for some decks.
-     *
-     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
-     */
-    public static List<Prediction> atCorners(Design design, Solution nominal, Set<DeckKind> decks) {
-        Amount line = lineVoltage(design);
-        return Stream.of(
-                        of(nominal, Corner.NOMINAL, decks).stream(),
-                        at(design, line.least(), line.typical(), Corner.LOW_LINE),
-                        at(design, line.most(), line.typical(), Corner.HIGH_LINE))
-                .flatMap(rows -> rows)
+    public static List<Prediction> atCorners(LineCorners corners, Set<DeckKind> decks) {
+        return corners.solutions().entrySet().stream()
+                .flatMap(corner -> corner.getKey() == Corner.NOMINAL
+                        ? ofAny(corner.getValue(), Corner.NOMINAL, decks).stream()
+                        : widest(corner.getValue(), corner.getKey()))
                 .toList();
     }
 
-    private static Stream<Prediction> at(Design design, double voltage, double typical, Corner corner) {
-        if (voltage == typical) {
-            return Stream.empty();
-        }
-        Solution solution = solved(design.at(voltage), voltage);
+    private static Stream<Prediction> widest(Solution solution, Corner corner) {
         return FigureCatalogue.entries().stream()
                 .flatMap(entry ->
                         entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
-    }
-
-    /** A fault that the typical line voltage does not have tells at which one it has it. */
-    private static Solution solved(Design design, double voltage) {
-        try {
-            Solution solution = Solution.of(design.driver());
-            solution.temperatures().requireRated();
-            return solution;
-        } catch (UserFault fault) {
-            String at = String.format(Locale.ROOT, " with %.4g V on the line", voltage);
-            throw UserFault.badInput(fault.findings().stream()
-                    .map(one -> new Finding(one.what() + at, one.where(), one.found(), one.allowed(), one.next()))
-                    .toList());
-        }
-    }
-
-    private static Amount lineVoltage(Design design) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals("line.voltage"))
-                .map(SpecRow::setting)
-                .map(Amount.class::cast)
-                .findFirst()
-                .orElseThrow();
     }
 
     private static Prediction prediction(

@@ -153,6 +153,11 @@ public record Solution(
         return 100 * (fittings().winding().saturationCurrent() / stage.inductorPeak() - 1);
     }
 
+    /** Greatest output voltage with the junctions as cold as the air in which the lamp starts [V]. */
+    double coldOutputVoltage() {
+        return string.peakVoltage() + coldStringVoltage() - stringVoltage(RATED_TEMPERATURE);
+    }
+
     /** String voltage at its mean current and the temperature of its junctions [V]. */
     public double hotStringVoltage() {
         return stringVoltage(temperatures.of("string"));
