@@ -61,7 +61,7 @@ class OutOfReachTest {
                         "line.frequency,,50,,Hz,",
                         "string.voltage,,270,,V,",
                         "string.current,,30,,mA,"),
-                "inductor.inductance: peak-current control cannot give the string its current, found '21.2 mA of 30.0 mA "
+                "inductor.inductance: peak-current control cannot give the string its current, found '21.0 mA of 30.0 mA "
                         + "with a switch that is closed for at most 14.1 us', allowed: at most 18.0 mH; "
                         + "lower inductor.inductance");
     }
