@@ -49,6 +49,7 @@ final class ConditionTable {
         Map<Condition, Function<Bench, Taking>> recipes = new EnumMap<>(PARTS);
         switch (deck) {
             case CREST -> recipes.putAll(CREST);
+            case DIMMED -> recipes.put(Condition.STRING_VOLTAGE, ConditionTable::stringVoltage);
             case MAINS -> {
                 recipes.putAll(LINE);
                 recipes.put(

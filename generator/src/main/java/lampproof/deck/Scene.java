@@ -15,6 +15,7 @@ interface Scene {
         return switch (kind) {
             case CREST -> new CrestScene(solution);
             case MAINS -> new MainsScene(solution);
+            case DIMMED -> new DimmedScene(solution);
         };
     }
 
@@ -26,4 +27,9 @@ interface Scene {
 
     /** The state that it starts from, by the names of the templates [V] [A]. */
     Map<String, Object> start();
+
+    /** What else its blocks are set to, by the names of the templates. */
+    default Map<String, Object> settings() {
+        return Map.of();
+    }
 }

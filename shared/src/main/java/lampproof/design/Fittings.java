@@ -22,6 +22,11 @@ public record Fittings(
         Light light,
         LifePoints capacitorLife) {
 
+    /** The same with another dimmer. */
+    Fittings with(Dimming other) {
+        return new Fittings(winding, edges, bias, outputResistance, other, housing, light, capacitorLife);
+    }
+
     /**
      * Light and heat of the string.
      *

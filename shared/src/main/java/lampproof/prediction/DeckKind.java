@@ -10,7 +10,9 @@ public enum DeckKind {
     /** Switching cycles with the line held at its crest. */
     CREST,
     /** A whole line cycle, switched. */
-    MAINS;
+    MAINS,
+    /** Whole line cycles behind a phase-cut dimmer. */
+    DIMMED;
 
     /** What a proof runs when nothing else is asked for. */
     public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));

@@ -1,8 +1,10 @@
 package lampproof.prediction;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import lampproof.quasistatic.DimmedStress;
 
 /**
  * A figure and how its value follows from a solution, in each deck that settles it and without a deck.
@@ -24,14 +26,22 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return with(DeckKind.CREST, value);
     }
 
+    FigureEntry dimmed(ToDoubleFunction<DimmedStress> value) {
+        return with(
+                DeckKind.DIMMED,
+                solution -> value.applyAsDouble(solution.dimmed().operation().stress()));
+    }
+
     /** The value that no deck settles. */
     FigureEntry calculated(ToDoubleFunction<Solution> value) {
         return with(null, value);
     }
 
-    /** The value over the half cycle with the most in it: the last one. */
-    Reading widest() {
-        return readings.get(readings.size() - 1);
+    /** The value over the half cycle with the most in it, of a lamp without a dimmer: the last one. */
+    Optional<Reading> widest() {
+        return readings.stream()
+                .filter(reading -> reading.deck() == null || DeckKind.STANDARD.contains(reading.deck()))
+                .reduce((first, second) -> second);
     }
 
     private FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {

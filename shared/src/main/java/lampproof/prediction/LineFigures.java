@@ -11,6 +11,7 @@ import static lampproof.prediction.Sources.MODEL;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lampproof.quasistatic.DimmedStress;
 
 /** Figures of the line current. */
 final class LineFigures {
@@ -29,9 +30,11 @@ final class LineFigures {
                                                 MEAN,
                                                 "mean of line voltage times line current",
                                                 MODEL)
-                                        .mains(s -> s.line().power()),
+                                        .mains(s -> s.line().power())
+                                        .dimmed(DimmedStress::linePower),
                                 figure("line.current.rms", "I_in", "A", MEAN, "rms of the line current", MODEL)
-                                        .mains(s -> s.line().current()),
+                                        .mains(s -> s.line().current())
+                                        .dimmed(DimmedStress::lineCurrent),
                                 figure(
                                                 "line.current.peak",
                                                 "I_in,pk",
@@ -39,7 +42,8 @@ final class LineFigures {
                                                 PEAK,
                                                 "greatest magnitude of the line current",
                                                 MODEL)
-                                        .mains(s -> s.line().peakCurrent()),
+                                        .mains(s -> s.line().peakCurrent())
+                                        .dimmed(DimmedStress::peakLineCurrent),
                                 figure(
                                                 "line.power_factor",
                                                 "PF",

@@ -24,6 +24,7 @@ import lampproof.quasistatic.StringStress;
  * @param crestString string at the crest of the line
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
+ * @param dimmed the lamp behind its dimmer
  */
 public record Solution(
         Operation operation,
@@ -33,7 +34,8 @@ public record Solution(
         StageStress crestStage,
         StringStress crestString,
         Losses losses,
-        Temperatures temperatures) {
+        Temperatures temperatures,
+        DimmedLamp dimmed) {
 
     private static final double RATED_TEMPERATURE = 25;
 
@@ -56,7 +58,8 @@ public record Solution(
                 operation.stageAtCrest(),
                 operation.stringAtCrest(),
                 losses,
-                Temperatures.of(operation.driver(), losses, string.power()));
+                Temperatures.of(operation.driver(), losses, string.power()),
+                new DimmedLamp(operation));
     }
 
     /** The driver. */

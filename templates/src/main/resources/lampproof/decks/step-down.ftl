@@ -1,5 +1,5 @@
 <#-- Step-down: the string hangs between the bus and the inductor; the low-side switch pulls the inductor down. -->
-<#macro converter held=false>
+<#macro converter held=false more=[] saved="">
 <@block.output positive="bus" negative="low"/>
 <#if held>
 <@block.balance positive="bus" negative="low"/>
@@ -7,5 +7,5 @@
 <@block.stage source="low" sink="bus"/>
 <@block.control/>
 <@block.run/>
-<@block.probes coilSource="low" diodeSink="bus" output="v(bus) - v(low)" outputNode="low"/>
+<@block.probes coilSource="low" diodeSink="bus" output="v(bus) - v(low)" outputNode="low" more=more saved=saved/>
 </#macro>

@@ -1,5 +1,5 @@
 <#-- Step-up: the inductor lifts the bus to a string that stands above the line crest. -->
-<#macro converter held=false>
+<#macro converter held=false more=[] saved="">
 <@block.stage source="bus" sink="out"/>
 <@block.output positive="out" negative="0"/>
 <#if held>
@@ -7,5 +7,5 @@
 </#if>
 <@block.control/>
 <@block.run/>
-<@block.probes coilSource="bus" diodeSink="out" output="v(out)" outputNode="out"/>
+<@block.probes coilSource="bus" diodeSink="out" output="v(out)" outputNode="out" more=more saved=saved/>
 </#macro>

@@ -1,7 +1,10 @@
 <#-- Every block, one file each. -->
 <#include "heading.ftl">
 <#include "mains.ftl">
+<#include "dimmer.ftl">
 <#include "filter.ftl">
+<#include "bleeder.ftl">
+<#include "bias.ftl">
 <#include "bridge.ftl">
 <#include "bus.ftl">
 <#include "stage.ftl">
