@@ -4,6 +4,7 @@ import lampproof.design.Dimming;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
 import lampproof.design.Line;
+import lampproof.design.Topology;
 
 /**
  * One half cycle of the line behind a dimmer, from given states.
@@ -42,6 +43,11 @@ final class DimmedHalfCycle {
     private double outputCurrent;
     private double startCurrent;
     private double bridge;
+    private double borrowed;
+    private double through;
+    private double busRipple;
+    private double passed;
+    private double passedByTriac;
     private boolean conducting;
 
     DimmedHalfCycle(Driver driver, double bias, double senseTime) {
@@ -92,6 +98,8 @@ final class DimmedHalfCycle {
         outputCurrent = start.slow().outputCurrent();
         startCurrent = start.slow().inductorCurrent();
         bridge = 0;
+        borrowed = 0;
+        through = 0;
         conducting = false;
     }
 
@@ -101,21 +109,41 @@ final class DimmedHalfCycle {
         inputCurrent = cycle == null ? 0 : converter.inputCharge(cycle) * rate;
         outputCurrent = cycle == null ? 0 : converter.outputCharge(cycle) * rate;
         startCurrent = cycle == null ? 0 : cycle.startCurrent();
-        if (conducting && cycle != null) {
-            sums.ripple(passedSquare(cycle), STEPS * fine);
-        }
+        boolean ripples = conducting && cycle != null && through == 0;
+        busRipple = ripples ? converter.rippleCharge(cycle) / (driver.busCapacitance() + filter.capacitance()) : 0;
+        passed = ripples ? passedSwing(cycle.period()) : 0;
+        passedByTriac = passed == 0 ? 0 : passed * triacShare(cycle.period());
+        sums.ripple(passed * passed / 12, STEPS * fine);
     }
 
-    /** Mean square of the ripple that the bus drives through damping and choke: a triangle [A^2]. */
-    private double passedSquare(CellCycle cycle) {
-        double swing = converter.rippleCharge(cycle) / (driver.busCapacitance() + filter.capacitance());
-        double reactance = 2 * Math.PI * filter.inductance() / cycle.period();
-        double passed = swing * Math.hypot(1 / filter.damping(), 1 / reactance);
-        return passed * passed / 12;
+    /** What a bus above the output of a step-up converter drives straight through inductor and diode [A]. */
+    private double straightThrough() {
+        double over = bus - outputVoltage - STEERING_DROP;
+        boolean stepUp = driver.topology() == Topology.STEP_UP;
+        through = stepUp ? Math.max(0, through + fine * over / driver.inductor().inductance()) : 0;
+        borrowed -= fine * through;
+        return through;
+    }
+
+    /** Swing of the lamp current that the bus ripple drives through damping and choke [A]. */
+    private double passedSwing(double period) {
+        double reactance = 2 * Math.PI * filter.inductance() / period;
+        return busRipple * Math.hypot(1 / filter.damping(), 1 / reactance);
+    }
+
+    /** Part of it that does not flow through the noise capacitor: choke across its damping, against the capacitor. */
+    private double triacShare(double period) {
+        double choke = 2 * Math.PI * dimming.inductance() / period;
+        double capacitor = period / (2 * Math.PI * dimming.capacitance());
+        double part = choke / (choke * choke + dimming.damping() * dimming.damping());
+        double real = choke * dimming.damping() * part;
+        double imaginary = dimming.damping() * dimming.damping() * part;
+        return capacitor / Math.hypot(real, imaginary - capacitor);
     }
 
     private void feedString(double middle) {
-        double before = outputVoltage;
+        double before = outputVoltage - borrowed / driver.output().capacitance();
+        borrowed = 0;
         outputVoltage = output.next(before, outputCurrent);
         sums.string(middle, output.stringCurrent(before, outputVoltage, outputCurrent), STEPS * fine);
     }
@@ -126,12 +154,12 @@ final class DimmedHalfCycle {
         double resistance = seriesResistance();
         double across = (terminal - filtered - resistance * filterCurrent) / (1 + resistance / filter.damping());
         double lamp = filterCurrent + across / filter.damping();
-        sums.line(terminal, lamp, fine);
+        sums.line(terminal, lamp, conducting ? passed : 0, fine);
         filterCurrent += fine * (across - filter.resistance() * filterCurrent) / filter.inductance();
         terminal += source(time + fine) - source + fine * (triac - lamp) / dimming.capacitance();
         fillBus(lamp);
         sensed += fine * (bridge - sensed) / senseTime;
-        sums.bus(bus);
+        sums.bus(bus + (conducting ? 0.5 * busRipple : 0));
     }
 
     private double source(double time) {
@@ -143,7 +171,7 @@ final class DimmedHalfCycle {
         double current = phase.closedAt(time) ? choke + across / dimming.damping() : 0;
         boolean open = phase.goesOut(time, current);
         choke = open ? 0 : choke + fine * across / dimming.inductance();
-        sums.triac(open ? 0 : current, !open, phase.watched(time), fine);
+        sums.triac(open ? 0 : current, conducting ? passedByTriac : 0, phase.watched(time));
         return open ? 0 : current;
     }
 
@@ -159,7 +187,7 @@ final class DimmedHalfCycle {
         double bleeder = dimming.bleederCurrent(Math.max(0, rectified - STEERING_DROP), sensed);
         sums.bleeder(rectified * bleeder, fine);
         double into = (filtered < 0 ? -lamp : lamp) - bleeder;
-        double taken = inputCurrent + bias * Math.min(1, bus / Dimming.FULL_CURRENT_FROM);
+        double taken = inputCurrent + bias * Math.min(1, bus / Dimming.FULL_CURRENT_FROM) + straightThrough();
         if (conducting) {
             follow(side, rectified, into, taken);
         } else {
@@ -181,7 +209,7 @@ final class DimmedHalfCycle {
     private void hold(double side, double into, double lamp, double taken) {
         bridge = 0;
         filtered += fine * (side == 0 ? lamp : side * into) / filter.capacitance();
-        bus = Math.max(0, bus - fine * taken / driver.busCapacitance());
+        bus = held(bus - fine * taken / driver.busCapacitance());
         double over = Math.abs(filtered) - drop() - bus;
         if (over > 0) {
             double share = filter.capacitance() / (filter.capacitance() + driver.busCapacitance());
@@ -189,6 +217,14 @@ final class DimmedHalfCycle {
             filtered = Math.signum(filtered) * (bus + drop());
             conducting = true;
         }
+    }
+
+    /** A step-down converter does not let the bus fall below its output: the output capacitor then feeds the bus. */
+    private double held(double falling) {
+        double floor = driver.topology() == Topology.STEP_UP ? 0 : Math.max(0, outputVoltage - STEERING_DROP);
+        borrowed +=
+                Math.max(0, floor - falling) * (driver.topology() == Topology.STEP_UP ? 0 : driver.busCapacitance());
+        return Math.max(floor, falling);
     }
 
     private double drop() {

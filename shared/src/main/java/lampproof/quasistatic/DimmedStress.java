@@ -9,7 +9,6 @@ package lampproof.quasistatic;
  * @param peakLineCurrent greatest current into the lamp [A]: the spike when a leading edge fires
  * @param peakTriacCurrent greatest current of the dimmer's switch, its noise capacitor included [A]
  * @param leastTriacCurrent least magnitude of that current from the end of the gate pulse to the end of the watch [A]
- * @param conductionAngle angle in which the dimmer's switch did conduct [rad]
  * @param bleederLoss heat of the bleeder with its two diodes [W]
  * @param busPeak greatest bus voltage [V]
  * @param stringCurrent mean string current [A]
@@ -22,7 +21,6 @@ public record DimmedStress(
         double peakLineCurrent,
         double peakTriacCurrent,
         double leastTriacCurrent,
-        double conductionAngle,
         double bleederLoss,
         double busPeak,
         double stringCurrent,

@@ -10,7 +10,6 @@ final class DimmedSums {
     private double peakLine;
     private double peakTriac;
     private double leastTriac = Double.POSITIVE_INFINITY;
-    private double conducted;
     private double bleederEnergy;
     private double busPeak;
     private double stringCharge;
@@ -21,11 +20,11 @@ final class DimmedSums {
         this.duration = duration;
     }
 
-    void line(double voltage, double current, double time) {
+    void line(double voltage, double current, double ripple, double time) {
         lineEnergy += voltage * current * time;
         lineSquare += current * current * time;
         voltageSquare += voltage * voltage * time;
-        peakLine = Math.max(peakLine, Math.abs(current));
+        peakLine = Math.max(peakLine, Math.abs(current) + 0.5 * ripple);
     }
 
     /** The mean square of a ripple that the slow line current leaves out [A^2]. */
@@ -33,10 +32,10 @@ final class DimmedSums {
         lineSquare += square * time;
     }
 
-    void triac(double current, boolean closed, boolean watched, double time) {
-        peakTriac = Math.max(peakTriac, Math.abs(current));
-        conducted += closed ? time : 0;
-        leastTriac = watched ? Math.min(leastTriac, Math.abs(current)) : leastTriac;
+    void triac(double current, double ripple, boolean watched) {
+        peakTriac = Math.max(peakTriac, Math.abs(current) + 0.5 * ripple);
+        double least = Math.max(0, Math.abs(current) - 0.5 * ripple);
+        leastTriac = watched ? Math.min(leastTriac, least) : leastTriac;
     }
 
     void bleeder(double power, double time) {
@@ -60,7 +59,6 @@ final class DimmedSums {
                 peakLine,
                 peakTriac,
                 Double.isInfinite(leastTriac) ? 0 : leastTriac,
-                Math.PI * conducted / duration,
                 bleederEnergy / duration,
                 busPeak,
                 stringCharge / duration,
