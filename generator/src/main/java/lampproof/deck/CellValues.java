@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import lampproof.design.Control;
 import lampproof.design.Driver;
+import lampproof.design.Exposure;
 import lampproof.prediction.Solution;
 
 /**
@@ -40,6 +41,7 @@ final class CellValues {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("law", control.law().word());
         values.put("gateCapacitance", gateTimeConstant / GATE_RESISTANCE);
+        values.putAll(protection());
         if (control.law().setsCurrent()) {
             values.putAll(currentCell(control));
         } else {
@@ -52,6 +54,17 @@ final class CellValues {
         values.put("period", 1 / control.frequency());
         values.put("phase", phase(1 / control.frequency()));
         return values;
+    }
+
+    private Map<String, Object> protection() {
+        Exposure exposure = driver.fittings().exposure();
+        return Map.of(
+                "voltageLimit",
+                exposure.voltageLimit(),
+                "limitVoltage",
+                exposure.currentLimit() * driver.senseResistance(),
+                "limitBlankingTimer",
+                sinceTurnOn(exposure.blanking()));
     }
 
     private Map<String, Object> currentCell(Control control) {

@@ -16,6 +16,7 @@ interface Scene {
             case CREST -> new CrestScene(solution);
             case MAINS -> new MainsScene(solution);
             case DIMMED -> new DimmedScene(solution);
+            case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
         };
     }
 
@@ -30,6 +31,11 @@ interface Scene {
 
     /** What else its blocks are set to, by the names of the templates. */
     default Map<String, Object> settings() {
+        return Map.of();
+    }
+
+    /** What happens and when, by the names of the templates; empty for a steady state. */
+    default Map<String, Object> event() {
         return Map.of();
     }
 }

@@ -11,6 +11,7 @@ import static lampproof.prediction.Sources.MODEL;
 import static lampproof.prediction.Sources.OHM;
 
 import java.util.List;
+import lampproof.event.EventResult;
 import lampproof.quasistatic.DimmedStress;
 
 /** Figures of filter, bridge and bus. */
@@ -38,7 +39,10 @@ final class BusFigures {
                         .mains(s -> s.line().filterLoss()),
                 figure("bus.voltage.peak", "V_bus,pk", "V", PEAK, "greatest bus voltage", MODEL)
                         .mains(s -> s.line().busPeak())
-                        .dimmed(DimmedStress::busPeak),
+                        .dimmed(DimmedStress::busPeak)
+                        .openString(EventResult::busVoltage)
+                        .shortedString(EventResult::busVoltage)
+                        .surge(EventResult::busVoltage),
                 figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN, "rms current of the bus capacitor", MODEL)
                         .mains(s -> s.line().busRippleCurrent()),
                 figure(

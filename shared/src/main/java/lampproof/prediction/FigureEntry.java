@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import lampproof.event.EventResult;
 import lampproof.quasistatic.DimmedStress;
 
 /**
@@ -30,6 +31,22 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return with(
                 DeckKind.DIMMED,
                 solution -> value.applyAsDouble(solution.dimmed().operation().stress()));
+    }
+
+    FigureEntry openString(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.OPEN_STRING, s -> peak.applyAsDouble(s.events().openString()));
+    }
+
+    FigureEntry shortedString(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.SHORTED_STRING, s -> peak.applyAsDouble(s.events().shortedString()));
+    }
+
+    FigureEntry surge(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.SURGE, s -> peak.applyAsDouble(s.events().surge()));
+    }
+
+    FigureEntry event(DeckKind deck, ToDoubleFunction<Solution> value) {
+        return with(deck, value);
     }
 
     /** The value that no deck settles. */

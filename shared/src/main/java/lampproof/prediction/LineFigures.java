@@ -11,6 +11,7 @@ import static lampproof.prediction.Sources.MODEL;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lampproof.event.EventResult;
 import lampproof.quasistatic.DimmedStress;
 
 /** Figures of the line current. */
@@ -43,7 +44,9 @@ final class LineFigures {
                                                 "greatest magnitude of the line current",
                                                 MODEL)
                                         .mains(s -> s.line().peakCurrent())
-                                        .dimmed(DimmedStress::peakLineCurrent),
+                                        .dimmed(DimmedStress::peakLineCurrent)
+                                        .shortedString(EventResult::lineCurrent)
+                                        .surge(EventResult::lineCurrent),
                                 figure(
                                                 "line.power_factor",
                                                 "PF",

@@ -69,7 +69,7 @@ public final class Predictions {
         solution.temperatures().requireRated();
         return FigureCatalogue.entries().stream()
                 .flatMap(entry ->
-                        entry.widest().map(reading -> prediction(entry, reading, null, solution, corner)).stream());
+                        entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
     }
 
     private static Amount lineVoltage(Design design) {

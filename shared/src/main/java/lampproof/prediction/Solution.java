@@ -1,9 +1,11 @@
 package lampproof.prediction;
 
 import lampproof.design.Driver;
+import lampproof.design.Exposure.Ratings;
 import lampproof.design.Fittings;
 import lampproof.design.LedString;
 import lampproof.design.Topology;
+import lampproof.event.LampEvents;
 import lampproof.prediction.heat.Temperatures;
 import lampproof.prediction.loss.Losses;
 import lampproof.quasistatic.AnglePoint;
@@ -25,6 +27,7 @@ import lampproof.quasistatic.StringStress;
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
  * @param dimmed the lamp behind its dimmer
+ * @param events what faults and surges do to it; marched when asked for
  */
 public record Solution(
         Operation operation,
@@ -35,7 +38,8 @@ public record Solution(
         StringStress crestString,
         Losses losses,
         Temperatures temperatures,
-        DimmedLamp dimmed) {
+        DimmedLamp dimmed,
+        LampEvents events) {
 
     private static final double RATED_TEMPERATURE = 25;
 
@@ -59,7 +63,8 @@ public record Solution(
                 operation.stringAtCrest(),
                 losses,
                 Temperatures.of(operation.driver(), losses, string.power()),
-                new DimmedLamp(operation));
+                new DimmedLamp(operation),
+                new LampEvents(operation));
     }
 
     /** The driver. */
@@ -110,6 +115,11 @@ public record Solution(
     /** String power over string power and all losses, also those that no deck contains [%]. */
     public double efficiency() {
         return 100 * string.power() / (string.power() + losses.total());
+    }
+
+    /** What the parts are rated for. */
+    public Ratings ratings() {
+        return fittings().exposure().ratings();
     }
 
     /** Least bus voltage [V]: a step-down converter cannot empty the bus below its output. */

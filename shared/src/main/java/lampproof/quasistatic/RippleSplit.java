@@ -2,43 +2,48 @@ package lampproof.quasistatic;
 
 import lampproof.design.Driver;
 import lampproof.design.Filter;
-import org.hipparchus.complex.Complex;
 
 /**
- * How the switching ripple of the converter's input current divides while the bridge conducts, at its fundamental.
+ * How a sinusoidal ripple of the converter's input current divides while the bridge conducts.
  *
  * <p>The bus capacitor stands across the filter capacitor and the way to the mains, both behind the resistance of the
- * bridge.
+ * bridge: that of its parts and that of its junctions at the current they carry.
  *
- * @param bus share that the bus capacitor takes [-]
- * @param bridge share that flows through the bridge [-]; the two are not in phase and may add up to more than one
+ * @param bus square of the share that the bus capacitor takes [-]
+ * @param bridge square of the share that flows through the bridge [-]; the two shares are not in phase
  */
 record RippleSplit(double bus, double bridge) {
 
     /** All of it in the bus capacitor: the bridge blocks. */
     static final RippleSplit BLOCKED = new RippleSplit(1, 0);
 
-    static RippleSplit of(Driver driver, double frequency) {
-        double omega = 2 * Math.PI * frequency;
-        Complex busCapacitor = new Complex(0, -1 / (omega * driver.busCapacitance()));
-        Complex behindBridge = parallel(filterCapacitor(driver.filter(), omega), mains(driver, omega))
-                .add(2 * driver.bridge().resistance());
-        Complex whole = behindBridge.add(busCapacitor);
-        return new RippleSplit(
-                behindBridge.divide(whole).norm(), busCapacitor.divide(whole).norm());
-    }
-
-    private static Complex filterCapacitor(Filter filter, double omega) {
-        return new Complex(0, -1 / (omega * filter.capacitance()));
-    }
-
-    private static Complex mains(Driver driver, double omega) {
+    /**
+     * The split at a frequency.
+     *
+     * @param bridgeCurrent current about which the bridge is swung [A]
+     * @param omega angular frequency [rad/s]
+     */
+    static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
         Filter filter = driver.filter();
-        Complex choke = new Complex(filter.resistance(), omega * filter.inductance());
-        return parallel(choke, new Complex(filter.damping())).add(driver.line().resistance() + filter.fuseResistance());
+        double damping = filter.damping();
+        double reactance = omega * filter.inductance();
+        double loop = square(damping + filter.resistance()) + square(reactance);
+        double choke = damping * (filter.resistance() * (damping + filter.resistance()) + square(reactance)) / loop;
+        double mains = choke + driver.line().resistance() + filter.fuseResistance();
+        double mainsReactance = square(damping) * reactance / loop;
+        double mainsSquare = square(mains) + square(mainsReactance);
+        double conductance = mains / mainsSquare;
+        double susceptance = omega * filter.capacitance() - mainsReactance / mainsSquare;
+        double admittance = square(conductance) + square(susceptance);
+        double junctions = driver.bridge().slope() / bridgeCurrent;
+        double behind = conductance / admittance + 2 * (driver.bridge().resistance() + junctions);
+        double behindReactance = -susceptance / admittance;
+        double capacitor = 1 / (omega * driver.busCapacitance());
+        double whole = square(behind) + square(behindReactance - capacitor);
+        return new RippleSplit((square(behind) + square(behindReactance)) / whole, square(capacitor) / whole);
     }
 
-    private static Complex parallel(Complex one, Complex other) {
-        return one.multiply(other).divide(one.add(other));
+    private static double square(double x) {
+        return x * x;
     }
 }

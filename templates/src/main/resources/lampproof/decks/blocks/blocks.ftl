@@ -2,6 +2,7 @@
 <#include "heading.ftl">
 <#include "mains.ftl">
 <#include "dimmer.ftl">
+<#include "surge.ftl">
 <#include "filter.ftl">
 <#include "bleeder.ftl">
 <#include "bias.ftl">

@@ -1,0 +1,65 @@
+package lampproof.prediction;
+
+import static lampproof.prediction.FigureEntry.figure;
+import static lampproof.prediction.Grade.PEAK;
+import static lampproof.prediction.Sources.MARCH;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import lampproof.design.Exposure.Ratings;
+import lampproof.event.EventResult;
+
+/** What faults and surges demand of the parts, as a share of what they are rated for; above 100 % is beyond it. */
+final class StressFigures {
+
+    private StressFigures() {}
+
+    static List<FigureEntry> entries() {
+        return List.of(
+                stress("bus.voltage.stress", "V_bus/V_R", "bus voltage", EventResult::busVoltage, Ratings::busVoltage),
+                stress(
+                        "switch.voltage.stress",
+                        "V_Q/V_R",
+                        "switch voltage",
+                        EventResult::nodeVoltage,
+                        Ratings::switchVoltage),
+                stress(
+                        "switch.current.stress",
+                        "I_Q/I_R",
+                        "switch current",
+                        EventResult::switchCurrent,
+                        Ratings::switchCurrent),
+                stress(
+                        "diode.voltage.stress",
+                        "V_D/V_R",
+                        "reverse voltage of the diode",
+                        EventResult::reverseVoltage,
+                        Ratings::diodeVoltage),
+                stress(
+                        "output.voltage.stress",
+                        "V_o/V_R",
+                        "output voltage",
+                        EventResult::outputVoltage,
+                        Ratings::outputVoltage));
+    }
+
+    private static FigureEntry stress(
+            String name,
+            String symbol,
+            String of,
+            ToDoubleFunction<EventResult> peak,
+            ToDoubleFunction<Ratings> rating) {
+        FigureEntry entry = figure(name, symbol, "%", PEAK, "greatest " + of + " over its rating", MARCH);
+        return entry.event(DeckKind.OPEN_STRING, s -> share(s, s.events().openString(), peak, rating))
+                .event(DeckKind.SHORTED_STRING, s -> share(s, s.events().shortedString(), peak, rating))
+                .event(DeckKind.SURGE, s -> share(s, s.events().surge(), peak, rating));
+    }
+
+    private static double share(
+            Solution solution,
+            EventResult result,
+            ToDoubleFunction<EventResult> peak,
+            ToDoubleFunction<Ratings> rating) {
+        return 100 * peak.applyAsDouble(result) / rating.applyAsDouble(solution.ratings());
+    }
+}
