@@ -57,7 +57,7 @@ class DimmedTest {
         Lampproof refused = Lampproof.run(folder, "deck", spec.toString(), "--decks", "dimmed", "-o", "run");
         assertThat(refused.exitCode()).isEqualTo(2);
         assertThat(refused.err())
-                .isEqualTo("the spec names no dimmer: dimmer.edge: give dimmer.edge as leading or trailing\n");
+                .isEqualTo("dimmer.edge: the spec names no dimmer; give dimmer.edge as leading or trailing\n");
     }
 
     private Path dimmed(String topology, String edge, int angle) throws Exception {
