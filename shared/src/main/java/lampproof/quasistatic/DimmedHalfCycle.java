@@ -109,11 +109,16 @@ final class DimmedHalfCycle {
         inputCurrent = cycle == null ? 0 : converter.inputCharge(cycle) * rate;
         outputCurrent = cycle == null ? 0 : converter.outputCharge(cycle) * rate;
         startCurrent = cycle == null ? 0 : cycle.startCurrent();
-        boolean ripples = conducting && cycle != null && through == 0;
+        boolean ripples = conducting && cycle != null && canSwitch(middle);
         busRipple = ripples ? converter.rippleCharge(cycle) / (driver.busCapacitance() + filter.capacitance()) : 0;
         passed = ripples ? passedSwing(cycle.period()) : 0;
         passedByTriac = passed == 0 ? 0 : passed * triacShare(cycle.period());
         sums.ripple(passed * passed / 12, STEPS * fine);
+    }
+
+    /** A bus above the output of a step-up converter leaves no time in which the inductor could reset. */
+    private boolean canSwitch(double output) {
+        return driver.topology() == Topology.STEP_DOWN || bus < output;
     }
 
     /** What a bus above the output of a step-up converter drives straight through inductor and diode [A]. */
