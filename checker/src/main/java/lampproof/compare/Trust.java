@@ -70,7 +70,7 @@ final class Trust {
         resolution = new Resolution(bench);
         input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
         parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
-        released = event ? released() : input;
+        released = released();
     }
 
     /** The checks, once the pass is over. */
@@ -158,16 +158,7 @@ final class Trust {
     /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */
     private TrustCheck energyOfEvent() {
         Measured turned = input.result().with(released.result(), (in, stores) -> Math.abs(in) + Math.abs(stores));
-        Measured rest = input.result().with(parts.result(), (in, all) -> in - all);
-        if (!turned.present() || !rest.present()) {
-            return TrustCheck.failed("energy", turned.present() ? rest.note() : turned.note());
-        }
-        double share = rest.value() / turned.value();
-        boolean closes = Math.abs(share) <= ENERGY_BAND;
-        String text = percent(share) + " of the "
-                + Engineering.rounded(turned.value() * bench.window().length(), "J")
-                + " from line and stores is not accounted for (limit " + percent(ENERGY_BAND) + ")";
-        return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
+        return closes(turned, bench.window().length(), "J", "from line and stores");
     }
 
     /** Mean power out of the output and bus capacitors, the large stores. */
@@ -179,19 +170,24 @@ final class Trust {
 
     private TrustCheck energy() {
         Measured taken = input.result();
-        Measured rest = taken.with(parts.result(), (in, all) -> in - all);
-        if (!rest.present()) {
-            return TrustCheck.failed("energy", rest.note());
-        }
-        if (taken.value() <= 0) {
+        if (taken.present() && taken.value() <= 0) {
             String power = Engineering.rounded(taken.value(), "W");
             return TrustCheck.failed(
                     "energy", "no power flows in from the line (" + power + "): a probe turned round?");
         }
-        double share = rest.value() / taken.value();
-        boolean closes = Math.abs(share) <= ENERGY_BAND;
-        String text = percent(share) + " of the " + Engineering.rounded(taken.value(), "W")
-                + " from the line is not accounted for (limit " + percent(ENERGY_BAND) + ")";
+        return closes(taken, 1, "W", "from the line");
+    }
+
+    /** Whether what no part accounts for is little of the power [W] that is turned over; told times a factor. */
+    private TrustCheck closes(Measured turned, double factor, String unit, String whence) {
+        Measured share =
+                input.result().with(parts.result(), (in, all) -> in - all).with(turned, (rest, whole) -> rest / whole);
+        if (!share.present()) {
+            return TrustCheck.failed("energy", share.note());
+        }
+        boolean closes = Math.abs(share.value()) <= ENERGY_BAND;
+        String text = percent(share.value()) + " of the " + Engineering.rounded(turned.value() * factor, unit) + " "
+                + whence + " is not accounted for (limit " + percent(ENERGY_BAND) + ")";
         return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
     }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import lampproof.design.Control;
 import lampproof.design.Driver;
 import lampproof.design.Exposure;
+import lampproof.event.LampEvents;
 import lampproof.prediction.Solution;
 
 /**
@@ -22,7 +23,6 @@ final class CellValues {
     private static final double TIMER_LAG = -Math.log(0.8);
     private static final double EDGE = 20e-9;
     private static final double CLOCK_WIDTH = 150e-9;
-    private static final double FOLLOW_PERIODS = 3;
 
     private final Solution solution;
     private final Driver driver;
@@ -76,7 +76,7 @@ final class CellValues {
                 "followGain",
                 reference * control.shaping() / driver.line().crest(),
                 "followCapacitance",
-                FOLLOW_PERIODS / control.frequency() / FOLLOW_RESISTANCE,
+                control.followTime() / FOLLOW_RESISTANCE,
                 "slopeVoltage",
                 1e-6 * slope,
                 "blankingTimer",
@@ -99,7 +99,7 @@ final class CellValues {
 
     /** When the clock first strikes [s]: the run must not end on an edge, or the simulator's last steps vanish. */
     private double phase(double period) {
-        double cycles = stop / period - Scene.CLOCK_AT_STOP;
+        double cycles = stop / period - LampEvents.CLOCK_AT_END;
         return (cycles - Math.floor(cycles)) * period;
     }
 }

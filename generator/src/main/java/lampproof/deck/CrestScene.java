@@ -2,13 +2,14 @@ package lampproof.deck;
 
 import java.util.Map;
 import lampproof.design.Driver;
+import lampproof.event.LampEvents;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 
 /** Some tens of switching cycles with the line held at its crest. */
 record CrestScene(Solution solution) implements Scene {
 
-    private static final double CYCLES = 40 + CLOCK_AT_STOP;
+    private static final double CYCLES = 40 + LampEvents.CLOCK_AT_END;
     private static final double STEPS_PER_ON_TIME = 100;
 
     @Override

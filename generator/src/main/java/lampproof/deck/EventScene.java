@@ -6,6 +6,7 @@ import lampproof.design.Driver;
 import lampproof.design.Surge;
 import lampproof.event.EventResult;
 import lampproof.physics.CombinationWaveGenerator;
+import lampproof.physics.RingWave;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
@@ -64,8 +65,16 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
         return Map.of(
                 "wave",
                 surge.wave().word(),
-                "ringAmplitude",
-                1.590 * surge.voltage(),
+                "ring",
+                Map.of(
+                        "amplitude",
+                        RingWave.AMPLITUDE * surge.voltage(),
+                        "front",
+                        RingWave.FRONT,
+                        "decay",
+                        RingWave.DECAY,
+                        "angularFrequency",
+                        2 * Math.PI * RingWave.FREQUENCY),
                 "impedance",
                 surge.impedance(),
                 "charge",
@@ -82,12 +91,7 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
     }
 
     private EventResult result() {
-        return switch (kind) {
-            case OPEN_STRING -> solution.events().openString();
-            case SHORTED_STRING -> solution.events().shortedString();
-            case SURGE -> solution.events().surge();
-            default -> throw new IllegalArgumentException(kind.word() + " shows no event");
-        };
+        return solution.event(kind);
     }
 
     private double angle() {

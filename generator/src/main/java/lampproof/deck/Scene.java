@@ -7,9 +7,6 @@ import lampproof.prediction.Solution;
 /** What sets one kind of deck apart: how far it runs, in which steps, and from which state. */
 interface Scene {
 
-    /** How much of a clock period is left at the end: on an edge the simulator's last steps vanish [-]. */
-    double CLOCK_AT_STOP = 0.95;
-
     /** The scene of a kind of deck. */
     static Scene of(DeckKind kind, Solution solution) {
         return switch (kind) {

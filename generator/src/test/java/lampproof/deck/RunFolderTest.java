@@ -54,7 +54,6 @@ class RunFolderTest {
         assertThat(parts.get(0)).isEqualTo("part,value,unit,origin,rule");
         assertThat(parts).contains("inductor.inductance,12,mH,given,'=wound by hand");
         assertThat(parts).anyMatch(row -> row.matches("output\\.capacitance,[0-9.]+,uF,chosen,.+"));
-        assertThat(parts).anyMatch(row -> row.matches("inductor\\.core,[A-Z][^,]*,,chosen,.+"));
         assertThat(parts).anyMatch(row -> row.matches("output\\.kind,film,,chosen,.+"));
         assertThat(parts).anyMatch(row -> row.startsWith("bias."));
         assertThat(parts).anyMatch(row -> row.startsWith("thermal."));

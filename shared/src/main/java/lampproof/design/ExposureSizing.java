@@ -29,7 +29,7 @@ final class ExposureSizing {
                         "switching.current_limit",
                         "one and a half times the crest peak at the lowest line",
                         () -> Rounding.twoDigits(1.5 * demand.lowestCrest().peak())),
-                choose.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9),
+                ControlSizing.blanking(choose),
                 choose.amount("string.short_resistance", "1 Ohm of wire and fault contact", () -> 1),
                 surge(),
                 ratings());

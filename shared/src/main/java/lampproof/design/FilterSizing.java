@@ -62,7 +62,7 @@ final class FilterSizing {
     }
 
     /** What makes the capacitors of filter and bus warm. */
-    Fittings.LossyCapacitors losses(Filter filter, double bus) {
+    Fittings.LossyCapacitors losses(double bus) {
         double dissipation = choose.amount(
                 "filter.dissipation_factor", "1 % at the line frequency: polyester film", () -> DISSIPATION_FACTOR);
         double resistance = choose.amount(
@@ -70,7 +70,7 @@ final class FilterSizing {
                 "dissipation factor of 1 % at the switching frequency: polyester film",
                 () -> Rounding.twoDigits(
                         CapacitorResistance.of(DISSIPATION_FACTOR, demand.frequency(), Math.max(1e-12, bus))));
-        return new Fittings.LossyCapacitors(filter.capacitance(), dissipation, resistance);
+        return new Fittings.LossyCapacitors(dissipation, resistance);
     }
 
     Rectifier bridge() {

@@ -29,11 +29,10 @@ public record Fittings(
     /**
      * The capacitors of filter and bus, as far as they become warm.
      *
-     * @param filter capacitor before the bridge [F]
-     * @param dissipationFactor tangent of its loss angle at the line frequency [-]
+     * @param dissipationFactor tangent of the loss angle of the filter capacitor at the line frequency [-]
      * @param busResistance series resistance of the bus capacitor [Ohm]
      */
-    public record LossyCapacitors(double filter, double dissipationFactor, double busResistance) {}
+    public record LossyCapacitors(double dissipationFactor, double busResistance) {}
 
     /** The same with another dimmer. */
     Fittings with(Dimming other) {

@@ -54,7 +54,7 @@ public final class Sizing {
                 output,
                 demand.string(),
                 new ControlSizing(choose, demand).control(),
-                fittings(winding, silicon.edges(powerSwitch), storage.resistance(output), mains.losses(filter, bus)));
+                fittings(winding, silicon.edges(powerSwitch), storage.resistance(output), mains.losses(bus)));
     }
 
     private Fittings fittings(

@@ -9,8 +9,6 @@ import lampproof.quasistatic.Operation;
 /** The control cell with its protection: over-voltage ends it for good, over-current ends an on-time. */
 final class ControlCell {
 
-    private static final double FOLLOW_PERIODS = 3;
-
     private final Control control;
     private final Exposure exposure;
     private final Law law;
@@ -46,7 +44,7 @@ final class ControlCell {
 
     /** Goes on by a step [s] with inductor current [A], bus voltage [V] and output voltage [V]. */
     void advance(double step, double current, double busVoltage, double outputVoltage) {
-        followed += step * (busVoltage - followed) * control.frequency() / FOLLOW_PERIODS;
+        followed += step * (busVoltage - followed) / control.followTime();
         stopped |= outputVoltage > exposure.voltageLimit();
         sinceTurn += step;
         sinceClock += step;

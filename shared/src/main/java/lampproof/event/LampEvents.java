@@ -18,7 +18,8 @@ public final class LampEvents {
     private static final double SURGE_TIME = 60e-6;
     private static final double MOST_PERIODS = 1.25;
 
-    private static final double CLOCK_AT_END = 0.95;
+    /** How much of a clock period has passed at the end: on an edge a simulator's last steps vanish [-]. */
+    public static final double CLOCK_AT_END = 0.95;
 
     private final Operation operation;
     private final Map<String, EventResult> known = new ConcurrentHashMap<>();
@@ -73,7 +74,7 @@ public final class LampEvents {
         return known.computeIfAbsent(name, any -> march.get());
     }
 
-    /** Where a clock runs, the end lies between two of its strokes: on an edge a simulator's last steps vanish. */
+    /** Where a clock runs, the end lies between two of its strokes. */
     private double end(double least) {
         Control control = driver().control();
         boolean clocked = control.law() == Law.FIXED_DUTY || control.law() == Law.PEAK_CURRENT;

@@ -32,11 +32,6 @@ final class LampMarch {
         step = Math.min(LONGEST_STEP, operation.stageAtCrest().meanOnTime() / STEPS_PER_ON_TIME);
     }
 
-    /** Whether over-voltage has ended the control cell. */
-    boolean stopped() {
-        return cell.stopped();
-    }
-
     double time() {
         return time;
     }

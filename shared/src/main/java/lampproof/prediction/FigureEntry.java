@@ -34,19 +34,19 @@ record FigureEntry(Figure figure, List<Reading> readings) {
     }
 
     FigureEntry openString(ToDoubleFunction<EventResult> peak) {
-        return event(DeckKind.OPEN_STRING, s -> peak.applyAsDouble(s.events().openString()));
+        return event(DeckKind.OPEN_STRING, peak);
     }
 
     FigureEntry shortedString(ToDoubleFunction<EventResult> peak) {
-        return event(DeckKind.SHORTED_STRING, s -> peak.applyAsDouble(s.events().shortedString()));
+        return event(DeckKind.SHORTED_STRING, peak);
     }
 
     FigureEntry surge(ToDoubleFunction<EventResult> peak) {
-        return event(DeckKind.SURGE, s -> peak.applyAsDouble(s.events().surge()));
+        return event(DeckKind.SURGE, peak);
     }
 
-    FigureEntry event(DeckKind deck, ToDoubleFunction<Solution> value) {
-        return with(deck, value);
+    private FigureEntry event(DeckKind deck, ToDoubleFunction<EventResult> peak) {
+        return with(deck, solution -> peak.applyAsDouble(solution.event(deck)));
     }
 
     /** The value that no deck settles. */
@@ -61,7 +61,7 @@ record FigureEntry(Figure figure, List<Reading> readings) {
                 .reduce((first, second) -> second);
     }
 
-    private FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
+    FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
         return new FigureEntry(
                 figure,
                 Stream.concat(readings.stream(), Stream.of(new Reading(deck, value)))

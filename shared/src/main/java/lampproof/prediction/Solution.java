@@ -5,6 +5,7 @@ import lampproof.design.Exposure.Ratings;
 import lampproof.design.Fittings;
 import lampproof.design.LedString;
 import lampproof.design.Topology;
+import lampproof.event.EventResult;
 import lampproof.event.LampEvents;
 import lampproof.prediction.heat.Temperatures;
 import lampproof.prediction.loss.Losses;
@@ -115,6 +116,20 @@ public record Solution(
     /** String power over string power and all losses, also those that no deck contains [%]. */
     public double efficiency() {
         return 100 * string.power() / (string.power() + losses.total());
+    }
+
+    /**
+     * What an event does.
+     *
+     * @throws IllegalArgumentException when the deck shows none
+     */
+    public EventResult event(DeckKind deck) {
+        return switch (deck) {
+            case OPEN_STRING -> events.openString();
+            case SHORTED_STRING -> events.shortedString();
+            case SURGE -> events.surge();
+            case CREST, MAINS -> throw new IllegalArgumentException(deck.word() + " shows no event");
+        };
     }
 
     /** What the parts are rated for. */

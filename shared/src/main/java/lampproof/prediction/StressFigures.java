@@ -6,11 +6,15 @@ import static lampproof.prediction.Sources.MARCH;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import lampproof.design.Exposure.Ratings;
 import lampproof.event.EventResult;
 
 /** What faults and surges demand of the parts, as a share of what they are rated for; above 100 % is beyond it. */
 final class StressFigures {
+
+    private static final List<DeckKind> EVENTS =
+            Stream.of(DeckKind.values()).filter(DeckKind::event).toList();
 
     private StressFigures() {}
 
@@ -50,16 +54,9 @@ final class StressFigures {
             ToDoubleFunction<EventResult> peak,
             ToDoubleFunction<Ratings> rating) {
         FigureEntry entry = figure(name, symbol, "%", PEAK, "greatest " + of + " over its rating", MARCH);
-        return entry.event(DeckKind.OPEN_STRING, s -> share(s, s.events().openString(), peak, rating))
-                .event(DeckKind.SHORTED_STRING, s -> share(s, s.events().shortedString(), peak, rating))
-                .event(DeckKind.SURGE, s -> share(s, s.events().surge(), peak, rating));
-    }
-
-    private static double share(
-            Solution solution,
-            EventResult result,
-            ToDoubleFunction<EventResult> peak,
-            ToDoubleFunction<Ratings> rating) {
-        return 100 * peak.applyAsDouble(result) / rating.applyAsDouble(solution.ratings());
+        for (DeckKind deck : EVENTS) {
+            entry = entry.with(deck, s -> 100 * peak.applyAsDouble(s.event(deck)) / rating.applyAsDouble(s.ratings()));
+        }
+        return entry;
     }
 }

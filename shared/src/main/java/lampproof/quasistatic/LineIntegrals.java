@@ -42,7 +42,7 @@ final class LineIntegrals {
                 mean(AnglePoint::bridgeCurrent),
                 Math.sqrt(bridgeSquare),
                 2 * (mean(this::junctionLoss) + driver.bridge().resistance() * bridgeSquare),
-                seriesResistance() * slowSquare + mean(this::dampingLoss),
+                seriesResistance() * slowSquare + mean(this::rippleLoss),
                 greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
                 -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
                 Math.sqrt(mean(LineIntegrals::storedSquare) + ripple.bus()));
@@ -70,15 +70,22 @@ final class LineIntegrals {
         return point.busRipple() * Math.hypot(1 / filter.damping(), 1 / reactance);
     }
 
-    /** A triangle's rms is its swing over the root of twelve [A^2]. */
     private double passedSquare(AnglePoint point) {
-        double swing = passedRipple(point);
-        return swing * swing / 12;
+        return meanSquare(passedRipple(point));
     }
 
-    /** The bus ripple stands across the damping resistor [W]. */
-    private double dampingLoss(AnglePoint point) {
-        return conducting(point) ? point.busRipple() * point.busRipple() / (12 * filter.damping()) : 0;
+    /** The bus ripple stands across the damping resistor, and what it drives flows through fuse and line [W]. */
+    private double rippleLoss(AnglePoint point) {
+        double damping = conducting(point) ? meanSquare(point.busRipple()) / filter.damping() : 0;
+        return damping + (driver.line().resistance() + filter.fuseResistance()) * passedSquare(point);
+    }
+
+    /**
+     * Mean square of a swing of the bus. A step-up converter's triangular current makes arcs of it, whose mean square is
+     * a sine's within a tenth; a step-down converter's pulses make a triangle of it.
+     */
+    private double meanSquare(double swing) {
+        return swing * swing / (stepUp() ? 8 : 12);
     }
 
     /** Loss in one junction of the bridge [W]. */
@@ -94,16 +101,19 @@ final class LineIntegrals {
 
     /** The switching ripple of bridge and bus capacitor. */
     private InputRipple ripple() {
-        boolean stepUp = driver.topology() == Topology.STEP_UP;
         double bus = 0;
         double bridge = 0;
         for (int k = RIPPLE_STRIDE / 2; k < points.size(); k += RIPPLE_STRIDE) {
-            InputRipple ripple = InputRipple.of(driver, points.get(k), stepUp);
+            InputRipple ripple = InputRipple.of(driver, points.get(k), stepUp());
             bus += ripple.bus();
             bridge += ripple.bridge();
         }
         double share = (double) RIPPLE_STRIDE / points.size();
         return new InputRipple(bus * share, bridge * share);
+    }
+
+    private boolean stepUp() {
+        return driver.topology() == Topology.STEP_UP;
     }
 
     private static boolean conducting(AnglePoint point) {

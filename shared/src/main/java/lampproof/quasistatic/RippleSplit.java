@@ -2,6 +2,7 @@ package lampproof.quasistatic;
 
 import lampproof.design.Driver;
 import lampproof.design.Filter;
+import org.hipparchus.complex.Complex;
 
 /**
  * How a sinusoidal ripple of the converter's input current divides while the bridge conducts.
@@ -24,26 +25,29 @@ record RippleSplit(double bus, double bridge) {
      * @param omega angular frequency [rad/s]
      */
     static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
-        Filter filter = driver.filter();
-        double damping = filter.damping();
-        double reactance = omega * filter.inductance();
-        double loop = square(damping + filter.resistance()) + square(reactance);
-        double choke = damping * (filter.resistance() * (damping + filter.resistance()) + square(reactance)) / loop;
-        double mains = choke + driver.line().resistance() + filter.fuseResistance();
-        double mainsReactance = square(damping) * reactance / loop;
-        double mainsSquare = square(mains) + square(mainsReactance);
-        double conductance = mains / mainsSquare;
-        double susceptance = omega * filter.capacitance() - mainsReactance / mainsSquare;
-        double admittance = square(conductance) + square(susceptance);
-        double junctions = driver.bridge().slope() / bridgeCurrent;
-        double behind = conductance / admittance + 2 * (driver.bridge().resistance() + junctions);
-        double behindReactance = -susceptance / admittance;
-        double capacitor = 1 / (omega * driver.busCapacitance());
-        double whole = square(behind) + square(behindReactance - capacitor);
-        return new RippleSplit((square(behind) + square(behindReactance)) / whole, square(capacitor) / whole);
+        Complex busCapacitor = capacitor(driver.busCapacitance(), omega);
+        double bridge = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
+        Complex behindBridge = parallel(capacitor(driver.filter().capacitance(), omega), mains(driver, omega))
+                .add(bridge);
+        Complex whole = behindBridge.add(busCapacitor);
+        return new RippleSplit(square(behindBridge) / square(whole), square(busCapacitor) / square(whole));
     }
 
-    private static double square(double x) {
-        return x * x;
+    private static Complex capacitor(double capacitance, double omega) {
+        return new Complex(0, -1 / (omega * capacitance));
+    }
+
+    private static Complex mains(Driver driver, double omega) {
+        Filter filter = driver.filter();
+        Complex choke = new Complex(filter.resistance(), omega * filter.inductance());
+        return parallel(choke, new Complex(filter.damping())).add(driver.line().resistance() + filter.fuseResistance());
+    }
+
+    private static Complex parallel(Complex one, Complex other) {
+        return one.multiply(other).divide(one.add(other));
+    }
+
+    private static double square(Complex value) {
+        return value.getReal() * value.getReal() + value.getImaginary() * value.getImaginary();
     }
 }

@@ -30,7 +30,10 @@ final class SupplyLoss {
     double capacitors(double busRipple) {
         Fittings.LossyCapacitors parts = driver.fittings().capacitors();
         double voltage = driver.line().voltage();
-        double reactive = voltage * voltage * driver.line().angularFrequency() * parts.filter();
+        double reactive = voltage
+                * voltage
+                * driver.line().angularFrequency()
+                * driver.filter().capacitance();
         return reactive * parts.dissipationFactor() + busRipple * busRipple * parts.busResistance();
     }
 

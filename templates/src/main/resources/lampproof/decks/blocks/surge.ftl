@@ -2,7 +2,7 @@
 <#macro surge>
 <#if event.wave == "ring">
 * Surge: ring wave of 100 kHz behind its resistance
-Bsurge generator neutral V = time < ${event.instant} ? 0 : ${event.ringAmplitude} * (1 - exp((${event.instant} - time) / 0.533e-6)) * exp((${event.instant} - time) / 9.788e-6) * cos(6.283185307e5 * (time - ${event.instant}))
+Bsurge generator neutral V = time < ${event.instant} ? 0 : ${event.ring.amplitude} * (1 - exp((${event.instant} - time) / ${event.ring.front})) * exp((${event.instant} - time) / ${event.ring.decay}) * cos(${event.ring.angularFrequency} * (time - ${event.instant}))
 Rsurge generator surged ${event.impedance}
 <#else>
 * Surge: a charged capacitor makes 1.2/50 us open and 8/20 us shorted; the step in series with it is its charge
