@@ -3,7 +3,9 @@ package lampproof.deck;
 import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
+import lampproof.design.Driver;
 import lampproof.design.Line;
+import lampproof.design.Topology;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.DimmedOperation;
 import lampproof.quasistatic.DimmedState;
@@ -12,12 +14,23 @@ import lampproof.quasistatic.DimmedState;
 record DimmedScene(Solution solution) implements Scene {
 
     private static final double HALF_CYCLES = 3;
+    private static final double STEPS_PER_DIODE_PULSE = 20;
     private static final double PULSE_EDGE = 1e-6;
     private static final double SENSE_RESISTANCE = 1e3;
 
     @Override
     public double step() {
-        return new MainsScene(solution).step();
+        return Math.min(new MainsScene(solution).step(), diodePulse() / STEPS_PER_DIODE_PULSE);
+    }
+
+    /** How long the diode of a step-up converter conducts at the greatest bus voltage [s]: briefly, when that is low. */
+    private double diodePulse() {
+        Driver driver = solution.driver();
+        double bus = solution.dimmed().operation().stress().busPeak();
+        double reset = driver.string().knee() - bus;
+        return driver.topology() == Topology.STEP_UP && reset > 0
+                ? solution.crestStage().meanOnTime() * bus / reset
+                : Double.POSITIVE_INFINITY;
     }
 
     @Override

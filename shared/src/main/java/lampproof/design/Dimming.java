@@ -88,7 +88,12 @@ public record Dimming(
      * @param drawn current that the lamp draws by itself [A]
      */
     public double bleederCurrent(double voltage, double drawn) {
-        double resistor = voltage < threshold ? voltage / bleederResistance : 0;
+        return bleederCurrent(voltage, voltage, drawn);
+    }
+
+    /** The same with a voltage [V] at the bleeder that its diodes have left over. */
+    public double bleederCurrent(double lineVoltage, double voltage, double drawn) {
+        double resistor = lineVoltage < threshold ? voltage / bleederResistance : 0;
         double wanted = topUpCurrent * Math.min(1, voltage / FULL_CURRENT_FROM);
         return resistor + Math.max(0, wanted - drawn - resistor);
     }

@@ -128,7 +128,7 @@ public record Solution(
             case OPEN_STRING -> events.openString();
             case SHORTED_STRING -> events.shortedString();
             case SURGE -> events.surge();
-            case CREST, MAINS -> throw new IllegalArgumentException(deck.word() + " shows no event");
+            case CREST, MAINS, DIMMED -> throw new IllegalArgumentException(deck.word() + " shows no event");
         };
     }
 

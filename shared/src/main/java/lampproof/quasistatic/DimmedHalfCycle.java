@@ -4,79 +4,69 @@ import lampproof.design.Dimming;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
 import lampproof.design.Line;
-import lampproof.design.Topology;
 
 /**
  * One half cycle of the line behind a dimmer, from given states.
  *
- * <p>The converter is averaged over its switching cycles and solved at {@value #ANGLES} angles, as without a dimmer; what
- * stands before it (dimmer, filter, bleeder, bridge, bus) rings when the dimmer fires, and is followed in
- * {@value #STEPS} small steps between two angles: currents first, then voltages.
+ * <p>What stands before the converter (dimmer, filter, bleeder, bridge, bus) rings when the dimmer fires, and is followed in
+ * {@value #STEPS} small steps between two of {@value #ANGLES} angles: first currents, then the voltages that they make
+ * (semi-implicit Euler, which neither damps a ring nor feeds it). The converter is averaged.
  */
 final class DimmedHalfCycle {
 
-    /** Angles at which the converter is solved. */
+    /** Angles of the half cycle. */
     static final int ANGLES = 1000;
 
     private static final int STEPS = 40;
-    private static final double STEERING_DROP = 0.8;
+
+    /** At less than this a diode is about to conduct [A]. */
+    private static final double LEAST_CURRENT = 1e-4;
 
     private final Driver driver;
     private final Filter filter;
     private final Dimming dimming;
-    private final Converter converter;
-    private final OutputState output;
+    private final AveragedStage stage;
     private final PhaseSwitch phase;
     private final double fine;
     private final double senseTime;
-    private final double bias;
 
     private DimmedSums sums;
+    private DimmedRipple ripple;
     private double choke;
     private double terminal;
     private double filterCurrent;
     private double filtered;
     private double sensed;
-    private double bus;
-    private double outputVoltage;
-    private double inputCurrent;
-    private double outputCurrent;
-    private double startCurrent;
+    private double bleeder;
+    private double bleederDrop;
     private double bridge;
-    private double borrowed;
-    private double through;
-    private double busRipple;
-    private double passed;
-    private double passedByTriac;
+    private double bridgeDrop;
+    private double bus;
     private boolean conducting;
 
     DimmedHalfCycle(Driver driver, double bias, double senseTime) {
         Line line = driver.line();
+        double coarse = line.halfPeriod() / ANGLES;
         this.driver = driver;
-        this.bias = bias;
         this.senseTime = senseTime;
         this.filter = driver.filter();
         this.dimming = driver.fittings().dimming();
-        double coarse = line.halfPeriod() / ANGLES;
-        this.converter = new Converter(driver, coarse);
-        this.output = new OutputState(driver.string(), driver.output().capacitance(), coarse);
         this.phase = new PhaseSwitch(dimming, line);
         this.fine = coarse / STEPS;
+        this.stage = new AveragedStage(driver, bias, coarse, fine);
     }
 
     /** Runs through the half cycle and leaves its end as the start of the next. */
     DimmedState run(DimmedState start, double setPoint) {
-        begin(start);
+        begin(start, setPoint);
         for (int angle = 0; angle < ANGLES; angle++) {
-            double middle = output.halfway(outputVoltage, outputCurrent);
-            solve(middle, setPoint);
+            beginAngle();
             for (int step = 0; step < STEPS; step++) {
                 step((angle * STEPS + step) * fine);
             }
-            feedString(middle);
+            stage.endAngle(sums);
         }
-        SlowState slow = new SlowState(bus, outputVoltage, inputCurrent, outputCurrent, startCurrent);
-        return new DimmedState(-choke, -terminal, -filterCurrent, -filtered, sensed, slow);
+        return new DimmedState(-choke, -terminal, -filterCurrent, -filtered, sensed, stage.state(bus));
     }
 
     /** The stress of the last run. */
@@ -84,73 +74,31 @@ final class DimmedHalfCycle {
         return sums.stress();
     }
 
-    private void begin(DimmedState start) {
+    private void begin(DimmedState start, double setPoint) {
         sums = new DimmedSums(driver.line().halfPeriod());
         phase.begin();
+        stage.begin(start.slow(), setPoint);
         choke = start.chokeCurrent();
         terminal = start.lampVoltage();
         filterCurrent = start.filterCurrent();
         filtered = start.filteredVoltage();
         sensed = start.sensedCurrent();
         bus = start.slow().busVoltage();
-        outputVoltage = start.slow().outputVoltage();
-        inputCurrent = start.slow().inputCurrent();
-        outputCurrent = start.slow().outputCurrent();
-        startCurrent = start.slow().inductorCurrent();
+        bleeder = 0;
         bridge = 0;
-        borrowed = 0;
-        through = 0;
         conducting = false;
     }
 
-    private void solve(double middle, double setPoint) {
-        CellCycle cycle = converter.cycle(bus, middle, setPoint, startCurrent);
-        double rate = cycle == null ? 0 : 1 / cycle.period();
-        inputCurrent = cycle == null ? 0 : converter.inputCharge(cycle) * rate;
-        outputCurrent = cycle == null ? 0 : converter.outputCharge(cycle) * rate;
-        startCurrent = cycle == null ? 0 : cycle.startCurrent();
-        boolean ripples = conducting && cycle != null && canSwitch(middle);
-        busRipple = ripples ? converter.rippleCharge(cycle) / (driver.busCapacitance() + filter.capacitance()) : 0;
-        passed = ripples ? passedSwing(cycle.period()) : 0;
-        passedByTriac = passed == 0 ? 0 : passed * triacShare(cycle.period());
-        sums.ripple(passed * passed / 12, STEPS * fine);
+    private void beginAngle() {
+        bleederDrop = pair(bleeder);
+        bridgeDrop = pair(bridge);
+        stage.beginAngle(bus);
+        ripple = conducting ? stage.ripple() : DimmedRipple.NONE;
     }
 
-    /** A bus above the output of a step-up converter leaves no time in which the inductor could reset. */
-    private boolean canSwitch(double output) {
-        return driver.topology() == Topology.STEP_DOWN || bus < output;
-    }
-
-    /** What a bus above the output of a step-up converter drives straight through inductor and diode [A]. */
-    private double straightThrough() {
-        double over = bus - outputVoltage - STEERING_DROP;
-        boolean stepUp = driver.topology() == Topology.STEP_UP;
-        through = stepUp ? Math.max(0, through + fine * over / driver.inductor().inductance()) : 0;
-        borrowed -= fine * through;
-        return through;
-    }
-
-    /** Swing of the lamp current that the bus ripple drives through damping and choke [A]. */
-    private double passedSwing(double period) {
-        double reactance = 2 * Math.PI * filter.inductance() / period;
-        return busRipple * Math.hypot(1 / filter.damping(), 1 / reactance);
-    }
-
-    /** Part of it that does not flow through the noise capacitor: choke across its damping, against the capacitor. */
-    private double triacShare(double period) {
-        double choke = 2 * Math.PI * dimming.inductance() / period;
-        double capacitor = period / (2 * Math.PI * dimming.capacitance());
-        double part = choke / (choke * choke + dimming.damping() * dimming.damping());
-        double real = choke * dimming.damping() * part;
-        double imaginary = dimming.damping() * dimming.damping() * part;
-        return capacitor / Math.hypot(real, imaginary - capacitor);
-    }
-
-    private void feedString(double middle) {
-        double before = outputVoltage - borrowed / driver.output().capacitance();
-        borrowed = 0;
-        outputVoltage = output.next(before, outputCurrent);
-        sums.string(middle, output.stringCurrent(before, outputVoltage, outputCurrent), STEPS * fine);
+    /** Forward voltage of two diodes of the bridge at a current [A]. */
+    private double pair(double current) {
+        return 2 * driver.bridge().junction(Math.max(LEAST_CURRENT, current));
     }
 
     private void step(double time) {
@@ -158,13 +106,13 @@ final class DimmedHalfCycle {
         double triac = triac(time, source - terminal);
         double resistance = seriesResistance();
         double across = (terminal - filtered - resistance * filterCurrent) / (1 + resistance / filter.damping());
-        double lamp = filterCurrent + across / filter.damping();
-        sums.line(terminal, lamp, conducting ? passed : 0, fine);
         filterCurrent += fine * (across - filter.resistance() * filterCurrent) / filter.inductance();
+        double lamp = filterCurrent + across / filter.damping();
+        sums.line(terminal, lamp, ripple.lamp(), fine);
         terminal += source(time + fine) - source + fine * (triac - lamp) / dimming.capacitance();
         fillBus(lamp);
         sensed += fine * (bridge - sensed) / senseTime;
-        sums.bus(bus + (conducting ? 0.5 * busRipple : 0));
+        sums.bus(bus + 0.5 * ripple.bus());
     }
 
     private double source(double time) {
@@ -173,10 +121,12 @@ final class DimmedHalfCycle {
 
     /** Current of the dimmer's switch; its choke takes the voltage across the dimmer. */
     private double triac(double time, double across) {
-        double current = phase.closedAt(time) ? choke + across / dimming.damping() : 0;
+        double risen = choke + fine * across / dimming.inductance();
+        double current = phase.closedAt(time) ? risen + across / dimming.damping() : 0;
         boolean open = phase.goesOut(time, current);
-        choke = open ? 0 : choke + fine * across / dimming.inductance();
-        sums.triac(open ? 0 : current, conducting ? passedByTriac : 0, phase.watched(time));
+        double halfway = open ? 0 : current + 0.5 * (choke - risen);
+        sums.triac(halfway, ripple.triac(), phase.watched(time));
+        choke = open ? 0 : risen;
         return open ? 0 : current;
     }
 
@@ -189,10 +139,10 @@ final class DimmedHalfCycle {
     private void fillBus(double lamp) {
         double side = Math.signum(filtered);
         double rectified = Math.abs(filtered);
-        double bleeder = dimming.bleederCurrent(Math.max(0, rectified - STEERING_DROP), sensed);
+        bleeder = dimming.bleederCurrent(rectified, Math.max(0, rectified - bleederDrop), sensed);
         sums.bleeder(rectified * bleeder, fine);
         double into = (filtered < 0 ? -lamp : lamp) - bleeder;
-        double taken = inputCurrent + bias * Math.min(1, bus / Dimming.FULL_CURRENT_FROM) + straightThrough();
+        double taken = stage.taken(bus);
         if (conducting) {
             follow(side, rectified, into, taken);
         } else {
@@ -200,39 +150,35 @@ final class DimmedHalfCycle {
         }
     }
 
-    /** Filter and bus capacitor are one. */
+    /** Filter and bus capacitor are one, unless the bus has reached its floor. */
     private void follow(double side, double rectified, double into, double taken) {
         double capacitance = driver.busCapacitance();
         double rate = (into - taken) / (filter.capacitance() + capacitance);
         bridge = taken + capacitance * rate;
-        conducting = bridge > 0;
         double next = Math.max(0, rectified + fine * rate);
         filtered = side * next;
-        bus = Math.max(0, next - drop());
+        double behind = Math.max(0, next - bridgeDrop);
+        bus = held(behind);
+        conducting = bridge > 0 && bus == behind;
     }
 
     private void hold(double side, double into, double lamp, double taken) {
         bridge = 0;
         filtered += fine * (side == 0 ? lamp : side * into) / filter.capacitance();
         bus = held(bus - fine * taken / driver.busCapacitance());
-        double over = Math.abs(filtered) - drop() - bus;
+        double over = Math.abs(filtered) - bridgeDrop - bus;
         if (over > 0) {
             double share = filter.capacitance() / (filter.capacitance() + driver.busCapacitance());
             bus += over * share;
-            filtered = Math.signum(filtered) * (bus + drop());
+            filtered = Math.signum(filtered) * (bus + bridgeDrop);
             conducting = true;
         }
     }
 
-    /** A step-down converter does not let the bus fall below its output: the output capacitor then feeds the bus. */
+    /** The bus voltage, which falls no lower than its floor: the output gives what it lacks. */
     private double held(double falling) {
-        double floor = driver.topology() == Topology.STEP_UP ? 0 : Math.max(0, outputVoltage - STEERING_DROP);
-        borrowed +=
-                Math.max(0, floor - falling) * (driver.topology() == Topology.STEP_UP ? 0 : driver.busCapacitance());
-        return Math.max(floor, falling);
-    }
-
-    private double drop() {
-        return 2 * driver.bridge().junction(sensed);
+        double lacking = Math.max(0, stage.floor() - falling);
+        stage.giveBack(lacking * driver.busCapacitance());
+        return falling + lacking;
     }
 }

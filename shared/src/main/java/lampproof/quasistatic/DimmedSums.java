@@ -22,14 +22,9 @@ final class DimmedSums {
 
     void line(double voltage, double current, double ripple, double time) {
         lineEnergy += voltage * current * time;
-        lineSquare += current * current * time;
+        lineSquare += (current * current + ripple * ripple / 12) * time;
         voltageSquare += voltage * voltage * time;
         peakLine = Math.max(peakLine, Math.abs(current) + 0.5 * ripple);
-    }
-
-    /** The mean square of a ripple that the slow line current leaves out [A^2]. */
-    void ripple(double square, double time) {
-        lineSquare += square * time;
     }
 
     void triac(double current, double ripple, boolean watched) {

@@ -8,7 +8,7 @@
 <@block.bridge/>
 <@block.bus/>
 <@block.bias/>
-<@stage.converter more=[
+<@stage.converter supplied=true more=[
   {"column": "dimmer_current", "vector": "i(Vtriac)"},
   {"column": "bleeder_voltage", "vector": "abs(v(filtered) - v(neutral))"},
   {"column": "bleeder_current", "vector": "i(Vbleeder)"},

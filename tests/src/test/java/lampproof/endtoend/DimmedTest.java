@@ -21,13 +21,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DimmedTest {
 
     private static final List<String> MEANS =
-            List.of("line.power.mean", "line.current.rms", "string.current.mean", "string.power.mean");
+            List.of("line.power.mean", "line.current.rms", "bleeder.loss", "string.current.mean", "string.power.mean");
 
     @TempDir
     private Path folder;
 
     @ParameterizedTest
-    @CsvSource({"step-down,trailing,90", "step-up,leading,160", "step-up,trailing,60"})
+    @CsvSource({"step-down,leading,40", "step-up,leading,160", "step-up,trailing,60"})
     void the_means_behind_a_dimmer_are_those_of_the_model(String topology, String edge, int angle) throws Exception {
         Lampproof.simulatorOrSkip();
         assertThat(VerdictRows.figures(dimmed(topology, edge, angle), "dimmed", "agrees"))
