@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import lampproof.design.Design;
 import lampproof.design.Sizing;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
 import lampproof.spec.Spec;
 
 /**
@@ -41,6 +43,7 @@ public record PredictedDesign(Design design, LineCorners corners, List<Predictio
     public static PredictedDesign of(Spec spec, Set<DeckKind> decks) {
         Tolerances tolerances = new Tolerances(spec);
         Design design = Sizing.of(spec);
+        requireDimmer(design, decks);
         LineCorners corners = LineCorners.of(design);
         List<Prediction> predictions = Predictions.atCorners(corners, decks).stream()
                 .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
@@ -51,5 +54,13 @@ public record PredictedDesign(Design design, LineCorners corners, List<Predictio
     /** The periodic steady state at the typical line voltage. */
     public Solution solution() {
         return corners.nominal();
+    }
+
+    private static void requireDimmer(Design design, Set<DeckKind> decks) {
+        if (decks.contains(DeckKind.DIMMED)
+                && !design.driver().fittings().dimming().present()) {
+            throw UserFault.badInput(
+                    Finding.of("the spec names no dimmer", "dimmer.edge", "give dimmer.edge as leading or trailing"));
+        }
     }
 }
