@@ -174,10 +174,23 @@ class CommandsTest {
     @Test
     void figuresListsTheCatalogue() {
         assertThat(run("figures")).isZero();
-        assertThat(out.toString())
-                .startsWith("  figure")
-                .containsPattern(
-                        "\n  line\\.power\\.mean +P_in +W +2\\.00 % +mean of line voltage times line current\n");
+        assertThat(out.toString()).startsWith("""
+                        line.power.mean  P_in [W]
+                          definition  mean of line voltage times line current
+                          window      a line period
+                          formula     <v i>
+                        """).contains("  tolerance   2 %: averages over cycles; ");
+    }
+
+    @Test
+    void figuresListsThoseThatBeginAsAsked() {
+        assertThat(run("figures", "string.flicker")).isZero();
+        assertThat(out.toString().lines().filter(line -> line.startsWith("string.flicker.")))
+                .hasSize(2);
+        assertThat(out.toString()).doesNotContain("line.power.mean");
+        assertThat(run("figures", "sting")).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("NAME: no figure begins like this, found 'sting'; list them all with 'lampproof figures'");
     }
 
     private static void assumeSimulator() {

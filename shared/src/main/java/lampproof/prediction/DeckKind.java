@@ -31,6 +31,16 @@ public enum DeckKind {
         return EVENTS.contains(this);
     }
 
+    /** The span of time over which its figures are taken. */
+    String span() {
+        return switch (this) {
+            case CREST -> "switching cycles at the crest";
+            case MAINS -> "a line period";
+            case DIMMED -> "a line period behind the dimmer";
+            case OPEN_STRING, SHORTED_STRING, SURGE -> "the whole deck " + word();
+        };
+    }
+
     /** The word in file names and tables. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

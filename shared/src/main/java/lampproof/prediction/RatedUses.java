@@ -50,7 +50,12 @@ public final class RatedUses {
         ToDoubleFunction<Solution> bus = solution -> solution.line().busPeak();
         ToDoubleFunction<EventResult> surged = EventResult::busVoltage;
         return Stream.of(
-                use("bridge.voltage_rating", ratings.bridgeVoltage(), derating.voltage(), bus, surged),
+                use(
+                        "bridge.voltage_rating",
+                        ratings.bridgeVoltage(),
+                        derating.voltage(),
+                        Solution::bridgeReverseVoltage,
+                        surged),
                 steady("bridge.current_rating", ratings.bridgeCurrent(), derating.current(), RatedUses::bridgeMean),
                 use("bus.voltage_rating", ratings.busVoltage(), derating.capacitor(), bus, surged));
     }

@@ -4,6 +4,7 @@ import lampproof.design.Driver;
 import lampproof.design.Exposure.Ratings;
 import lampproof.design.Fittings;
 import lampproof.design.LedString;
+import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 import lampproof.event.EventResult;
 import lampproof.event.LampEvents;
@@ -92,6 +93,13 @@ public record Solution(
     public double crestReverseVoltage() {
         AnglePoint crest = operation.crest();
         return stepUp() ? crestString.peakVoltage() : crest.busVoltage() + 0.5 * crest.busRipple();
+    }
+
+    /** Greatest reverse voltage of a bridge diode [V]: what the bus and the diode that conducts drop. */
+    double bridgeReverseVoltage() {
+        Rectifier bridge = driver().bridge();
+        double current = operation.crest().bridgeCurrent();
+        return line.busPeak() + bridge.junction(current) + bridge.resistance() * current;
     }
 
     private boolean stepUp() {

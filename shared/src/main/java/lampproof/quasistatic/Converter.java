@@ -93,7 +93,7 @@ final class Converter {
     }
 
     /** Area of a triangle of current above its mean; an eighth of swing times period where it never rests [C]. */
-    private static double triangleAbove(CellCycle cycle, double mean) {
+    static double triangleAbove(CellCycle cycle, double mean) {
         double swing = cycle.topCurrent() - cycle.trough();
         double base = cycle.onTime() + cycle.rise().time() + cycle.diode().time();
         double above = (cycle.topCurrent() - mean) / swing;

@@ -30,6 +30,8 @@ class FigureCatalogueTest {
             assertThat(figure.symbol()).isNotBlank();
             assertThat(figure.unit()).isIn("W", "A", "V", "1", "%", "deg", "s", "Hz", "T", "degC", "h");
             assertThat(figure.definition()).isNotBlank();
+            assertThat(figure.formula()).as(figure.name()).isNotBlank();
+            assertThat(FigureCatalogue.window(figure)).isNotBlank();
             assertThat(figure.source()).isNotBlank();
             assertThat(figure.grade().reason()).isNotBlank();
         });
@@ -52,7 +54,7 @@ class FigureCatalogueTest {
                 .containsAll(List.of("line.power.mean line.current.rms line.current.peak line.power_factor"
                                 + " line.displacement_factor line.current.thd line.current.harmonic.3"
                                 + " line.current.harmonic.39 line.conduction_angle bridge.current.mean"
-                                + " bridge.current.rms bridge.loss bus.voltage.peak bus.voltage.valley"
+                                + " bridge.current.rms bridge.voltage.peak bridge.loss bus.voltage.peak bus.voltage.valley"
                                 + " bus.ripple_current.rms filter.loss inductor.current.peak inductor.current.rms"
                                 + " inductor.current.ripple inductor.flux.peak inductor.loss.copper inductor.loss.core"
                                 + " inductor.saturation_margin switch.current.peak switch.current.rms"
