@@ -49,7 +49,7 @@ final class ConditionTable {
         Map<Condition, Function<Bench, Taking>> recipes = new EnumMap<>(PARTS);
         switch (deck) {
             case OPEN_STRING, SHORTED_STRING, SURGE -> recipes.clear();
-            case CREST -> recipes.putAll(CREST);
+            case CREST, NOISE -> recipes.putAll(CREST);
             case MAINS -> {
                 recipes.putAll(LINE);
                 recipes.put(

@@ -123,6 +123,9 @@ final class FigureTable {
                     figure(
                             "output.voltage.stress",
                             b -> b.peak(OUTPUT_VOLTAGE).times(100 / ratings(b).outputVoltage())),
+                    figure("noise.level.fundamental", NoiseLevels::fundamental),
+                    figure("noise.level.harmonics", NoiseLevels::harmonics),
+                    figure("noise.margin.quasi_peak", NoiseLevels::margin),
                     figure("loss.total", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
                     figure("efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));

@@ -69,12 +69,16 @@ class CommandsTest {
     }
 
     @Test
-    void predictShowsLossesThenFigures() {
+    void predictShowsLossesThenFiguresThenRules() {
         assertThat(run("predict", spec.toString())).isZero();
         assertThat(err.toString()).isEmpty();
         List<String> lines = out.toString().lines().toList();
         assertThat(lines.get(0)).isEqualTo("losses over the line cycle, largest first");
         assertThat(out.toString()).contains("\nfigures\n").contains("  line.power.mean ");
+        assertThat(out.toString())
+                .contains("\nrules, by calculation, which is no proof of compliance\n")
+                .contains("  conducted noise, differential mode: not kept, CISPR 15:2018 (from memory) and"
+                        + " 47 CFR 18.307 (a), quasi-peak; order 3 at 20");
     }
 
     @Test

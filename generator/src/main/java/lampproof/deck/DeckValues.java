@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
+import lampproof.physics.ArtificialNetwork;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 
@@ -32,6 +33,7 @@ final class DeckValues {
         values.put("cell", new CellValues(solution, scene.stop()).model());
         values.put("start", scene.start());
         values.put("event", scene.event());
+        values.put("network", RecordModel.of(ArtificialNetwork.FROM_9_KHZ));
         return values;
     }
 

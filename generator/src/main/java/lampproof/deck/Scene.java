@@ -11,6 +11,7 @@ interface Scene {
     static Scene of(DeckKind kind, Solution solution) {
         return switch (kind) {
             case CREST -> new CrestScene(solution);
+            case NOISE -> new NoiseScene(solution, new CrestScene(solution));
             case MAINS -> new MainsScene(solution);
             case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
         };

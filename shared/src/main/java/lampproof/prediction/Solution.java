@@ -10,6 +10,7 @@ import lampproof.event.LampEvents;
 import lampproof.prediction.heat.Temperatures;
 import lampproof.prediction.loss.Losses;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.ConductedNoise;
 import lampproof.quasistatic.LineStress;
 import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.StageStress;
@@ -28,6 +29,7 @@ import lampproof.quasistatic.StringStress;
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
  * @param events what faults and surges do to it; marched when asked for
+ * @param noise what its switching leaves at the mains terminals
  */
 public record Solution(
         Operation operation,
@@ -38,7 +40,8 @@ public record Solution(
         StringStress crestString,
         Losses losses,
         Temperatures temperatures,
-        LampEvents events) {
+        LampEvents events,
+        ConductedNoise noise) {
 
     private static final double RATED_TEMPERATURE = 25;
 
@@ -62,7 +65,8 @@ public record Solution(
                 operation.stringAtCrest(),
                 losses,
                 Temperatures.of(operation.driver(), losses, string.power()),
-                new LampEvents(operation));
+                new LampEvents(operation),
+                ConductedNoise.of(operation));
     }
 
     /** The driver. */
@@ -125,7 +129,7 @@ public record Solution(
             case OPEN_STRING -> events.openString();
             case SHORTED_STRING -> events.shortedString();
             case SURGE -> events.surge();
-            case CREST, MAINS -> throw new IllegalArgumentException(deck.word() + " shows no event");
+            case CREST, MAINS, NOISE -> throw new IllegalArgumentException(deck.word() + " shows no event");
         };
     }
 

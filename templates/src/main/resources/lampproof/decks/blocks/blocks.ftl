@@ -2,6 +2,7 @@
 <#include "heading.ftl">
 <#include "mains.ftl">
 <#include "surge.ftl">
+<#include "network.ftl">
 <#include "filter.ftl">
 <#include "bridge.ftl">
 <#include "bus.ftl">
