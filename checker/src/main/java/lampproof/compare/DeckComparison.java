@@ -95,7 +95,7 @@ public final class DeckComparison {
         return switch (deck) {
             case MAINS -> LineWindow.last(span, driver.line().frequency(), 1);
             case CREST, NOISE -> lastSwitchingPeriods(span);
-            case OPEN_STRING, SHORTED_STRING, SURGE -> Window.of(span);
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> Window.of(span);
         };
     }
 

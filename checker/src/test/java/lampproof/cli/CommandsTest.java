@@ -147,7 +147,7 @@ class CommandsTest {
         assertThat(run("check", run.toString(), "--wave", "main=x.csv")).isEqualTo(2);
         assertThat(err.toString())
                 .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, "
-                        + "open-string, shorted-string, surge, noise; did you mean mains?\n");
+                        + "open-string, shorted-string, surge, noise, power-up; did you mean mains?\n");
     }
 
     @Test

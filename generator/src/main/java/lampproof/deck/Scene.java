@@ -13,7 +13,7 @@ interface Scene {
             case CREST -> new CrestScene(solution);
             case NOISE -> new NoiseScene(solution, new CrestScene(solution));
             case MAINS -> new MainsScene(solution);
-            case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> new EventScene(kind, solution);
         };
     }
 

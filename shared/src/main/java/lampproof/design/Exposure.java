@@ -8,6 +8,7 @@ package lampproof.design;
  * @param blanking time after turn-on in which that current is not looked at [s]
  * @param shortResistance resistance of a string that is shorted [Ohm]
  * @param surge surge on the mains
+ * @param powerUpAngle line angle at which the line comes on to a dead lamp [rad]
  * @param ratings what the parts are rated for
  */
 public record Exposure(
@@ -16,6 +17,7 @@ public record Exposure(
         double blanking,
         double shortResistance,
         Surge surge,
+        double powerUpAngle,
         Ratings ratings) {
 
     /**

@@ -32,6 +32,7 @@ final class ExposureSizing {
                 ControlSizing.blanking(choose),
                 choose.amount("string.short_resistance", "1 Ohm of wire and fault contact", () -> 1),
                 surge(),
+                Math.toRadians(choose.amount("decks.power_up_angle", "at the crest: the greatest inrush", () -> 90)),
                 ratings());
     }
 

@@ -18,10 +18,12 @@ public enum DeckKind {
     /** A surge strikes between line and neutral. */
     SURGE,
     /** Switching cycles with the line held at its crest behind the artificial mains network. */
-    NOISE;
+    NOISE,
+    /** The line comes on while nothing is charged. */
+    POWER_UP;
 
     private static final Set<DeckKind> EVENTS =
-            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE));
+            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP));
 
     /** What a proof runs when nothing else is asked for. */
     public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));

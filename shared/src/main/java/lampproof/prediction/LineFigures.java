@@ -42,7 +42,8 @@ final class LineFigures {
                                                 MODEL)
                                         .mains(s -> s.line().peakCurrent())
                                         .shortedString(EventResult::lineCurrent)
-                                        .surge(EventResult::lineCurrent),
+                                        .surge(EventResult::lineCurrent)
+                                        .powerUp(EventResult::lineCurrent),
                                 figure(
                                                 "line.power_factor",
                                                 "PF",

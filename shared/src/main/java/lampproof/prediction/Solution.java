@@ -129,6 +129,7 @@ public record Solution(
             case OPEN_STRING -> events.openString();
             case SHORTED_STRING -> events.shortedString();
             case SURGE -> events.surge();
+            case POWER_UP -> events.powerUp();
             case CREST, MAINS, NOISE -> throw new IllegalArgumentException(deck.word() + " shows no event");
         };
     }

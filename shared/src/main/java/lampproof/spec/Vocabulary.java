@@ -200,6 +200,7 @@ public final class Vocabulary {
             choice("decks.corners", "nominal all", "simulate typical values only, or every corner of min and max"),
             quantity("decks.time_limit", TIME, 1, 86400, "time after which a simulation is ended"),
             quantity("decks.detail", NUMBER, 0.1, 10, "points of a simulation against its speed, 1 as usual"),
+            quantity("decks.power_up_angle", ANGLE, 0, 360, "line angle at which the line comes on to a dead lamp"),
             quantity("decks.cycles", COUNT, 1, 1000, "line cycles that are measured"),
             //
             quantity("tolerance.mean", RATIO, 0, 1, "between prediction and simulation, for means and rms values"),
