@@ -37,7 +37,7 @@ final class InstrumentTolerance {
             case PERCENT, EFFICIENCY -> Tolerance.width(3);
             case ANGLE -> Tolerance.width(5);
             case LEVEL -> Tolerance.width(3);
-            case CALCULATED -> grade.tolerance();
+            case MARGIN, CALCULATED -> grade.tolerance();
         };
     }
 }

@@ -32,6 +32,7 @@ final class DeckValues {
         values.put("circuit", circuit());
         values.put("cell", new CellValues(solution, scene.stop()).model());
         values.put("start", scene.start());
+        values.put("setting", scene.settings());
         values.put("event", scene.event());
         values.put("network", RecordModel.of(ArtificialNetwork.FROM_9_KHZ));
         return values;

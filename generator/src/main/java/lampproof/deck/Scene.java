@@ -13,6 +13,7 @@ interface Scene {
             case CREST -> new CrestScene(solution);
             case NOISE -> new NoiseScene(solution, new CrestScene(solution));
             case MAINS -> new MainsScene(solution);
+            case DIMMED -> new DimmedScene(solution);
             case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> new EventScene(kind, solution);
         };
     }
@@ -25,6 +26,11 @@ interface Scene {
 
     /** The state that it starts from, by the names of the templates [V] [A]. */
     Map<String, Object> start();
+
+    /** What else its blocks are set to, by the names of the templates. */
+    default Map<String, Object> settings() {
+        return Map.of();
+    }
 
     /** What happens and when, by the names of the templates; empty for a steady state. */
     default Map<String, Object> event() {

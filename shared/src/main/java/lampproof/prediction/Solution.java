@@ -28,6 +28,7 @@ import lampproof.quasistatic.StringStress;
  * @param crestString string at the crest of the line
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
+ * @param dimmed the lamp behind its dimmer
  * @param events what faults and surges do to it; marched when asked for
  * @param noise what its switching leaves at the mains terminals
  */
@@ -40,6 +41,7 @@ public record Solution(
         StringStress crestString,
         Losses losses,
         Temperatures temperatures,
+        DimmedLamp dimmed,
         LampEvents events,
         ConductedNoise noise) {
 
@@ -65,6 +67,7 @@ public record Solution(
                 operation.stringAtCrest(),
                 losses,
                 Temperatures.of(operation.driver(), losses, string.power()),
+                new DimmedLamp(operation),
                 new LampEvents(operation),
                 ConductedNoise.of(operation));
     }
@@ -130,7 +133,7 @@ public record Solution(
             case SHORTED_STRING -> events.shortedString();
             case SURGE -> events.surge();
             case POWER_UP -> events.powerUp();
-            case CREST, MAINS, NOISE -> throw new IllegalArgumentException(deck.word() + " shows no event");
+            case CREST, MAINS, DIMMED, NOISE -> throw new IllegalArgumentException(deck.word() + " shows no event");
         };
     }
 

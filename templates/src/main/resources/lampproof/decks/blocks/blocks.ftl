@@ -1,9 +1,12 @@
 <#-- Every block, one file each. -->
 <#include "heading.ftl">
 <#include "mains.ftl">
+<#include "dimmer.ftl">
 <#include "surge.ftl">
 <#include "network.ftl">
 <#include "filter.ftl">
+<#include "bleeder.ftl">
+<#include "bias.ftl">
 <#include "bridge.ftl">
 <#include "bus.ftl">
 <#include "stage.ftl">
