@@ -68,7 +68,9 @@ final class CellValues {
                 "limitVoltage",
                 exposure.currentLimit() * driver.senseResistance(),
                 "limitBlankingTimer",
-                sinceTurnOn(exposure.blanking()));
+                sinceTurnOn(exposure.blanking()),
+                "restartTimer",
+                timer(exposure.restart()));
     }
 
     private Map<String, Object> currentCell(Control control) {

@@ -83,6 +83,12 @@ public final class Vocabulary {
                     1e-3,
                     100,
                     "switch current at which protection opens the switch"),
+            quantity(
+                    "switching.restart_time",
+                    TIME,
+                    10e-6,
+                    10e-3,
+                    "boundary control: longest wait for the inductor current to come back to zero"),
             quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),
             //
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),

@@ -45,13 +45,16 @@ Ctrip trip 0 20e-12 ic=0
 <#-- The inductor current has come back; a cell that starved has none to wait for, and starts by a timer. -->
 <#macro atZero><#if starved>(I(Vinductor) < 0 || V(off_timer) > ${cell.restartTimer})<#else>I(Vinductor) < 0</#if></#macro>
 
+<#-- The inductor current has come back to zero; with protection a timer restarts a cell that never sees it do so. -->
+<#macro mayTurnOn><#if protected>(</#if><@atZero/> && V(off_timer) > ${cell.minOffTimer}<#if protected> || V(off_timer) > ${cell.restartTimer})</#if></#macro>
+
 <#macro boundary>
 * Control: constant on-time; next cycle when the inductor current has come back to zero
 <@latch/>
 <@onTimer/>
 <@offTimer/>
 <@discharge/>
-Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((<@atZero/> && V(off_timer) > ${cell.minOffTimer}<@mayStart/>) ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((<@mayTurnOn/><@mayStart/>) ? 1 : 0)
 </#macro>
 
 <#-- Whether the switch stays closed: below the reference or blanked, and not for too long. -->
