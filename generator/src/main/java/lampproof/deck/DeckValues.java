@@ -57,7 +57,7 @@ final class DeckValues {
                 "figures",
                 figures,
                 "step",
-                scene.step(),
+                scene.step() * driver.fittings().detail().steps(),
                 "stop",
                 scene.stop(),
                 "almostStop",

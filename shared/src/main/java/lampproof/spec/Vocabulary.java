@@ -205,7 +205,7 @@ public final class Vocabulary {
             //
             choice("decks.corners", "nominal all", "simulate typical values only, or every corner of min and max"),
             quantity("decks.time_limit", TIME, 1, 86400, "time after which a simulation is ended"),
-            quantity("decks.detail", NUMBER, 0.1, 10, "points of a simulation against its speed, 1 as usual"),
+            choice("decks.detail", "coarse normal fine", "points of a simulation against its speed"),
             quantity("decks.power_up_angle", ANGLE, 0, 360, "line angle at which the line comes on to a dead lamp"),
             quantity("decks.cycles", COUNT, 1, 1000, "line cycles that are measured"),
             //

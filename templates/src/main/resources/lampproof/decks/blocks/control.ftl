@@ -42,11 +42,8 @@ Ctrip trip 0 20e-12 ic=0
 <#macro allowed><#if protected> && V(trip) < 0.5 && (V(sense) < ${cell.limitVoltage} || V(on_timer) < ${cell.limitBlankingTimer})</#if></#macro>
 <#macro mayStart><#if protected> && V(trip) < 0.5</#if><#if starved> && V(bus) > ${setting.fullFrom}</#if></#macro>
 
-<#-- The inductor current has come back; a cell that starved has none to wait for, and starts by a timer. -->
-<#macro atZero><#if starved>(I(Vinductor) < 0 || V(off_timer) > ${cell.restartTimer})<#else>I(Vinductor) < 0</#if></#macro>
-
-<#-- The inductor current has come back to zero; with protection a timer restarts a cell that never sees it do so. -->
-<#macro mayTurnOn><#if protected>(</#if><@atZero/> && V(off_timer) > ${cell.minOffTimer}<#if protected> || V(off_timer) > ${cell.restartTimer})</#if></#macro>
+<#-- The inductor current has come back; a cell that has none to wait for is started by a timer. -->
+<#macro atZero><#if starved || protected>(I(Vinductor) < 0 || V(off_timer) > ${cell.restartTimer})<#else>I(Vinductor) < 0</#if></#macro>
 
 <#macro boundary>
 * Control: constant on-time; next cycle when the inductor current has come back to zero
@@ -54,7 +51,7 @@ Ctrip trip 0 20e-12 ic=0
 <@onTimer/>
 <@offTimer/>
 <@discharge/>
-Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((<@mayTurnOn/><@mayStart/>) ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((<@atZero/> && V(off_timer) > ${cell.minOffTimer}<@mayStart/>) ? 1 : 0)
 </#macro>
 
 <#-- Whether the switch stays closed: below the reference or blanked, and not for too long. -->
