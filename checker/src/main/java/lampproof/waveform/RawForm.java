@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** A SPICE raw file, as text or as bytes, of one plot or several. */
@@ -30,9 +29,7 @@ final class RawForm implements Form {
 
     /** Whether the first line is one of a raw file's head. */
     static boolean begins(Content content) {
-        String start = new String(content.head(), StandardCharsets.ISO_8859_1).stripLeading();
-        String line = start.substring(0, Math.min(start.length(), 20)).toLowerCase(Locale.ROOT);
-        return line.startsWith("title:") || line.startsWith("plotname:") || line.startsWith("date:");
+        return RawHead.begins(new String(content.head(), StandardCharsets.ISO_8859_1).stripLeading());
     }
 
     /** Reads the heads up to the plot that is wanted. */
@@ -51,7 +48,7 @@ final class RawForm implements Form {
                 }
                 first = first == null ? head.get() : first;
                 RawValues.of(head.get(), width, lines, faults).skip();
-                head = RawHead.read(lines, faults);
+                head = RawHead.behind(lines, faults);
             }
             throw number > 0 || first == null
                     ? faults.whole("run " + wanted + " was asked for, the file holds " + number, "")
@@ -106,7 +103,7 @@ final class RawForm implements Form {
                         rows.passOver();
                     }
                 }
-                next = lines.endedEarly() ? Optional.empty() : RawHead.read(lines, faults);
+                next = lines.endedEarly() || rows.spoilt() ? Optional.empty() : RawHead.behind(lines, faults);
             }
         }
     }
