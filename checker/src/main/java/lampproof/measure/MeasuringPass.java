@@ -3,7 +3,6 @@ package lampproof.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
 import lampproof.waveform.Waveforms;
@@ -79,12 +78,7 @@ public final class MeasuringPass implements RowSink {
 
     /** Runs a file through. */
     public Reading over(Waveforms file) {
-        return over(file, Progress.NONE);
-    }
-
-    /** Runs a file through and tells the progress. */
-    public Reading over(Waveforms file, Progress progress) {
-        Reading reading = file.rows(columns, this, progress);
+        Reading reading = file.rows(columns, this);
         secondPoints.end();
         return reading;
     }

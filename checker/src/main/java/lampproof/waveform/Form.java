@@ -34,5 +34,5 @@ interface Form {
     }
 
     /** Hands every row to {@code rows}. */
-    void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException;
+    void read(Content content, List<Signal> chosen, CheckedRows rows) throws IOException;
 }

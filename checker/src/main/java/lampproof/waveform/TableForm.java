@@ -43,8 +43,8 @@ record TableForm(TableLayout layout) implements Form {
     }
 
     @Override
-    public void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException {
-        try (InputStream in = content.openText(progress)) {
+    public void read(Content content, List<Signal> chosen, CheckedRows rows) throws IOException {
+        try (InputStream in = content.openText()) {
             if (layout.scannable()) {
                 new PlainTable(layout, chosen, rows).read(in, content.whole());
             } else {

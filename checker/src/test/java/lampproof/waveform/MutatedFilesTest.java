@@ -60,7 +60,7 @@ class MutatedFilesTest {
         try {
             WaveformFile file = WaveformFile.open(path);
             List<double[]> rows = new ArrayList<>();
-            Reading reading = file.stream(file.signals(), Recorded.sink(rows), Progress.NONE);
+            Reading reading = file.stream(file.signals(), Recorded.sink(rows));
             assertRowsAreOrderedAndFinite(rows);
             if (!reading.sound()) {
                 return "spoilt";

@@ -192,7 +192,7 @@ class ReadingFieldCasesTest {
 
     private Reading read(WaveformFile file, String... names) {
         rows.clear();
-        return file.stream(List.of(names), (time, values) -> {
+        return file.rows(List.of(names), (time, values) -> {
             double[] row = new double[values.length + 1];
             row[0] = time;
             System.arraycopy(values, 0, row, 1, values.length);
