@@ -92,8 +92,8 @@ final class LightCapture {
     }
 
     private void remarkUnsteady() {
-        Measured change = first.result()
-                .with(last.result(), (a, b) -> Math.abs(b - a) / Math.max(Math.abs(a), Math.abs(b)));
+        Measured change =
+                first.result().with(last.result(), (a, b) -> Math.abs(b - a) / Math.max(Math.abs(a), Math.abs(b)));
         if (change.present() && change.value() > STEADY) {
             remarks.add(quantity + " is not steady: mean " + number(first.result()) + " in the first "
                     + window.what() + ", " + number(last.result())

@@ -19,9 +19,8 @@ public record Sampling(Span span, long rows, boolean even) {
     /** Finds how waveforms were sampled, by a pass over their times. */
     public static Sampling of(Waveforms waveforms) {
         Steps steps = new Steps();
-        Span span = waveforms
-                .rows(List.of(), (time, values) -> steps.next(time))
-                .span();
+        Span span =
+                waveforms.rows(List.of(), (time, values) -> steps.next(time)).span();
         return steps.over(span);
     }
 

@@ -15,8 +15,8 @@ final class HeaderRules {
     private static final Pattern NUMBER_IN_FRONT = Pattern.compile("[-+.]?\\d.*");
 
     /** A line that began as a line of names, whatever became of the rest. */
-    private static final Pattern HEAD =
-            Pattern.compile("[\"'(\\[]?(index|time|zeit|temps|tiempo|frequency|freq)\\b\\s*[^:=].*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern HEAD = Pattern.compile(
+            "[\"'(\\[]?(index|time|zeit|temps|tiempo|frequency|freq)\\b\\s*[^:=].*", Pattern.CASE_INSENSITIVE);
 
     private final NumberBlock block;
     private final Faults faults;
@@ -33,7 +33,8 @@ final class HeaderRules {
      *     begins as names do, since its names are then lost
      */
     void refuseMisfit(HeadLine line, List<String> names) {
-        boolean cells = block.delimiter() != Cells.BLANKS && names.size() > 1;
+        boolean cells = block.delimiter() != Cells.BLANKS
+                && Cells.of(line.text(), block.delimiter()).size() > 1;
         if (scale(names.get(0)) || (cells && !line.commented())) {
             throw faults.misfit(place(line), names.size(), block.columns());
         }

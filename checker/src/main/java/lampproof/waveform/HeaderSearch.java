@@ -88,7 +88,8 @@ final class HeaderSearch {
         rules.refuseBrokenNames(line, names);
         Optional<SampleClock> clock = SampleClock.of(units);
         List<UnitLabel> titles = IntStream.range(0, names.size())
-                .mapToObj(i -> title(names.get(i), units.isEmpty() || (i == 0 && clock.isPresent()) ? "" : units.get(i)))
+                .mapToObj(
+                        i -> title(names.get(i), units.isEmpty() || (i == 0 && clock.isPresent()) ? "" : units.get(i)))
                 .toList();
         return new TableHeader(line.uncommented(), titles, clock);
     }

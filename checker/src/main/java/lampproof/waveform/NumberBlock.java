@@ -64,7 +64,8 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
 
     /** Whether the numbers of a column never fall. */
     boolean rising(int column) {
-        double[] numbers = rows().stream().mapToDouble(r -> number(r.get(column))).toArray();
+        double[] numbers =
+                rows().stream().mapToDouble(r -> number(r.get(column))).toArray();
         return IntStream.range(1, numbers.length).noneMatch(i -> numbers[i] < numbers[i - 1]);
     }
 

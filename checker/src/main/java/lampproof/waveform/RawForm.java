@@ -88,7 +88,9 @@ final class RawForm implements Form {
 
     @Override
     public Optional<Span> spanByItsEnds(Content content) throws IOException {
-        return number == 1 && !steppedInside(head) ? new RawEnds(content, head, width, headEnd).span() : Optional.empty();
+        return number == 1 && !steppedInside(head)
+                ? new RawEnds(content, head, width, headEnd).span()
+                : Optional.empty();
     }
 
     @Override

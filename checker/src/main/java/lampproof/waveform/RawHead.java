@@ -53,7 +53,8 @@ record RawHead(
     static Optional<RawHead> behind(RawLines lines, Faults faults) throws IOException {
         String line = firstLine(lines);
         if (line != null && !begins(line)) {
-            throw faults.whole("behind the points that the head promises stands more, and no other plot", "run it again");
+            throw faults.whole(
+                    "behind the points that the head promises stands more, and no other plot", "run it again");
         }
         return line == null ? Optional.empty() : Optional.of(new Reader(lines, faults).from(line));
     }

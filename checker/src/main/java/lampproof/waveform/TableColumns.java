@@ -54,11 +54,7 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
     }
 
     private static TableColumns of(
-            NumberBlock block,
-            int scale,
-            List<Integer> copies,
-            IntPredicate number,
-            IntFunction<UnitLabel> title) {
+            NumberBlock block, int scale, List<Integer> copies, IntPredicate number, IntFunction<UnitLabel> title) {
         List<Signal> signals = IntStream.range(0, block.columns())
                 .filter(c -> c != scale && !copies.contains(c) && !number.test(c) && block.used(c))
                 .mapToObj(c -> signal(title.apply(c), c))

@@ -38,6 +38,11 @@ record TableForm(TableLayout layout) implements Form {
     }
 
     @Override
+    public boolean slow() {
+        return true;
+    }
+
+    @Override
     public Optional<Span> spanByItsEnds(Content content) throws IOException {
         return new TableEnds(content, layout).span();
     }

@@ -53,7 +53,8 @@ final class TimeColumn {
                 .findFirst()
                 .orElse(0);
         UnitLabel title = titles.get(first);
-        boolean akin = ScaleName.time(title.unit()) || LIKE_TIME.matcher(title.name()).matches();
+        boolean akin =
+                ScaleName.time(title.unit()) || LIKE_TIME.matcher(title.name()).matches();
         if (!akin || !block.rising(first)) {
             List<String> names = titles.stream().map(UnitLabel::name).toList();
             throw faults.whole("no time column among " + names, "write 'time' above the column that is time");

@@ -35,7 +35,8 @@ final class TimeCopies {
         if (others.isEmpty() || (!names.isEmpty() && !asked)) {
             return List.of();
         }
-        long same = others.stream().filter(c -> block.rows().stream().allMatch(r -> same(r, c)))
+        long same = others.stream()
+                .filter(c -> block.rows().stream().allMatch(r -> same(r, c)))
                 .count();
         boolean look = others.stream().allMatch(this::likeTime);
         if (same < others.size() && (asked || same > 0 || look)) {

@@ -20,6 +20,7 @@ public final class WaveformFile implements Waveforms {
     private final Faults faults;
     private final Hints hints;
     private final Form form;
+    private final RepeatedPasses passes = new RepeatedPasses();
 
     private WaveformFile(Content content, Hints hints) throws IOException {
         this.content = content;
@@ -109,8 +110,7 @@ public final class WaveformFile implements Waveforms {
     public Span span() {
         try {
             Optional<Span> told = hints.run() == 0 ? form.spanByItsEnds(content) : Optional.empty();
-            return told.orElseGet(
-                    () -> stream(List.of(), (time, values) -> {}).span());
+            return told.orElseGet(() -> stream(List.of(), (time, values) -> {}).span());
         } catch (IOException e) {
             throw faults.unreadable(e);
         }
@@ -128,11 +128,20 @@ public final class WaveformFile implements Waveforms {
      * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
      */
     public Reading stream(List<Signal> chosen, RowSink sink) {
-        CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.clock(), hints.run(), sink);
-        form.remarks().forEach(rows::remark);
         try {
+            if (passes.holds(chosen)) {
+                return passes.again(sink);
+            }
+            boolean worthKeeping = form.slow() && !content.whole() && !chosen.isEmpty();
+            RowSink taking = worthKeeping ? passes.remembering(chosen, Files.size(content.path()), sink) : sink;
+            CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.clock(), hints.run(), taking);
+            form.remarks().forEach(rows::remark);
             form.read(content, chosen, rows);
-            return rows.finish();
+            Reading reading = rows.finish();
+            if (worthKeeping) {
+                passes.ended(reading);
+            }
+            return reading;
         } catch (IOException e) {
             throw faults.unreadable(e);
         }

@@ -35,7 +35,7 @@ class MutatedFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {20260101, 7, 8128, 271828})
+    @ValueSource(longs = {20260101, 7, 8128, 271828, 31415926})
     @Tag("long")
     void hundredThousandMutations(long seed) {
         run(seed, 100_000);
