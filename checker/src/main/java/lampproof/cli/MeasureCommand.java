@@ -63,10 +63,14 @@ final class MeasureCommand extends LampproofCommand {
     }
 
     private CaptureReport report() {
-        try (ReadingProgress progress = ReadingProgress.on(System.err, Terminal.isThere())) {
+        try (ReadingProgress progress = progress()) {
             WaveformFile table = WaveformFile.open(file, Hints.NONE, progress);
             List<Mapping> mappings = map == null ? Recognition.of(table) : MappingText.read(map, Quantity.words());
             return Capture.report(table, mappings, from, to);
         }
+    }
+
+    private static ReadingProgress progress() {
+        return ReadingProgress.on(System.err, Terminal.isThere());
     }
 }

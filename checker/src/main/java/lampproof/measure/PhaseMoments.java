@@ -16,15 +16,15 @@ final class PhaseMoments {
 
     /** Gauss-Legendre with four nodes, exact up to the seventh power (Abramowitz and Stegun 1964, table 25.4). */
     private static final double[] NODES = {
-        -0.861136311594052575224, -0.339981043584856264803, 0.339981043584856264803, 0.861136311594052575224
+        -0.8611363115940526, -0.33998104358485626, 0.33998104358485626, 0.8611363115940526
     };
 
     private static final double[] WEIGHTS = {
-        0.347854845137453857373, 0.652145154862546142627, 0.652145154862546142627, 0.347854845137453857373
+        0.34785484513745385, 0.6521451548625461, 0.6521451548625461, 0.34785484513745385
     };
 
     /** Two nodes, exact up to the third power; on a sliver of a part the rest is below 1e-12. */
-    private static final double[] NODES_OF_A_SLIVER = {-0.577350269189625764509, 0.577350269189625764509};
+    private static final double[] NODES_OF_A_SLIVER = {-0.5773502691896257, 0.5773502691896257};
 
     private static final double[] WEIGHTS_OF_A_SLIVER = {1, 1};
     private static final double SLIVER = 1.0 / 16;
@@ -107,7 +107,7 @@ final class PhaseMoments {
     }
 
     private static int first(double part) {
-        return (int) (part - PARTS * Math.floor(part / PARTS)) * MOMENTS;
+        return Math.floorMod((long) part, PARTS) * MOMENTS;
     }
 
     private void add(int first, double place, double area) {
