@@ -212,6 +212,11 @@ public final class Vocabulary {
         return REQUIRED;
     }
 
+    /** The names that a lamp must hold whose converter is still to be chosen. */
+    public static List<String> requiredOfLamp() {
+        return REQUIRED.stream().filter(name -> !name.equals("driver.topology")).toList();
+    }
+
     /** What a name stands for, or nothing when it is not known. */
     public static Optional<Entry> find(String name) {
         return Optional.ofNullable(BY_NAME.get(name)).or(() -> tolerance(name));

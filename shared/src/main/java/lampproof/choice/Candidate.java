@@ -1,0 +1,146 @@
+package lampproof.choice;
+
+import java.util.Comparator;
+import java.util.List;
+import lampproof.design.Design;
+import lampproof.design.Driver;
+import lampproof.design.Housing;
+import lampproof.design.Sizing;
+import lampproof.prediction.LimitVerdicts;
+import lampproof.prediction.RuleVerdict;
+import lampproof.prediction.Solution;
+import lampproof.prediction.heat.Lives;
+import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.Operation;
+import lampproof.spec.Spec;
+import lampproof.spec.SpecRow;
+
+/**
+ * A driver that works, and all that is weighed of it.
+ *
+ * @param arrangement converter, law and string
+ * @param spec the spec that gives this design again
+ * @param design every part
+ * @param solution its periodic steady state
+ * @param bill its parts with area and cost
+ * @param verdicts what the rules say of it
+ */
+public record Candidate(
+        Arrangement arrangement,
+        Spec spec,
+        Design design,
+        Solution solution,
+        Bill bill,
+        List<RuleVerdict> verdicts) {
+
+    private static final double RULED_MAINS = 200;
+
+    /** Copies the verdicts. */
+    public Candidate {
+        verdicts = List.copyOf(verdicts);
+    }
+
+    /**
+     * Sizes and solves an arrangement.
+     *
+     * @throws lampproof.fault.UserFault when physics forbids it or a part becomes too hot
+     */
+    static Candidate of(Lamp lamp, Arrangement arrangement, PartTable table) {
+        List<SpecRow> load = DimmerLoad.resistor(lamp, arrangement);
+        Spec spec = lamp.spec(arrangement, load);
+        Design design = Sizing.of(spec);
+        Solution solution = Solution.of(design.driver());
+        if (DimmerLoad.needsTopUp(lamp, solution)) {
+            spec = lamp.spec(arrangement, DimmerLoad.toppedUp(lamp, load));
+            design = Sizing.of(spec);
+            solution = Solution.of(with(design.driver(), solution.operation()));
+        }
+        solution.temperatures().requireRated();
+        Bill bill = Bill.of(design, solution, table);
+        return new Candidate(arrangement, spec, design, solution, bill, LimitVerdicts.of(solution));
+    }
+
+    /** A load before the bridge does not move the steady state of the converter. */
+    private static Operation with(Driver driver, Operation before) {
+        return new Operation(driver, before.setPoint(), before.points(), before.start());
+    }
+
+    /** Power factor [-]. */
+    public double powerFactor() {
+        return solution.line().powerFactor(solution.driver().line().voltage());
+    }
+
+    /** Total harmonic distortion of the line current [-]. */
+    public double distortion() {
+        return solution.line().spectrum().distortion();
+    }
+
+    /** Greatest energy of the inductor [J]. */
+    public double inductorEnergy() {
+        double peak = solution.stage().inductorPeak();
+        return 0.5 * solution.driver().inductor().inductance() * peak * peak;
+    }
+
+    /** Area product of the core [m4]. */
+    public double areaProduct() {
+        return solution.driver().fittings().winding().core().areaProduct();
+    }
+
+    /** Angle of the half cycle in which the lamp itself draws nothing, so that a dimmer moves no light [deg]. */
+    public double deadAngle() {
+        return 180 - solution.line().conductionAngle();
+    }
+
+    /** Angle of the half cycle in which the lamp itself draws less than the holding current of the dimmer [deg]. */
+    public double angleBelow(double holdingCurrent) {
+        List<AnglePoint> points = solution.operation().points();
+        return 180.0
+                * points.stream()
+                        .filter(point -> point.bridgeCurrent() < holdingCurrent)
+                        .count()
+                / points.size();
+    }
+
+    /** Least current that the lamp itself draws from 30 to 150 degrees [A]. */
+    public double heldCurrent() {
+        return DimmerLoad.leastCurrent(solution);
+    }
+
+    /** Hours of life of what goes first, LEDs or output capacitor [h]. */
+    public double life() {
+        Driver driver = solution.driver();
+        double leds = Lives.arrhenius(
+                driver.fittings().light().life(), solution.temperatures().of("string"));
+        double capacitor = Lives.arrhenius(
+                driver.fittings().capacitorLife(), solution.temperatures().of("output"));
+        return Math.min(leds, capacitor);
+    }
+
+    /** The part that comes closest to its rated temperature. */
+    public Housing.Part hottest() {
+        return solution.temperatures().housing().parts().stream()
+                .min(Comparator.comparingDouble(part ->
+                        part.rating() - solution.temperatures().of(part.name())))
+                .orElseThrow();
+    }
+
+    /** What every rule says of the harmonics at once. */
+    public RuleVerdict harmonics() {
+        return verdicts.stream()
+                .filter(verdict -> verdict.subject().equals("harmonics"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * Whether the control is stable and, on mains of 220 V to 240 V where these rules hold, harmonics and displacement
+     * keep their limits.
+     */
+    public boolean keepsRules() {
+        boolean ruled = solution.driver().line().voltage() >= RULED_MAINS;
+        return verdicts.stream()
+                .filter(verdict -> verdict.subject().equals("subharmonic stability")
+                        || ruled && List.of("harmonics", "displacement factor").contains(verdict.subject()))
+                .allMatch(RuleVerdict::pass);
+    }
+}
