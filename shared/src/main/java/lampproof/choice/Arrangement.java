@@ -24,7 +24,12 @@ public record Arrangement(Topology topology, Law law, int junctions, double volt
     /** The arrangement in words. */
     public String text() {
         return String.format(
-                Locale.ROOT, "%s %s, string of %.4g V and %.4g mA", topology.word(), law.word(), voltage, 1e3 * current);
+                Locale.ROOT,
+                "%s %s, string of %.4g V and %.4g mA",
+                topology.word(),
+                law.word(),
+                voltage,
+                1e3 * current);
     }
 
     private static double fourDigits(double value) {

@@ -26,12 +26,7 @@ import lampproof.spec.SpecRow;
  * @param verdicts what the rules say of it
  */
 public record Candidate(
-        Arrangement arrangement,
-        Spec spec,
-        Design design,
-        Solution solution,
-        Bill bill,
-        List<RuleVerdict> verdicts) {
+        Arrangement arrangement, Spec spec, Design design, Solution solution, Bill bill, List<RuleVerdict> verdicts) {
 
     private static final double RULED_MAINS = 200;
 
@@ -72,7 +67,7 @@ public record Candidate(
 
     /** Total harmonic distortion of the line current [-]. */
     public double distortion() {
-        return solution.line().spectrum().distortion();
+        return solution.line().spectrum().thd();
     }
 
     /** Greatest energy of the inductor [J]. */
@@ -119,8 +114,8 @@ public record Candidate(
     /** The part that comes closest to its rated temperature. */
     public Housing.Part hottest() {
         return solution.temperatures().housing().parts().stream()
-                .min(Comparator.comparingDouble(part ->
-                        part.rating() - solution.temperatures().of(part.name())))
+                .min(Comparator.comparingDouble(
+                        part -> part.rating() - solution.temperatures().of(part.name())))
                 .orElseThrow();
     }
 

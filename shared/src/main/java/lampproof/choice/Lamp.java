@@ -32,12 +32,12 @@ public record Lamp(
 
     private static final double USUAL_JUNCTION = 3;
     private static final double USUAL_SOFTNESS = 0.1;
-    private static final Set<String> GROUPS = Set.of(
-            "line", "dimmer", "bleeder", "bridge", "bias", "ambient", "thermal", "life", "decks", "tolerance");
+    private static final Set<String> GROUPS =
+            Set.of("line", "dimmer", "bleeder", "bridge", "bias", "ambient", "thermal", "life", "decks", "tolerance");
     private static final Set<String> NAMES =
             Set.of("switching.frequency", "string.light_share", "string.temperature_rating");
-    private static final Set<String> STRING = Set.of(
-            "string.voltage", "string.current", "string.count", "string.resistance", "string.temperature_slope");
+    private static final Set<String> STRING =
+            Set.of("string.voltage", "string.current", "string.count", "string.resistance", "string.temperature_slope");
 
     /** Copies the lists. */
     public Lamp {

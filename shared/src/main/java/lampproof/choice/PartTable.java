@@ -122,8 +122,7 @@ public final class PartTable {
             String next = Nearest.to(part, units.keySet())
                     .map(near -> "did you mean " + near + "?")
                     .orElse("");
-            findings.add(
-                    new Finding("this part is not known", place, part, String.join(", ", units.keySet()), next));
+            findings.add(new Finding("this part is not known", place, part, String.join(", ", units.keySet()), next));
         }
         return units.get(part);
     }

@@ -17,7 +17,8 @@ import lampproof.fault.UserFault;
  */
 public record StringRange(double least, double most) {
 
-    private static final Pattern FORM = Pattern.compile("\\s*(\\d{1,3}(?:\\.\\d{1,3})?)\\.\\.(\\d{1,3}(?:\\.\\d{1,3})?)\\s*");
+    private static final Pattern FORM =
+            Pattern.compile("\\s*(\\d{1,3}(?:\\.\\d{1,3})?)\\.\\.(\\d{1,3}(?:\\.\\d{1,3})?)\\s*");
     private static final double HIGHEST_STRING = 600;
     private static final double LEAST_STRING = 6;
 
@@ -32,7 +33,11 @@ public record StringRange(double least, double most) {
             Matcher matcher = FORM.matcher(part);
             if (!matcher.matches() || Double.parseDouble(matcher.group(1)) > Double.parseDouble(matcher.group(2))) {
                 throw UserFault.badInput(new Finding(
-                        "this is no range of string voltages", "--strings", part, "such as 15..20,280..320 in volt", ""));
+                        "this is no range of string voltages",
+                        "--strings",
+                        part,
+                        "such as 15..20,280..320 in volt",
+                        ""));
             }
             ranges.add(new StringRange(Double.parseDouble(matcher.group(1)), Double.parseDouble(matcher.group(2))));
         }

@@ -62,9 +62,7 @@ public final class SpecReader {
                 .flatMap(row -> entry(row).flatMap(entry -> reader.read(row, entry)).stream())
                 .toList();
         if (table.readable()) {
-            required.stream()
-                    .filter(name -> !lines.containsKey(name))
-                    .forEach(this::addMissing);
+            required.stream().filter(name -> !lines.containsKey(name)).forEach(this::addMissing);
         }
         faults.throwIfAny();
         return Spec.of(rows);
