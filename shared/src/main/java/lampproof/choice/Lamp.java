@@ -76,7 +76,7 @@ public record Lamp(
 
     private static boolean isKept(String name) {
         boolean ofCapacitor = name.startsWith("life.capacitor_") || name.equals("thermal.output");
-        return NAMES.contains(name) || GROUPS.contains(name.split("\\.", 2)[0]) && !ofCapacitor;
+        return NAMES.contains(name) || (GROUPS.contains(name.split("\\.", 2)[0]) && !ofCapacitor);
     }
 
     /** The same lamp with another light power [W]. */
