@@ -135,7 +135,7 @@ public record Candidate(
         boolean ruled = solution.driver().line().voltage() >= RULED_MAINS;
         return verdicts.stream()
                 .filter(verdict -> verdict.subject().equals("subharmonic stability")
-                        || ruled && List.of("harmonics", "displacement factor").contains(verdict.subject()))
+                        || (ruled && List.of("harmonics", "displacement factor").contains(verdict.subject())))
                 .allMatch(RuleVerdict::pass);
     }
 }
