@@ -31,7 +31,7 @@ final class LightCapture {
     /** IEEE Std 1789-2015 limits flicker up to here [Hz]. */
     private static final double FASTEST = 3000;
 
-    /** Running means in the period of a modulator; common practice, no source. */
+    /** So many that a pulse of a fiftieth of the period keeps its height; a choice of ours, no source. */
     private static final double RUNNING_MEANS_PER_PULSE = 250;
 
     private static final double HYSTERESIS = 0.1;

@@ -16,7 +16,6 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.report.VerdictText;
-import lampproof.spec.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -74,19 +73,7 @@ final class CheckCommand extends LampproofCommand {
 
     private Map<DeckKind, Path> kinds() {
         Map<DeckKind, Path> kinds = new EnumMap<>(DeckKind.class);
-        waves.forEach((word, file) -> kinds.put(kind(word), file));
+        waves.forEach((word, file) -> kinds.put(DeckWord.kind(word, "--wave"), file));
         return kinds;
-    }
-
-    private static DeckKind kind(String word) {
-        List<String> words =
-                Arrays.stream(DeckKind.values()).map(DeckKind::word).toList();
-        if (words.contains(word)) {
-            return DeckKind.of(word);
-        }
-        String next = Nearest.to(word, words)
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
-        throw UserFault.badInput(new Finding("there is no such deck", "--wave", word, String.join(", ", words), next));
     }
 }

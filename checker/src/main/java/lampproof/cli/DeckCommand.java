@@ -5,6 +5,7 @@ import lampproof.deck.RunFolder;
 import lampproof.prediction.PredictedDesign;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,10 +26,13 @@ final class DeckCommand extends LampproofCommand {
             description = "The run folder. Files of an earlier run in it are replaced, others stay.")
     private Path output;
 
+    @Mixin
+    private DeckChoice choice;
+
     @Override
     public Integer call() {
         RunFolder run = new RunFolder(output);
-        run.writeDecks(PredictedDesign.of(SpecReader.read(spec)));
+        run.writeDecks(PredictedDesign.of(SpecReader.read(spec), choice.kinds()));
         run.decks().forEach(kind -> out().println("wrote " + run.deck(kind)));
         out().println("Next: lampproof simulate " + output);
         return ExitCode.AGREES.code();

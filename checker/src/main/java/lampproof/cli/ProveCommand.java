@@ -39,6 +39,9 @@ final class ProveCommand extends LampproofCommand {
     private Path output;
 
     @Mixin
+    private DeckChoice choice;
+
+    @Mixin
     private TimeLimit timeLimit;
 
     @Override
@@ -59,10 +62,10 @@ final class ProveCommand extends LampproofCommand {
     private Map<RunFolder, PredictedDesign> predicted() {
         Map<RunFolder, PredictedDesign> runs = new LinkedHashMap<>();
         if (spec != null) {
-            runs.put(new RunFolder(output), PredictedDesign.of(SpecReader.read(spec)));
+            runs.put(new RunFolder(output), PredictedDesign.of(SpecReader.read(spec), choice.kinds()));
         } else {
-            ShippedExample.ALL.forEach(example ->
-                    runs.put(new RunFolder(output.resolve(example.name())), PredictedDesign.of(example.spec())));
+            ShippedExample.ALL.forEach(example -> runs.put(
+                    new RunFolder(output.resolve(example.name())), PredictedDesign.of(example.spec(), choice.kinds())));
         }
         return runs;
     }

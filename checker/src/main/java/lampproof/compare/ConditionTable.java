@@ -48,6 +48,7 @@ final class ConditionTable {
     static Map<Condition, Function<Bench, Taking>> of(DeckKind deck, boolean setsCurrent) {
         Map<Condition, Function<Bench, Taking>> recipes = new EnumMap<>(PARTS);
         switch (deck) {
+            case OPEN_STRING, SHORTED_STRING, SURGE -> recipes.clear();
             case CREST -> recipes.putAll(CREST);
             case MAINS -> {
                 recipes.putAll(LINE);

@@ -77,6 +77,9 @@ public final class DeckComparison {
         }
         List<Verdict> verdicts = new ArrayList<>();
         takings.forEach((prediction, taking) -> verdicts.add(Verdict.of(prediction, taking.result())));
+        if (deck.event()) {
+            return new DeckVerdict(deck, window.text(), checks, verdicts);
+        }
         List<Verdict> explained =
                 Explaining.explained(deck, new Bench(window, driver), EnumSet.allOf(Probe.class), table, verdicts);
         return new DeckVerdict(deck, window.text(), checks, explained);
@@ -92,6 +95,7 @@ public final class DeckComparison {
         return switch (deck) {
             case MAINS -> LineWindow.last(span, driver.line().frequency(), 1);
             case CREST -> lastSwitchingPeriods(span);
+            case OPEN_STRING, SHORTED_STRING, SURGE -> Window.of(span);
         };
     }
 
@@ -120,7 +124,7 @@ public final class DeckComparison {
         List<TrustCheck> first = List.of(
                 TrustCheck.passed("complete", "the record reaches " + Engineering.rounded(span.end(), "s")),
                 readable(reading),
-                TrustCheck.passed("periods", window.text()));
+                TrustCheck.passed(deck.event() ? "window" : "periods", window.text()));
         return Stream.concat(first.stream(), trust.checks().stream()).toList();
     }
 

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lampproof.design.Exposure.Ratings;
 import lampproof.design.LedString;
 import lampproof.design.Topology;
 import lampproof.measure.DisplacementFactor;
@@ -104,6 +105,24 @@ final class FigureTable {
                     figure("string.flicker.index", FigureTable::flickerIndex),
                     figure("output.voltage.peak", b -> b.peak(OUTPUT_VOLTAGE)),
                     figure("sense.loss", b -> b.heatWhileClosed(b.driver().senseResistance(), SWITCH_CURRENT)),
+                    figure(
+                            "bus.voltage.stress",
+                            b -> b.peak(BUS_VOLTAGE).times(100 / ratings(b).busVoltage())),
+                    figure(
+                            "switch.voltage.stress",
+                            b -> b.peak(SWITCH_VOLTAGE).times(100 / ratings(b).switchVoltage())),
+                    figure(
+                            "switch.current.stress",
+                            b -> b.stressPeak(SWITCH_CURRENT)
+                                    .times(100 / ratings(b).switchCurrent())
+                                    .noted(OUTSIDE_EDGES)),
+                    figure(
+                            "diode.voltage.stress",
+                            b -> b.reversePeak(DIODE_VOLTAGE)
+                                    .times(100 / ratings(b).diodeVoltage())),
+                    figure(
+                            "output.voltage.stress",
+                            b -> b.peak(OUTPUT_VOLTAGE).times(100 / ratings(b).outputVoltage())),
                     figure("loss.total", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
                     figure("efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
@@ -130,6 +149,10 @@ final class FigureTable {
 
     private static Map.Entry<String, Function<Bench, Taking>> figure(String name, Function<Bench, Taking> recipe) {
         return Map.entry(name, recipe);
+    }
+
+    private static Ratings ratings(Bench b) {
+        return b.driver().fittings().exposure().ratings();
     }
 
     private static Taking powerFactor(Bench b) {

@@ -39,7 +39,7 @@ final class SolvedAlternatives implements Alternatives {
         Map<Condition, Double> changed = new EnumMap<>(Condition.class);
         substituted.forEach(each -> changed.put(each.condition(), each.simulated()));
         try {
-            return Predictions.ofAny(Solution.of(whatIf.under(changed)), Corner.NOMINAL).stream()
+            return Predictions.ofAny(Solution.of(whatIf.under(changed)), Corner.NOMINAL, Set.of(deck)).stream()
                     .filter(prediction -> prediction.deck() == deck)
                     .collect(Collectors.toMap(
                             prediction -> prediction.figure().name(), prediction -> prediction.value()));

@@ -1,7 +1,6 @@
 package lampproof.measure;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lampproof.waveform.Progress;
@@ -21,14 +20,12 @@ public final class MeasuringPass implements RowSink {
 
     private record Source(List<Term> terms, double offset) {}
 
-    private final Between between;
     private final List<String> columns = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
-    private final Map<Window, List<Measurement>> measurements = new LinkedHashMap<>();
-
-    private Gauge[] gauges = {};
+    private final Gauges all;
+    private final Gauges sparse;
+    private final SecondPoints secondPoints;
     private double[] levels = {};
-    private Piece piece;
 
     /** A pass over waveforms that run straight between their points. */
     public MeasuringPass() {
@@ -37,7 +34,9 @@ public final class MeasuringPass implements RowSink {
 
     /** A pass over waveforms that behave in a stated way between their points. */
     public MeasuringPass(Between between) {
-        this.between = between;
+        all = new Gauges(between);
+        sparse = new Gauges(between);
+        secondPoints = new SecondPoints(sparse);
     }
 
     /** A signal of the file as it is. */
@@ -60,9 +59,16 @@ public final class MeasuringPass implements RowSink {
 
     /** Has a measurement fed. */
     public <M extends Measurement> M add(M measurement) {
-        measurements
-                .computeIfAbsent(measurement.window(), w -> new ArrayList<>())
-                .add(measurement);
+        all.add(measurement);
+        return measurement;
+    }
+
+    /**
+     * Has a measurement fed with every second point only; it shows how far a figure hangs on the points of the record.
+     * Its result stands after {@link #over}.
+     */
+    public <M extends Measurement> M addSparse(M measurement) {
+        sparse.add(measurement);
         return measurement;
     }
 
@@ -78,21 +84,20 @@ public final class MeasuringPass implements RowSink {
 
     /** Runs a file through and tells the progress. */
     public Reading over(Waveforms file, Progress progress) {
-        return file.rows(columns, this, progress);
+        Reading reading = file.rows(columns, this, progress);
+        secondPoints.end();
+        return reading;
     }
 
     @Override
     public void row(double time, double[] values) {
-        if (piece == null) {
-            begin();
-            set(values);
-            piece.begin(time, levels);
-            return;
+        if (levels.length < sources.size()) {
+            levels = new double[sources.size()];
         }
         set(values);
-        piece.advance(time, levels);
-        for (Gauge gauge : gauges) {
-            gauge.take(piece);
+        all.point(time, levels);
+        if (!sparse.none()) {
+            secondPoints.point(time, levels);
         }
     }
 
@@ -101,14 +106,6 @@ public final class MeasuringPass implements RowSink {
             columns.add(signal);
         }
         return columns.indexOf(signal);
-    }
-
-    private void begin() {
-        levels = new double[sources.size()];
-        piece = new Piece(levels.length, between);
-        gauges = measurements.entrySet().stream()
-                .map(e -> new Gauge(e.getKey(), e.getValue(), new Piece(levels.length, between)))
-                .toArray(Gauge[]::new);
     }
 
     private void set(double[] values) {
@@ -120,38 +117,6 @@ public final class MeasuringPass implements RowSink {
                 level += term.gain() * values[term.column()];
             }
             levels[i] = level;
-        }
-    }
-
-    /** The measurements of one window, fed with the part of each piece that lies in it. */
-    private static final class Gauge {
-        private final Window window;
-        private final Measurement[] measurements;
-        private final Piece part;
-
-        Gauge(Window window, List<Measurement> measurements, Piece part) {
-            this.window = window;
-            this.measurements = measurements.toArray(Measurement[]::new);
-            this.part = part;
-        }
-
-        void take(Piece piece) {
-            if (piece.end() < window.start() || piece.start() > window.end() || touches(piece)) {
-                return;
-            }
-            Piece inside = piece;
-            if (piece.start() < window.start() || piece.end() > window.end()) {
-                part.cut(piece, window.start(), window.end());
-                inside = part;
-            }
-            for (Measurement measurement : measurements) {
-                measurement.take(inside);
-            }
-        }
-
-        /** Whether a piece with a width only touches the window. */
-        private boolean touches(Piece piece) {
-            return piece.width() > 0 && (piece.end() == window.start() || piece.start() == window.end());
         }
     }
 }

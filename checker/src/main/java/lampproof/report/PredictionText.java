@@ -3,12 +3,12 @@ package lampproof.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
-/** Predictions for a reader: the losses first, largest first, then every figure from the wall to the string. */
+/** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
 public final class PredictionText {
 
+    private static final String LOSS = "loss.";
     private static final String TOTAL = "loss.total";
 
     private final Style style;
@@ -29,10 +29,11 @@ public final class PredictionText {
     private static String losses(List<Prediction> predictions) {
         List<Prediction> losses = predictions.stream()
                 .filter(PredictionText::isLoss)
-                .sorted(Comparator.comparingDouble(Prediction::value).reversed())
+                .sorted(Comparator.comparing(PredictionText::isTotal)
+                        .thenComparing(Prediction::value, Comparator.reverseOrder()))
                 .toList();
         double total = losses.stream()
-                .filter(loss -> loss.figure().name().equals(TOTAL))
+                .filter(PredictionText::isTotal)
                 .mapToDouble(Prediction::value)
                 .sum();
         Grid grid = new Grid("lrrl");
@@ -42,14 +43,18 @@ public final class PredictionText {
                     loss.figure().name(),
                     Quantity.text(loss.value(), "W"),
                     share,
-                    loss.figure().definition()));
+                    isTotal(loss) ? "all of them" : loss.figure().definition()));
         }
         return grid.text();
     }
 
+    /** The loss of each part and their total, which add up; what a part loses in several ways stands with the figures. */
     private static boolean isLoss(Prediction prediction) {
-        List<String> words = List.of(prediction.figure().name().split("\\."));
-        return prediction.deck() == DeckKind.MAINS && prediction.figure().unit().equals("W") && words.contains("loss");
+        return prediction.deck() == null && prediction.figure().name().startsWith(LOSS);
+    }
+
+    private static boolean isTotal(Prediction prediction) {
+        return prediction.figure().name().equals(TOTAL);
     }
 
     private String figures(List<Prediction> predictions) {

@@ -46,6 +46,13 @@ final class CrestTable {
     double lineGain = 1;
     double diodeGain = 1;
     double outputDrift;
+
+    /** What the switch current has too much and too little in turns, one point each [A]. */
+    double ringing;
+
+    /** What every fourth point of the switch current has too much [A]. */
+    double spikes;
+
     String lastCell = "";
 
     static Driver driver() {
@@ -103,11 +110,15 @@ final class CrestTable {
     private void half(StringBuilder text, double start, boolean on) {
         for (int step = 0; step <= steps; step++) {
             double share = (double) step / steps;
-            row(text, start + share * HALF, on, on ? share : 1 - share);
+            row(text, start + share * HALF, on, on ? share : 1 - share, step);
         }
     }
 
-    private void row(StringBuilder text, double time, boolean on, double current) {
+    private double error(int step) {
+        return (step % 2 == 0 ? ringing : -ringing) + (step % 4 == 1 ? spikes : 0);
+    }
+
+    private void row(StringBuilder text, double time, boolean on, double current, int step) {
         double output = 200 * (1 + outputDrift * time / stopTime());
         Map<Probe, Double> values = new EnumMap<>(Probe.class);
         values.put(Probe.LINE_VOLTAGE, 100.0);
@@ -119,7 +130,7 @@ final class CrestTable {
         values.put(Probe.INDUCTOR_VOLTAGE, on ? 100 : 100 - output);
         values.put(Probe.INDUCTOR_CURRENT, current);
         values.put(Probe.SWITCH_VOLTAGE, on ? 0 : output);
-        values.put(Probe.SWITCH_CURRENT, on ? current : 0);
+        values.put(Probe.SWITCH_CURRENT, on ? current + error(step) : 0);
         values.put(Probe.DIODE_VOLTAGE, on ? -output : 0);
         values.put(Probe.DIODE_CURRENT, on ? 0 : diodeGain * current);
         values.put(Probe.OUTPUT_VOLTAGE, output);

@@ -2,6 +2,7 @@ package lampproof.deck;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
@@ -26,8 +27,8 @@ public final class Decks {
                 .filter(prediction -> prediction.deck() == kind)
                 .map(Decks::headingLine)
                 .toList();
-        String name = topology + "/" + kind.word() + ".ftl";
-        return new Deck(kind, templates.fill(name, new DeckValues(solution, kind).with(title, figures)));
+        Map<String, Object> values = new DeckValues(solution, kind).with(title, figures);
+        return new Deck(kind, templates.fill(kind.word() + ".ftl", values));
     }
 
     private static String headingLine(Prediction prediction) {

@@ -10,13 +10,13 @@ import lampproof.spec.Origin;
 import lampproof.spec.SpecRow;
 import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
+import lampproof.spec.Word;
 
-/** The value of each part of a circuit, given or chosen, with the rule that chose it. */
+/** The value or kind of each part and of what surrounds it, given or chosen, with the rule that chose it. */
 final class PartTable {
 
     private static final List<String> HEADER = List.of("part", "value", "unit", "origin", "rule");
-    private static final Set<String> GROUPS =
-            Set.of("filter", "bridge", "bus", "switching", "inductor", "switch", "diode", "sense", "output", "string");
+    private static final Set<String> OTHERS = Set.of("line", "driver", "decks", "tolerance");
 
     private PartTable() {}
 
@@ -30,15 +30,17 @@ final class PartTable {
     }
 
     private static boolean isPart(SpecRow row) {
-        return row.setting() instanceof Amount
-                && GROUPS.contains(row.name().substring(0, row.name().indexOf('.')));
+        return !OTHERS.contains(row.name().substring(0, row.name().indexOf('.')));
     }
 
     private static List<String> cells(SpecRow row) {
-        Dimension dimension = Vocabulary.quantity(row.name()).dimension();
-        double value = ((Amount) row.setting()).typical();
-        String unit = UnitWriter.unit(dimension, value);
         String origin = row.origin() == Origin.GIVEN ? "given" : "chosen";
-        return List.of(row.name(), UnitWriter.number(dimension, value, unit), unit, origin, row.note());
+        if (!(row.setting() instanceof Amount amount)) {
+            return List.of(row.name(), ((Word) row.setting()).text(), "", origin, row.note());
+        }
+        Dimension dimension = Vocabulary.quantity(row.name()).dimension();
+        String unit = UnitWriter.unit(dimension, amount.typical());
+        String number = UnitWriter.number(dimension, amount.typical(), unit);
+        return List.of(row.name(), number, unit, origin, row.note());
     }
 }

@@ -86,12 +86,12 @@ public record RunFolder(Path path) {
         write(predicted, List.of());
     }
 
-    /** Writes a prediction with all its decks; see {@link #write}. */
+    /** Writes a prediction with its decks; see {@link #write}. */
     public void writeDecks(PredictedDesign predicted) {
         Decks decks = new Decks();
         write(
                 predicted,
-                Arrays.stream(DeckKind.values())
+                predicted.decks().stream()
                         .map(kind -> decks.of(kind, predicted.solution(), predicted.predictions()))
                         .toList());
     }

@@ -37,7 +37,7 @@ class RunFolderTest {
     void aRunHoldsSpecPartsPredictionsAndDecksAndNothingElse() throws IOException {
         RunFolder run = written();
         assertThat(names(run)).containsExactly("crest.cir", "mains.cir", "parts.csv", "predictions.csv", "spec.csv");
-        assertThat(run.decks()).containsExactly(DeckKind.values());
+        assertThat(run.decks()).containsExactlyElementsOf(DeckKind.STANDARD);
     }
 
     @Test
@@ -54,7 +54,12 @@ class RunFolderTest {
         assertThat(parts.get(0)).isEqualTo("part,value,unit,origin,rule");
         assertThat(parts).contains("inductor.inductance,12,mH,given,'=wound by hand");
         assertThat(parts).anyMatch(row -> row.matches("output\\.capacitance,[0-9.]+,uF,chosen,.+"));
+        assertThat(parts).anyMatch(row -> row.matches("output\\.kind,film,,chosen,.+"));
+        assertThat(parts).anyMatch(row -> row.startsWith("bias."));
+        assertThat(parts).anyMatch(row -> row.startsWith("thermal."));
+        assertThat(parts).anyMatch(row -> row.startsWith("life."));
         assertThat(parts).noneMatch(row -> row.startsWith("line.") || row.startsWith("driver."));
+        assertThat(parts).anyMatch(row -> row.matches("inductor\\.core,[A-Z0-9./]+,,chosen,.+"));
     }
 
     @Test

@@ -39,6 +39,13 @@ final class Choosing {
         return spec.amount(name).map(Amount::typical).orElseGet(() -> fill(name, rule, value.getAsDouble()));
     }
 
+    /** The value that was given, or filled in before. */
+    double known(String name) {
+        return spec.amount(name)
+                .orElseGet(() -> (Amount) filled.get(name).setting())
+                .typical();
+    }
+
     /** The given word, or else the one that the rule yields. */
     String word(String name, String rule, String value) {
         return spec.word(name).orElseGet(() -> {

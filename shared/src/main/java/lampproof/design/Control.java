@@ -22,4 +22,12 @@ public record Control(
         double delay,
         double blanking,
         double shaping,
-        double slope) {}
+        double slope) {
+
+    private static final double FOLLOW_PERIODS = 3;
+
+    /** Time constant with which the reference follows the bus voltage, three switching periods [s]. */
+    public double followTime() {
+        return FOLLOW_PERIODS / frequency;
+    }
+}

@@ -57,9 +57,12 @@ final class ControlSizing {
     }
 
     private double blanking() {
-        return demand.law().setsCurrent()
-                ? choose.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9)
-                : 0;
+        return demand.law().setsCurrent() ? blanking(choose) : 0;
+    }
+
+    /** How long the current is not looked at after turn-on, by a law that sets it and by the protection [s]. */
+    static double blanking(Choosing choose) {
+        return choose.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9);
     }
 
     private double slope() {

@@ -3,11 +3,15 @@ package lampproof.design;
 import static lampproof.physics.PreferredSeries.E12;
 import static lampproof.physics.PreferredSeries.E6;
 
+import lampproof.physics.CapacitorResistance;
+
 /** Chooses what stands between the mains and the converter. */
 final class FilterSizing {
 
     /** Classes of film capacitors [V]. */
     private static final double[] CLASSES = {250, 310, 400, 450, 500, 630, 800, 1000};
+
+    private static final double DISSIPATION_FACTOR = 0.01;
 
     private final Choosing choose;
     private final Demand demand;
@@ -55,6 +59,18 @@ final class FilterSizing {
                 "one and a half times the characteristic impedance, E12",
                 () -> E12.nearest(1.5 * Math.sqrt(inductance / (bus + capacitance))));
         return new Filter(fuse, inductance, resistance, damping, capacitance);
+    }
+
+    /** What makes the capacitors of filter and bus warm. */
+    Fittings.LossyCapacitors losses(double bus) {
+        double dissipation = choose.amount(
+                "filter.dissipation_factor", "1 % at the line frequency: polyester film", () -> DISSIPATION_FACTOR);
+        double resistance = choose.amount(
+                "bus.resistance",
+                "dissipation factor of 1 % at the switching frequency: polyester film",
+                () -> Rounding.twoDigits(
+                        CapacitorResistance.of(DISSIPATION_FACTOR, demand.frequency(), Math.max(1e-12, bus))));
+        return new Fittings.LossyCapacitors(dissipation, resistance);
     }
 
     Rectifier bridge() {

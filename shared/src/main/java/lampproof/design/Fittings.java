@@ -7,20 +7,32 @@ package lampproof.design;
  * @param edges what each switching edge costs
  * @param bias supply current of the controller, drawn from the bus [A]
  * @param outputResistance series resistance of the output capacitor [Ohm]
+ * @param capacitors losses of the capacitors of filter and bus
  * @param dimming dimmer and bleeder
  * @param housing the housing and its parts
  * @param light what the string does besides taking power
  * @param capacitorLife life of the output capacitor
+ * @param exposure faults and surges, and what protects from them
  */
 public record Fittings(
         Winding winding,
         Edges edges,
         double bias,
         double outputResistance,
+        LossyCapacitors capacitors,
         Dimming dimming,
         Housing housing,
         Light light,
-        LifePoints capacitorLife) {
+        LifePoints capacitorLife,
+        Exposure exposure) {
+
+    /**
+     * The capacitors of filter and bus, as far as they become warm.
+     *
+     * @param dissipationFactor tangent of the loss angle of the filter capacitor at the line frequency [-]
+     * @param busResistance series resistance of the bus capacitor [Ohm]
+     */
+    public record LossyCapacitors(double dissipationFactor, double busResistance) {}
 
     /**
      * Light and heat of the string.

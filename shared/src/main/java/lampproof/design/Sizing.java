@@ -54,19 +54,22 @@ public final class Sizing {
                 output,
                 demand.string(),
                 new ControlSizing(choose, demand).control(),
-                fittings(winding, silicon.edges(powerSwitch), storage.resistance(output)));
+                fittings(winding, silicon.edges(powerSwitch), storage.resistance(output), mains.losses(bus)));
     }
 
-    private Fittings fittings(Winding winding, Edges edges, double outputResistance) {
+    private Fittings fittings(
+            Winding winding, Edges edges, double outputResistance, Fittings.LossyCapacitors capacitors) {
         HeatSizing heat = new HeatSizing(choose, demand);
         return new Fittings(
                 winding,
                 edges,
                 choose.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
                 outputResistance,
+                capacitors,
                 DimmingSizing.dimming(choose, demand.line()),
                 heat.housing(),
                 heat.light(),
-                heat.capacitorLife());
+                heat.capacitorLife(),
+                new ExposureSizing(choose, demand).exposure());
     }
 }

@@ -50,6 +50,7 @@ final class SwitchSizing {
                 () -> Rounding.twoDigits(silicon / Math.max(0.1, powerSwitch.resistance()) + 1e-9));
         double voltage = choose.amount("switch.gate_voltage", "10 V", () -> 10);
         double time = choose.amount("switch.transition_time", "30 ns: quick, but quiet enough", () -> 30e-9);
-        return new Edges(charge, voltage, time, DiodeSizing.recoveryCharge(choose, demand));
+        double snubber = choose.amount("switch.snubber_capacitance", "none unless one is named", () -> 0);
+        return new Edges(charge, voltage, time, DiodeSizing.recoveryCharge(choose, demand), snubber);
     }
 }

@@ -11,6 +11,18 @@ package lampproof.physics;
  */
 public final class RingWave {
 
+    /** Amplitude over the peak of the wave [-]. */
+    public static final double AMPLITUDE = 1.590;
+
+    /** Time constant of the front [s]. */
+    public static final double FRONT = 0.533e-6;
+
+    /** Time constant of the decay [s]. */
+    public static final double DECAY = 9.788e-6;
+
+    /** Frequency of the ring [Hz]. */
+    public static final double FREQUENCY = 100e3;
+
     private RingWave() {}
 
     /**
@@ -22,10 +34,10 @@ public final class RingWave {
      */
     public static double voltage(double peak, double time) {
         Require.notNegative("time [s]", time);
-        return 1.590
+        return AMPLITUDE
                 * peak
-                * (1 - Math.exp(-time / 0.533e-6))
-                * Math.exp(-time / 9.788e-6)
-                * Math.cos(2 * Math.PI * 100e3 * time);
+                * (1 - Math.exp(-time / FRONT))
+                * Math.exp(-time / DECAY)
+                * Math.cos(2 * Math.PI * FREQUENCY * time);
     }
 }

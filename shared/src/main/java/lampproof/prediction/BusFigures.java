@@ -11,6 +11,7 @@ import static lampproof.prediction.Sources.MODEL;
 import static lampproof.prediction.Sources.OHM;
 
 import java.util.List;
+import lampproof.event.EventResult;
 
 /** Figures of filter, bridge and bus. */
 final class BusFigures {
@@ -36,7 +37,10 @@ final class BusFigures {
                 figure("filter.loss", "P_f", "W", LOSS, "loss in fuse, filter winding and line resistance", OHM)
                         .mains(s -> s.line().filterLoss()),
                 figure("bus.voltage.peak", "V_bus,pk", "V", PEAK, "greatest bus voltage", MODEL)
-                        .mains(s -> s.line().busPeak()),
+                        .mains(s -> s.line().busPeak())
+                        .openString(EventResult::busVoltage)
+                        .shortedString(EventResult::busVoltage)
+                        .surge(EventResult::busVoltage),
                 figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN, "rms current of the bus capacitor", MODEL)
                         .mains(s -> s.line().busRippleCurrent()),
                 figure(

@@ -1,13 +1,33 @@
 package lampproof.prediction;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 
 /** What a deck shows. */
 public enum DeckKind {
     /** Switching cycles with the line held at its crest. */
     CREST,
     /** A whole line cycle, switched. */
-    MAINS;
+    MAINS,
+    /** The string opens at the crest of the line. */
+    OPEN_STRING,
+    /** The string is shorted at the crest of the line. */
+    SHORTED_STRING,
+    /** A surge strikes between line and neutral. */
+    SURGE;
+
+    private static final Set<DeckKind> EVENTS =
+            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE));
+
+    /** What a proof runs when nothing else is asked for. */
+    public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));
+
+    /** Whether the deck shows an event, which is measured from its first to its last instant, not a steady state. */
+    public boolean event() {
+        return EVENTS.contains(this);
+    }
 
     /** The word in file names and tables. */
     public String word() {

@@ -10,6 +10,7 @@ import static lampproof.prediction.Sources.MODEL;
 import static lampproof.prediction.Sources.RMS;
 
 import java.util.List;
+import lampproof.event.EventResult;
 
 /** Figures of the freewheel diode. */
 final class DiodeFigures {
@@ -29,7 +30,9 @@ final class DiodeFigures {
                         .mains(s -> s.stage().diodeRms()),
                 figure("diode.voltage.peak", "V_D,pk", "V", PEAK, "greatest reverse voltage of the diode", MODEL)
                         .crest(Solution::crestReverseVoltage)
-                        .mains(Solution::reverseVoltage),
+                        .mains(Solution::reverseVoltage)
+                        .openString(EventResult::reverseVoltage)
+                        .surge(EventResult::reverseVoltage),
                 figure("diode.loss.conduction", "P_D", "W", LOSS, "mean of diode voltage times diode current", JUNCTION)
                         .crest(s -> s.crestStage().diodeLoss())
                         .mains(s -> s.stage().diodeLoss()),

@@ -15,6 +15,7 @@ public final class FigureCatalogue {
                     DiodeFigures.entries(),
                     TimingFigures.entries(),
                     StringFigures.entries(),
+                    StressFigures.entries(),
                     LossFigures.entries(),
                     HeatFigures.entries(),
                     LimitFigures.entries())

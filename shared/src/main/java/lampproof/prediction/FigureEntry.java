@@ -1,8 +1,10 @@
 package lampproof.prediction;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import lampproof.event.EventResult;
 
 /**
  * A figure and how its value follows from a solution, in each deck that settles it and without a deck.
@@ -24,17 +26,35 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return with(DeckKind.CREST, value);
     }
 
+    FigureEntry openString(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.OPEN_STRING, peak);
+    }
+
+    FigureEntry shortedString(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.SHORTED_STRING, peak);
+    }
+
+    FigureEntry surge(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.SURGE, peak);
+    }
+
+    private FigureEntry event(DeckKind deck, ToDoubleFunction<EventResult> peak) {
+        return with(deck, solution -> peak.applyAsDouble(solution.event(deck)));
+    }
+
     /** The value that no deck settles. */
     FigureEntry calculated(ToDoubleFunction<Solution> value) {
         return with(null, value);
     }
 
-    /** The value over the half cycle with the most in it: the last one. */
-    Reading widest() {
-        return readings.get(readings.size() - 1);
+    /** The value over the half cycle with the most in it, the last one; empty when only events have one. */
+    Optional<Reading> widest() {
+        return readings.stream()
+                .filter(reading -> reading.deck() == null || !reading.deck().event())
+                .reduce((earlier, later) -> later);
     }
 
-    private FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
+    FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
         return new FigureEntry(
                 figure,
                 Stream.concat(readings.stream(), Stream.of(new Reading(deck, value)))

@@ -12,6 +12,7 @@ import static lampproof.prediction.Sources.RMS;
 import static lampproof.prediction.Sources.STEINMETZ;
 
 import java.util.List;
+import lampproof.event.EventResult;
 
 /** Figures of the inductor. */
 final class InductorFigures {
@@ -22,7 +23,9 @@ final class InductorFigures {
         return List.of(
                 figure("inductor.current.peak", "I_L,pk", "A", PEAK, "greatest inductor current", MODEL)
                         .crest(s -> s.crestStage().inductorPeak())
-                        .mains(s -> s.stage().inductorPeak()),
+                        .mains(s -> s.stage().inductorPeak())
+                        .shortedString(EventResult::inductorCurrent)
+                        .surge(EventResult::inductorCurrent),
                 figure("inductor.current.rms", "I_L", "A", MEAN, "rms inductor current", RMS)
                         .crest(s -> s.crestStage().inductorRms())
                         .mains(s -> s.stage().inductorRms()),

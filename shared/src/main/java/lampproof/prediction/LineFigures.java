@@ -11,6 +11,7 @@ import static lampproof.prediction.Sources.MODEL;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lampproof.event.EventResult;
 
 /** Figures of the line current. */
 final class LineFigures {
@@ -39,7 +40,9 @@ final class LineFigures {
                                                 PEAK,
                                                 "greatest magnitude of the line current",
                                                 MODEL)
-                                        .mains(s -> s.line().peakCurrent()),
+                                        .mains(s -> s.line().peakCurrent())
+                                        .shortedString(EventResult::lineCurrent)
+                                        .surge(EventResult::lineCurrent),
                                 figure(
                                                 "line.power_factor",
                                                 "PF",

@@ -25,6 +25,14 @@ final class LossFigures {
                         .calculated(s -> s.losses().parts().get("filter")),
                 figure("loss.bridge", "P_bridge", "W", CALCULATED, "loss of bridge", "sum of the losses of the part")
                         .calculated(s -> s.losses().parts().get("bridge")),
+                figure(
+                                "loss.capacitors",
+                                "P_capacitors",
+                                "W",
+                                CALCULATED,
+                                "loss of the capacitors of filter and bus",
+                                "dissipation factor and series resistance; common practice, no source")
+                        .calculated(s -> s.losses().parts().get("capacitors")),
                 figure("loss.bleeder", "P_bleeder", "W", CALCULATED, "loss of bleeder", "sum of the losses of the part")
                         .calculated(s -> s.losses().parts().get("bleeder")),
                 figure(
@@ -51,6 +59,14 @@ final class LossFigures {
                                 "loss of switch and gate",
                                 "sum of the losses of the part")
                         .calculated(s -> s.losses().parts().get("switch")),
+                figure(
+                                "loss.snubber",
+                                "P_snubber",
+                                "W",
+                                CALCULATED,
+                                "loss of the snubber across the switch",
+                                "P. C. Todd, Unitrode SEM-900 topic 2, 1993, from memory; form for two voltages derived")
+                        .calculated(s -> s.losses().parts().get("snubber")),
                 figure(
                                 "loss.sense",
                                 "P_sense",

@@ -1,6 +1,9 @@
 package lampproof.prediction;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import lampproof.design.Design;
 import lampproof.design.Sizing;
 import lampproof.spec.Spec;
@@ -11,12 +14,14 @@ import lampproof.spec.Spec;
  * @param design the driver and where its values came from
  * @param solution its periodic steady state
  * @param predictions what its figures should be
+ * @param decks the decks that are to settle them
  */
-public record PredictedDesign(Design design, Solution solution, List<Prediction> predictions) {
+public record PredictedDesign(Design design, Solution solution, List<Prediction> predictions, Set<DeckKind> decks) {
 
     /** Copies the predictions. */
     public PredictedDesign {
         predictions = List.copyOf(predictions);
+        decks = Collections.unmodifiableSet(new TreeSet<>(decks));
     }
 
     /**
@@ -25,12 +30,21 @@ public record PredictedDesign(Design design, Solution solution, List<Prediction>
      * @throws lampproof.fault.UserFault when physics forbids what the spec asks for, or it tolerates an unknown figure
      */
     public static PredictedDesign of(Spec spec) {
+        return of(spec, DeckKind.STANDARD);
+    }
+
+    /**
+     * Sizes, solves, and predicts what some decks settle.
+     *
+     * @throws lampproof.fault.UserFault when physics forbids what the spec asks for, or it tolerates an unknown figure
+     */
+    public static PredictedDesign of(Spec spec, Set<DeckKind> decks) {
         Tolerances tolerances = new Tolerances(spec);
         Design design = Sizing.of(spec);
         Solution solution = Solution.of(design.driver());
-        List<Prediction> predictions = Predictions.of(solution, Corner.NOMINAL).stream()
+        List<Prediction> predictions = Predictions.of(solution, Corner.NOMINAL, decks).stream()
                 .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
                 .toList();
-        return new PredictedDesign(design, solution, predictions);
+        return new PredictedDesign(design, solution, predictions, decks);
     }
 }

@@ -1,6 +1,7 @@
 package lampproof.prediction;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.design.Design;
 import lampproof.spec.Amount;
@@ -17,14 +18,24 @@ public final class Predictions {
      * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
      */
     public static List<Prediction> of(Solution solution, Corner corner) {
-        solution.temperatures().requireRated();
-        return ofAny(solution, corner);
+        return of(solution, corner, DeckKind.STANDARD);
     }
 
-    /** Every figure of a solved driver, even one in which a part becomes hotter than it is rated for. */
-    public static List<Prediction> ofAny(Solution solution, Corner corner) {
+    /**
+     * Every figure of a solved driver that some decks settle, or that none does, in the order of the catalogue.
+     *
+     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
+     */
+    public static List<Prediction> of(Solution solution, Corner corner, Set<DeckKind> decks) {
+        solution.temperatures().requireRated();
+        return ofAny(solution, corner, decks);
+    }
+
+    /** The same, even for a driver in which a part becomes hotter than it is rated for. */
+    public static List<Prediction> ofAny(Solution solution, Corner corner, Set<DeckKind> decks) {
         return FigureCatalogue.entries().stream()
                 .flatMap(entry -> entry.readings().stream()
+                        .filter(reading -> reading.deck() == null || decks.contains(reading.deck()))
                         .map(reading -> prediction(entry, reading, reading.deck(), solution, corner)))
                 .toList();
     }
@@ -54,7 +65,8 @@ public final class Predictions {
         Solution solution = Solution.of(design.at(voltage).driver());
         solution.temperatures().requireRated();
         return FigureCatalogue.entries().stream()
-                .map(entry -> prediction(entry, entry.widest(), null, solution, corner));
+                .flatMap(entry ->
+                        entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
     }
 
     private static Amount lineVoltage(Design design) {

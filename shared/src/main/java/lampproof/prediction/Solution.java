@@ -1,9 +1,12 @@
 package lampproof.prediction;
 
 import lampproof.design.Driver;
+import lampproof.design.Exposure.Ratings;
 import lampproof.design.Fittings;
 import lampproof.design.LedString;
 import lampproof.design.Topology;
+import lampproof.event.EventResult;
+import lampproof.event.LampEvents;
 import lampproof.prediction.heat.Temperatures;
 import lampproof.prediction.loss.Losses;
 import lampproof.quasistatic.AnglePoint;
@@ -24,6 +27,7 @@ import lampproof.quasistatic.StringStress;
  * @param crestString string at the crest of the line
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
+ * @param events what faults and surges do to it; marched when asked for
  */
 public record Solution(
         Operation operation,
@@ -33,7 +37,8 @@ public record Solution(
         StageStress crestStage,
         StringStress crestString,
         Losses losses,
-        Temperatures temperatures) {
+        Temperatures temperatures,
+        LampEvents events) {
 
     private static final double RATED_TEMPERATURE = 25;
 
@@ -56,7 +61,8 @@ public record Solution(
                 operation.stageAtCrest(),
                 operation.stringAtCrest(),
                 losses,
-                Temperatures.of(operation.driver(), losses, string.power()));
+                Temperatures.of(operation.driver(), losses, string.power()),
+                new LampEvents(operation));
     }
 
     /** The driver. */
@@ -107,6 +113,25 @@ public record Solution(
     /** String power over string power and all losses, also those that no deck contains [%]. */
     public double efficiency() {
         return 100 * string.power() / (string.power() + losses.total());
+    }
+
+    /**
+     * What an event does.
+     *
+     * @throws IllegalArgumentException when the deck shows none
+     */
+    public EventResult event(DeckKind deck) {
+        return switch (deck) {
+            case OPEN_STRING -> events.openString();
+            case SHORTED_STRING -> events.shortedString();
+            case SURGE -> events.surge();
+            case CREST, MAINS -> throw new IllegalArgumentException(deck.word() + " shows no event");
+        };
+    }
+
+    /** What the parts are rated for. */
+    public Ratings ratings() {
+        return fittings().exposure().ratings();
     }
 
     /** Least bus voltage [V]: a step-down converter cannot empty the bus below its output. */

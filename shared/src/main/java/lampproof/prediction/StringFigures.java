@@ -9,6 +9,7 @@ import static lampproof.prediction.Sources.FLICKER;
 import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
+import lampproof.event.EventResult;
 
 /** Figures of the string and the capacitor across it. */
 final class StringFigures {
@@ -40,7 +41,9 @@ final class StringFigures {
                                 "ANSI/IES definition of the flicker index")
                         .mains(s -> s.string().flickerIndex()),
                 figure("output.voltage.peak", "V_o,pk", "V", PEAK, "greatest output voltage", MODEL)
-                        .mains(s -> s.string().peakVoltage()),
+                        .mains(s -> s.string().peakVoltage())
+                        .openString(EventResult::outputVoltage)
+                        .surge(EventResult::outputVoltage),
                 figure(
                                 "string.current.ripple.line",
                                 "dI_s,2f",

@@ -10,6 +10,7 @@ import static lampproof.prediction.Sources.OHM;
 import static lampproof.prediction.Sources.RMS;
 
 import java.util.List;
+import lampproof.event.EventResult;
 import lampproof.quasistatic.StageStress;
 
 /** Figures of the switch and the resistor that senses its current. */
@@ -27,7 +28,8 @@ final class SwitchFigures {
                                 "greatest switch current outside the switching edges",
                                 MODEL)
                         .crest(s -> s.crestStage().inductorPeak())
-                        .mains(s -> s.stage().inductorPeak()),
+                        .mains(s -> s.stage().inductorPeak())
+                        .shortedString(EventResult::switchCurrent),
                 figure("switch.current.rms", "I_Q", "A", MEAN, "rms switch current", RMS)
                         .crest(s -> s.crestStage().switchRms())
                         .mains(s -> s.stage().switchRms()),
@@ -36,7 +38,10 @@ final class SwitchFigures {
                         .mains(s -> s.stage().switchMean()),
                 figure("switch.voltage.peak", "V_Q,pk", "V", PEAK, "greatest voltage of the switch node", MODEL)
                         .crest(Solution::crestNodeVoltage)
-                        .mains(Solution::nodeVoltage),
+                        .mains(Solution::nodeVoltage)
+                        .openString(EventResult::nodeVoltage)
+                        .shortedString(EventResult::nodeVoltage)
+                        .surge(EventResult::nodeVoltage),
                 figure(
                                 "switch.loss",
                                 "P_Q",

@@ -82,9 +82,15 @@ final class Converter {
     /** Charge that moves in and out of the bus capacitor within a cycle [C]. */
     double rippleCharge(CellCycle cycle) {
         double mean = inputCharge(cycle) / cycle.period();
-        return stepUp
-                ? (cycle.topCurrent() - cycle.trough()) * cycle.period() / 8
-                : cycle.on().charge() - mean * cycle.onTime();
+        return stepUp ? triangleAbove(cycle, mean) : cycle.on().charge() - mean * cycle.onTime();
+    }
+
+    /** Area of a triangle of current above its mean; an eighth of swing times period where it never rests [C]. */
+    private static double triangleAbove(CellCycle cycle, double mean) {
+        double swing = cycle.topCurrent() - cycle.trough();
+        double base = cycle.onTime() + cycle.rise().time() + cycle.diode().time();
+        double above = (cycle.topCurrent() - mean) / swing;
+        return 0.5 * swing * base * above * above;
     }
 
     /** Charge that a cycle gives to output capacitor and string [C]. */

@@ -5,7 +5,6 @@ import java.util.function.ToDoubleFunction;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
 import lampproof.design.LedString;
-import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 
 /** Integrals of line, filter, bridge and bus over the points of a half cycle, with the switching ripple they carry. */
@@ -13,6 +12,9 @@ final class LineIntegrals {
 
     /** The bridge conducts when it carries more than this share of the crest current [-]: less is lost in the ringing. */
     private static final double CONDUCTING = 0.01;
+
+    /** The ripple changes slowly over the angle, and its harmonics are the dearest part of a prediction. */
+    private static final int RIPPLE_STRIDE = 4;
 
     private final Driver driver;
     private final Filter filter;
@@ -25,6 +27,8 @@ final class LineIntegrals {
     }
 
     LineStress stress(int highestOrder) {
+        InputRipple ripple = ripple();
+        double bridgeSquare = mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
         double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
         double least = CONDUCTING * crestCurrent();
         LineSpectrum spectrum = LineSpectrum.of(points, highestOrder);
@@ -36,12 +40,12 @@ final class LineIntegrals {
                 spectrum.displacementFactor(),
                 180 * mean(point -> point.bridgeCurrent() > least ? 1 : 0),
                 mean(AnglePoint::bridgeCurrent),
-                Math.sqrt(mean(this::bridgeSquare)),
-                mean(this::bridgeLoss),
-                seriesResistance() * slowSquare + mean(this::dampingLoss),
+                Math.sqrt(bridgeSquare),
+                2 * (mean(this::junctionLoss) + driver.bridge().resistance() * bridgeSquare),
+                seriesResistance() * slowSquare + mean(this::rippleLoss),
                 greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
                 -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
-                Math.sqrt(mean(this::busSquare)));
+                Math.sqrt(mean(LineIntegrals::storedSquare) + ripple.bus()));
     }
 
     /** Crest of a sinusoidal line current for the string power [A]. */
@@ -66,40 +70,46 @@ final class LineIntegrals {
         return point.busRipple() * Math.hypot(1 / filter.damping(), 1 / reactance);
     }
 
-    /** A triangle's rms is its swing over the root of twelve [A^2]. */
     private double passedSquare(AnglePoint point) {
-        double swing = passedRipple(point);
-        return swing * swing / 12;
+        return meanSquare(passedRipple(point));
     }
 
-    /** The bus ripple stands across the damping resistor [W]. */
-    private double dampingLoss(AnglePoint point) {
-        return conducting(point) ? point.busRipple() * point.busRipple() / (12 * filter.damping()) : 0;
+    /** The bus ripple stands across the damping resistor, and what it drives flows through fuse and line [W]. */
+    private double rippleLoss(AnglePoint point) {
+        double damping = conducting(point) ? meanSquare(point.busRipple()) / filter.damping() : 0;
+        return damping + (driver.line().resistance() + filter.fuseResistance()) * passedSquare(point);
     }
 
-    /** Part of the switching ripple flows through the bridge [A^2]. */
-    private double bridgeSquare(AnglePoint point) {
-        double share = split(point).bridge();
-        return point.bridgeCurrent() * point.bridgeCurrent() + share * share * point.inputRippleSquare(stepUp());
+    /**
+     * Mean square of a swing of the bus. A step-up converter's triangular current makes arcs of it, whose mean square is
+     * a sine's within a tenth; a step-down converter's pulses make a triangle of it.
+     */
+    private double meanSquare(double swing) {
+        return swing * swing / (stepUp() ? 8 : 12);
     }
 
-    private double bridgeLoss(AnglePoint point) {
-        Rectifier diode = driver.bridge();
-        return 2 * diode.junction(point.bridgeCurrent()) * point.bridgeCurrent()
-                + 2 * diode.resistance() * bridgeSquare(point);
+    /** Loss in one junction of the bridge [W]. */
+    private double junctionLoss(AnglePoint point) {
+        return driver.bridge().junction(point.bridgeCurrent()) * point.bridgeCurrent();
     }
 
-    /** What the bus capacitor takes: the rest of the ripple, and bridge less converter current [A^2]. */
-    private double busSquare(AnglePoint point) {
-        double share = split(point).bus();
+    /** What the bus capacitor stores over the switching cycles: bridge less converter current [A^2]. */
+    private static double storedSquare(AnglePoint point) {
         double slow = point.bridgeCurrent() - point.inputCurrent();
-        return slow * slow + share * share * point.inputRippleSquare(stepUp());
+        return slow * slow;
     }
 
-    private RippleSplit split(AnglePoint point) {
-        return conducting(point) && point.cycle() != null
-                ? RippleSplit.of(driver, 1 / point.cycle().period())
-                : RippleSplit.BLOCKED;
+    /** The switching ripple of bridge and bus capacitor. */
+    private InputRipple ripple() {
+        double bus = 0;
+        double bridge = 0;
+        for (int k = RIPPLE_STRIDE / 2; k < points.size(); k += RIPPLE_STRIDE) {
+            InputRipple ripple = InputRipple.of(driver, points.get(k), stepUp());
+            bus += ripple.bus();
+            bridge += ripple.bridge();
+        }
+        double share = (double) RIPPLE_STRIDE / points.size();
+        return new InputRipple(bus * share, bridge * share);
     }
 
     private boolean stepUp() {

@@ -5,31 +5,36 @@ import lampproof.design.Filter;
 import org.hipparchus.complex.Complex;
 
 /**
- * How the switching ripple of the converter's input current divides while the bridge conducts, at its fundamental.
+ * How a sinusoidal ripple of the converter's input current divides while the bridge conducts.
  *
  * <p>The bus capacitor stands across the filter capacitor and the way to the mains, both behind the resistance of the
- * bridge.
+ * bridge: that of its parts and that of its junctions at the current they carry.
  *
- * @param bus share that the bus capacitor takes [-]
- * @param bridge share that flows through the bridge [-]; the two are not in phase and may add up to more than one
+ * @param bus square of the share that the bus capacitor takes [-]
+ * @param bridge square of the share that flows through the bridge [-]; the two shares are not in phase
  */
 record RippleSplit(double bus, double bridge) {
 
     /** All of it in the bus capacitor: the bridge blocks. */
     static final RippleSplit BLOCKED = new RippleSplit(1, 0);
 
-    static RippleSplit of(Driver driver, double frequency) {
-        double omega = 2 * Math.PI * frequency;
-        Complex busCapacitor = new Complex(0, -1 / (omega * driver.busCapacitance()));
-        Complex behindBridge = parallel(filterCapacitor(driver.filter(), omega), mains(driver, omega))
-                .add(2 * driver.bridge().resistance());
+    /**
+     * The split at a frequency.
+     *
+     * @param bridgeCurrent current about which the bridge is swung [A]
+     * @param omega angular frequency [rad/s]
+     */
+    static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
+        Complex busCapacitor = capacitor(driver.busCapacitance(), omega);
+        double bridge = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
+        Complex behindBridge = parallel(capacitor(driver.filter().capacitance(), omega), mains(driver, omega))
+                .add(bridge);
         Complex whole = behindBridge.add(busCapacitor);
-        return new RippleSplit(
-                behindBridge.divide(whole).norm(), busCapacitor.divide(whole).norm());
+        return new RippleSplit(square(behindBridge) / square(whole), square(busCapacitor) / square(whole));
     }
 
-    private static Complex filterCapacitor(Filter filter, double omega) {
-        return new Complex(0, -1 / (omega * filter.capacitance()));
+    private static Complex capacitor(double capacitance, double omega) {
+        return new Complex(0, -1 / (omega * capacitance));
     }
 
     private static Complex mains(Driver driver, double omega) {
@@ -40,5 +45,9 @@ record RippleSplit(double bus, double bridge) {
 
     private static Complex parallel(Complex one, Complex other) {
         return one.multiply(other).divide(one.add(other));
+    }
+
+    private static double square(Complex value) {
+        return value.getReal() * value.getReal() + value.getImaginary() * value.getImaginary();
     }
 }

@@ -57,11 +57,13 @@ public final class Vocabulary {
             quantity("filter.resistance", RESISTANCE, 0, 500, "winding of the choke"),
             quantity("filter.damping", RESISTANCE, 0, 1e6, "resistor that damps the filter"),
             quantity("filter.capacitance", CAPACITANCE, 0, 10e-6, "capacitor before the bridge"),
+            quantity("filter.dissipation_factor", RATIO, 0, 0.2, "of that capacitor at the line frequency"),
             //
             quantity("bridge.drop", VOLTAGE, 0, 3, "threshold voltage of one bridge diode"),
             quantity("bridge.resistance", RESISTANCE, 0, 50, "dynamic resistance of one bridge diode"),
             quantity("bridge.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of the bridge"),
             quantity("bus.capacitance", CAPACITANCE, 0, 100e-6, "capacitor behind the bridge"),
+            quantity("bus.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("bus.voltage_rating", VOLTAGE, 20, 2000, "highest voltage of that capacitor"),
             //
             choice("driver.topology", "step-down step-up", "converter"),
@@ -75,6 +77,12 @@ public final class Vocabulary {
             quantity("switching.max_on_time", TIME, 100e-9, 1e-3, "longest time for which the switch stays closed"),
             quantity("switching.delay", TIME, 0, 10e-6, "from the current limit to the switch being open"),
             quantity("switching.blanking", TIME, 0, 10e-6, "after closing, time in which the sense signal is ignored"),
+            quantity(
+                    "switching.current_limit",
+                    CURRENT,
+                    1e-3,
+                    100,
+                    "switch current at which protection opens the switch"),
             quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),
             //
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
@@ -89,6 +97,7 @@ public final class Vocabulary {
             //
             quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
             quantity("switch.capacitance", CAPACITANCE, 0, 10e-9, "output capacitance, energy-related"),
+            quantity("switch.snubber_capacitance", CAPACITANCE, 0, 1e-9, "of an RC snubber across the switch"),
             quantity("switch.gate_charge", CHARGE, 0, 1e-6, "total charge of the gate"),
             quantity("switch.gate_voltage", VOLTAGE, 1, 30, "drive voltage of the gate"),
             quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
@@ -110,6 +119,12 @@ public final class Vocabulary {
             quantity("output.capacitance", CAPACITANCE, 0, 1e-3, "capacitor across the string, at its working voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
+            quantity(
+                    "output.voltage_limit",
+                    VOLTAGE,
+                    2,
+                    2000,
+                    "output voltage at which protection stops the control cell"),
             choice("output.kind", "film ceramic electrolytic", "what that capacitor is made of"),
             quantity("output.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of that capacitor"),
             //
@@ -122,6 +137,7 @@ public final class Vocabulary {
             quantity("string.voltage", VOLTAGE, 2, 600, "voltage of the LED string at its current, 25 degC"),
             quantity("string.current", CURRENT, 1e-3, 3, "mean current of the LED string"),
             quantity("string.resistance", RESISTANCE, 0, 50e3, "dynamic resistance of the string at its current"),
+            quantity("string.short_resistance", RESISTANCE, 10e-3, 100, "what is left of a string that is shorted"),
             quantity("string.count", COUNT, 1, 500, "LED junctions in series"),
             quantity(
                     "string.temperature_slope",
@@ -131,6 +147,11 @@ public final class Vocabulary {
                     "change of the string voltage with temperature"),
             quantity("string.light_share", RATIO, 0, 0.9, "share of the string power that leaves as light"),
             quantity("string.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the LEDs"),
+            //
+            choice("surge.wave", "ring combination", "100 kHz ring wave, or 1.2/50 - 8/20 us combination wave"),
+            quantity("surge.voltage", VOLTAGE, 10, 10e3, "peak of the open surge generator, line to neutral"),
+            quantity("surge.impedance", RESISTANCE, 1, 500, "resistance of the generator of the ring wave"),
+            quantity("surge.angle", ANGLE, 0, 180, "line angle at which the surge strikes"),
             //
             quantity("ambient.temperature", TEMPERATURE, -40, 85, "air around the lamp"),
             quantity("ambient.coldest", TEMPERATURE, -60, 85, "coldest air in which the lamp must start"),

@@ -103,6 +103,31 @@ class LossFiguresTest {
                 .isPositive();
     }
 
+    /** 22 nF on 230 V and 50 Hz with 2 %: 230^2 x 314.16 x 22 nF x 0.02 = 7.312 mW; the bus by its ripple current. */
+    @Test
+    void film_capacitors_burn_their_loss_angle_and_their_resistance() {
+        Solution solution = solve(Lamps.stepUp(
+                Law.BOUNDARY,
+                "filter.capacitance,,22,,nF,",
+                "filter.dissipation_factor,,2,,%,",
+                "bus.resistance,,3,,Ohm,"));
+        double ripple = value(solution, "bus.ripple_current.rms");
+        assertThat(value(solution, "loss.capacitors"))
+                .isCloseTo(7.312e-3 + 3 * ripple * ripple, withinPercentage(0.01));
+    }
+
+    /** At 65 kHz, opening at the output voltage: between half of C V^2 f and all of it; none without a snubber. */
+    @Test
+    void a_snubber_burns_the_square_of_the_node_voltage_and_counts_in_the_total() {
+        Solution without = solve(Lamps.stepUp(Law.FIXED_DUTY));
+        Solution snubbed = solve(Lamps.stepUp(Law.FIXED_DUTY, "switch.snubber_capacitance,,10,,pF,"));
+        double most = 10e-12 * 420 * 420 * 65e3;
+        assertThat(value(without, "loss.snubber")).isZero();
+        assertThat(value(snubbed, "loss.snubber")).isBetween(0.5 * most, 1.1 * most);
+        assertThat(value(snubbed, "loss.total") - value(without, "loss.total"))
+                .isCloseTo(value(snubbed, "loss.snubber"), withinPercentage(1e-6));
+    }
+
     /** Same ampere-turns in the core: B = L I / (N A). */
     @Test
     void flux_and_saturation_margin_follow_from_the_winding() {

@@ -19,6 +19,7 @@ final class SolvedLamps {
                 .findFirst()
                 .orElseThrow()
                 .widest()
+                .orElseThrow()
                 .value()
                 .applyAsDouble(solution);
     }

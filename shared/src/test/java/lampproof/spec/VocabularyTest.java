@@ -31,6 +31,7 @@ class VocabularyTest {
                         "diode",
                         "sense",
                         "output",
+                        "surge",
                         "bleeder",
                         "bias",
                         "string",

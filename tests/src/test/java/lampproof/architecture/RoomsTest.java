@@ -28,8 +28,9 @@ class RoomsTest {
             physics     -> fault
             design      -> spec physics fault
             quasistatic -> design physics fault
-            prediction  -> quasistatic design physics spec file fault
-            deck        -> prediction quasistatic design spec file fault
+            event       -> quasistatic design physics fault
+            prediction  -> event quasistatic design physics spec file fault
+            deck        -> prediction event quasistatic design physics spec file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault

@@ -48,7 +48,7 @@ class BrokenPhysicsTest {
     /** Half the on-time halves every current and doubles the frequency, but for the minimum off-time. */
     @Test
     void halfTheOnTimeIsFoundInTimesAndCurrentsOfTheStepUpDriver() throws Exception {
-        List<String> differing = differing("step-up", "V\\(on_timer\\) < ([^ ]+)", 0.5);
+        List<String> differing = differing("step-up", "V\\(on_timer\\) < ([^ )]+)", 0.5);
         assertThat(differing)
                 .contains(
                         "switching.on_time",

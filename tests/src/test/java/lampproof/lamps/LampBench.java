@@ -5,8 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -41,7 +41,7 @@ final class LampBench {
     }
 
     /** One lamp and the decks that are wanted of it. */
-    record Order(Lamp lamp, Collection<DeckKind> decks) {}
+    record Order(Lamp lamp, Set<DeckKind> decks) {}
 
     /** Tries every lamp and tells each in the order of the orders. */
     void run(List<Order> orders, Consumer<LampTrial> sink) throws InterruptedException, ExecutionException {
@@ -62,7 +62,7 @@ final class LampBench {
     private LampTrial trial(Order order) {
         PredictedDesign predicted;
         try {
-            predicted = PredictedDesign.of(order.lamp().spec());
+            predicted = PredictedDesign.of(order.lamp().spec(), order.decks());
         } catch (UserFault fault) {
             return new LampTrial(order.lamp(), fault.getMessage(), List.of());
         }

@@ -5,8 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import lampproof.prediction.DeckKind;
 import lampproof.simulator.Simulator;
@@ -30,11 +33,18 @@ final class LongRun {
         Files.deleteIfExists(run.figures);
         bench.run(
                 LongStream.range(first, first + count)
-                        .mapToObj(seed -> new LampBench.Order(LampGenerator.of(seed), List.of(DeckKind.values())))
+                        .mapToObj(seed -> new LampBench.Order(LampGenerator.of(seed), decks(arguments)))
                         .toList(),
                 run::add);
         Files.writeString(folder.resolve("summary.txt"), run.series.text());
         System.out.print(run.series.text());
+    }
+
+    /** The decks that the last arguments name, otherwise the standard ones. */
+    private static Set<DeckKind> decks(String[] arguments) {
+        return arguments.length == 4
+                ? DeckKind.STANDARD
+                : Arrays.stream(arguments).skip(4).map(DeckKind::of).collect(Collectors.toUnmodifiableSet());
     }
 
     private void add(LampTrial trial) {

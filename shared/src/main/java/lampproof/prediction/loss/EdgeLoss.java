@@ -6,6 +6,7 @@ import lampproof.design.Topology;
 import lampproof.physics.GateLoss;
 import lampproof.physics.OverlapLoss;
 import lampproof.physics.RecoveryLoss;
+import lampproof.physics.SnubberLoss;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.CellCycle;
 
@@ -40,6 +41,12 @@ final class EdgeLoss {
     double gate() {
         return mean.ofCycles(
                 (point, cycle) -> GateLoss.power(edges.gateVoltage(), edges.gateCharge(), 1 / cycle.period()));
+    }
+
+    /** The snubber of the switch [W]. */
+    double snubber() {
+        return mean.ofCycles((point, cycle) -> SnubberLoss.power(
+                edges.snubberCapacitance(), nodeVoltage(point), cycle.ring().voltage(), 1 / cycle.period()));
     }
 
     /** Recovery of the diode where the switch turns it off under current [W]. */

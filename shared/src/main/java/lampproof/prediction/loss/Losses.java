@@ -23,6 +23,8 @@ import lampproof.quasistatic.StringStress;
  * @param forward conduction of the diode [W]
  * @param recovery recovery of the diode [W]
  * @param sense sense resistor [W]
+ * @param snubber snubber across the switch [W]
+ * @param capacitors dielectric of the filter capacitor and series resistance of the bus capacitor [W]
  * @param output series resistance of the output capacitor [W]
  * @param bias supply of the controller [W]
  * @param bleeder load for the dimmer [W]
@@ -40,6 +42,8 @@ public record Losses(
         double forward,
         double recovery,
         double sense,
+        double snubber,
+        double capacitors,
         double output,
         double bias,
         double bleeder) {
@@ -65,6 +69,8 @@ public record Losses(
                 stage.diodeLoss(),
                 edges.recovery(),
                 stage.senseLoss(),
+                edges.snubber(),
+                supply.capacitors(line.busRippleCurrent()),
                 driver.fittings().outputResistance() * string.capacitorRms() * string.capacitorRms(),
                 supply.bias(gate),
                 supply.bleeder());
@@ -90,10 +96,12 @@ public record Losses(
         Map<String, Double> parts = new LinkedHashMap<>();
         parts.put("filter", filter);
         parts.put("bridge", bridge);
+        parts.put("capacitors", capacitors);
         parts.put("bleeder", bleeder);
         parts.put("bias", bias);
         parts.put("inductor", inductor());
         parts.put("switch", powerSwitch());
+        parts.put("snubber", snubber);
         parts.put("sense", sense);
         parts.put("diode", diode());
         parts.put("output", output);

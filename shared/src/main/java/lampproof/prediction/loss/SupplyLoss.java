@@ -3,9 +3,10 @@ package lampproof.prediction.loss;
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
 import lampproof.design.Edges;
+import lampproof.design.Fittings;
 import lampproof.quasistatic.AnglePoint;
 
-/** The linear supply of the controller, and the load that a dimmer needs. */
+/** The capacitors of filter and bus, the linear supply of the controller, and the load that a dimmer needs. */
 final class SupplyLoss {
 
     private final Driver driver;
@@ -19,6 +20,21 @@ final class SupplyLoss {
     /** What controller and gate take from the bus, less what the gate burns itself [W]. */
     double bias(double gateLoss) {
         return mean.of(point -> point.busVoltage() * (driver.fittings().bias() + gateCurrent(point))) - gateLoss;
+    }
+
+    /**
+     * The capacitors of filter and bus [W], whose rms ripple current [A] is given.
+     *
+     * <p>The filter capacitor sees the line voltage: {@code V^2 w C tan d}. The bus capacitor: {@code I^2 ESR}.
+     */
+    double capacitors(double busRipple) {
+        Fittings.LossyCapacitors parts = driver.fittings().capacitors();
+        double voltage = driver.line().voltage();
+        double reactive = voltage
+                * voltage
+                * driver.line().angularFrequency()
+                * driver.filter().capacitance();
+        return reactive * parts.dissipationFactor() + busRipple * busRipple * parts.busResistance();
     }
 
     private double gateCurrent(AnglePoint point) {

@@ -1,6 +1,7 @@
 <#-- Every block, one file each. -->
 <#include "heading.ftl">
 <#include "mains.ftl">
+<#include "surge.ftl">
 <#include "filter.ftl">
 <#include "bridge.ftl">
 <#include "bus.ftl">

@@ -30,13 +30,25 @@ Cfollow follow 0 ${cell.followCapacitance} ic=${start.busVoltage}
 Breference reference 0 V = ${cell.flatVoltage} + ${cell.followGain}*V(follow)<#if cell.slopeVoltage gt 0> - ${cell.slopeVoltage}*V(on_timer)</#if>
 </#macro>
 
+<#-- Over-voltage of the output stops the cell for good; the trip node remembers it. -->
+<#macro overVoltage output>
+* Over-voltage limit: once the output has passed it, the cell stays off
+Bover over 0 V = (${output} > ${cell.voltageLimit} || V(trip) > 0.5) ? 1 : 0
+Rtrip over trip 1e3
+Ctrip trip 0 20e-12 ic=0
+</#macro>
+
+<#-- What protection adds to the conditions: an on-time ends at the current limit, but not within the blanking time. -->
+<#macro allowed><#if protected> && V(trip) < 0.5 && (V(sense) < ${cell.limitVoltage} || V(on_timer) < ${cell.limitBlankingTimer})</#if></#macro>
+<#macro mayStart><#if protected> && V(trip) < 0.5</#if></#macro>
+
 <#macro boundary>
 * Control: constant on-time; next cycle when the inductor current has come back to zero
 <@latch/>
 <@onTimer/>
 <@offTimer/>
 <@discharge/>
-Btarget target 0 V = V(gate) > 0.5 ? (V(on_timer) < ${cell.onTimer} ? 1 : 0) : ((I(Vinductor) < 0 && V(off_timer) > ${cell.minOffTimer}) ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((I(Vinductor) < 0 && V(off_timer) > ${cell.minOffTimer}<@mayStart/>) ? 1 : 0)
 </#macro>
 
 <#-- Whether the switch stays closed: below the reference or blanked, and not for too long. -->
@@ -49,12 +61,21 @@ Btarget target 0 V = V(gate) > 0.5 ? (V(on_timer) < ${cell.onTimer} ? 1 : 0) : (
 <@offTimer/>
 <@discharge/>
 <@reference/>
-Btarget target 0 V = V(gate) > 0.5 ? (<@carryOn/> ? 1 : 0) : (V(off_timer) > ${cell.offTimer} ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(off_timer) > ${cell.offTimer}<@mayStart/>) ? 1 : 0)
 </#macro>
 
 <#macro fixedDuty>
+<#if protected>
+* Control: a clock closes the switch for a fixed time
+<@latch/>
+<@onTimer/>
+<@discharge/>
+Vclock clock 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
+Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((V(clock) > 0.5<@mayStart/>) ? 1 : 0)
+<#else>
 * Control: fixed frequency and on-time
 Vgate gate 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.width} ${cell.period})
+</#if>
 </#macro>
 
 <#macro peakCurrent>
@@ -64,10 +85,16 @@ Vgate gate 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.width} ${c
 <@discharge/>
 <@reference/>
 Vclock clock 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
-Btarget target 0 V = V(gate) > 0.5 ? (<@carryOn/> ? 1 : 0) : (V(clock) > 0.5 ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(clock) > 0.5<@mayStart/>) ? 1 : 0)
 </#macro>
 
-<#macro control>
+<#assign protected = false>
+
+<#macro control output="">
+<#assign protected = output != "">
+<#if protected>
+<@overVoltage output=output/>
+</#if>
 <#if cell.law == "boundary">
 <@boundary/>
 <#elseif cell.law == "fixed-off-time">

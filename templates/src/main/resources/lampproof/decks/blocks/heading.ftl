@@ -1,7 +1,11 @@
 <#-- Title, cautions and the figures that this deck settles. The title line is the simulator's own. -->
-<#macro heading>
+<#macro heading shows="">
 * ${deck.title}
 *
+<#if shows != "">
+* ${shows}
+*
+</#if>
 * CAUTION: mains, the rectified bus and the string of this circuit can kill. A driver without isolation has no safe
 * side. Local codes, the applicable product standards and licensed practice come first. A simulation is no proof of
 * safety or compliance.

@@ -1,10 +1,12 @@
-<#-- The mains, from neutral to line: a sine, or its crest held still. -->
-<#macro mains held=false>
+<#-- The mains, from neutral to line: a sine from its zero crossing or from a line angle, or its crest held still. -->
+<#macro mains held=false from=0 line="line">
 * Mains
 <#if held>
-Vline line neutral DC ${driver.line.crest}
+Vline ${line} neutral DC ${driver.line.crest}
+<#elseif from == 0>
+Vline ${line} neutral SIN(0 ${driver.line.crest} ${driver.line.frequency})
 <#else>
-Vline line neutral SIN(0 ${driver.line.crest} ${driver.line.frequency})
+Vline ${line} neutral SIN(0 ${driver.line.crest} ${driver.line.frequency} 0 0 ${from})
 </#if>
 Rstray neutral 0 100e6
 </#macro>

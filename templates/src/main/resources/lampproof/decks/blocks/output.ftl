@@ -1,8 +1,22 @@
 <#-- Output capacitor and string, from a positive to a negative node. -->
-<#macro output positive negative>
+<#macro output positive negative fault="">
 * Output capacitor and string of LEDs: knee and dynamic resistance
 Cout ${positive} ${negative} ${driver.output.capacitance} ic=${start.outputVoltage}
+<#if fault == "open">
+* The string opens: the switch in series lets go
+Sfault ${positive} joint fault 0 fault
+Vfault fault 0 PULSE(1 0 ${event.instant} ${event.edge} ${event.edge} 1)
+.model fault sw(vt=0.5 vh=0.1 ron=1e-3 roff=1e9)
+Vstring joint anode 0
+<#elseif fault == "shorted">
+* The string is shorted: the switch across it closes
+Sfault anode ${negative} fault 0 fault
+Vfault fault 0 PULSE(0 1 ${event.instant} ${event.edge} ${event.edge} 1)
+.model fault sw(vt=0.5 vh=0.1 ron=${event.shortResistance} roff=1e9)
 Vstring ${positive} anode 0
+<#else>
+Vstring ${positive} anode 0
+</#if>
 Rstring anode knee ${driver.string.resistance}
 Vknee knee forward ${driver.string.knee}
 Dstring forward ${negative} one_way

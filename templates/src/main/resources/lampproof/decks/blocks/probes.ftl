@@ -1,8 +1,8 @@
 <#-- What is written: one column for each probe that the checker knows. -->
-<#macro probes coilSource diodeSink output outputNode>
+<#macro probes coilSource diodeSink output outputNode lineCurrent="Vline">
 * Probes
 .save v(line) v(neutral) v(filtered) v(bus) v(${outputNode}) v(drain) v(gate)
-.save i(Vline) i(Vbridge) i(Vinductor) i(Vswitch) i(Vdiode) i(Vstring)
+.save i(${lineCurrent}) i(Vbridge) i(Vinductor) i(Vswitch) i(Vdiode) i(Vstring)
 .control
 set wr_singlescale
 set wr_vecnames
@@ -15,7 +15,7 @@ if time[length(time)-1] < ${deck.almostStop}
   quit 4
 end
 let line_voltage = v(line) - v(neutral)
-let line_current = -i(Vline)
+let line_current = <#if lineCurrent == "Vline">-</#if>i(${lineCurrent})
 let filtered_voltage = v(filtered) - v(neutral)
 let bridge_voltage = abs(v(filtered) - v(neutral)) - v(bus)
 let bridge_current = i(Vbridge)

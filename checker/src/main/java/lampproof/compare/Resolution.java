@@ -1,0 +1,154 @@
+package lampproof.compare;
+
+import static lampproof.prediction.Probe.BRIDGE_CURRENT;
+import static lampproof.prediction.Probe.DIODE_CURRENT;
+import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.LINE_CURRENT;
+import static lampproof.prediction.Probe.LINE_VOLTAGE;
+import static lampproof.prediction.Probe.SWITCH_CURRENT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import lampproof.measure.MeanProduct;
+import lampproof.measure.Measured;
+import lampproof.measure.Measurement;
+import lampproof.measure.OnTime;
+import lampproof.measure.PointCount;
+import lampproof.measure.RootMeanSquare;
+import lampproof.measure.SwitchingWindow;
+import lampproof.measure.Zigzag;
+import lampproof.prediction.Probe;
+import lampproof.waveform.Engineering;
+
+/**
+ * Whether the points of a record follow the waveforms.
+ *
+ * <p>The error of a mean over straight lines between points falls with the square of their distance. So when every second
+ * point is left out, a figure moves by three times the error that it had before.
+ */
+final class Resolution {
+
+    private static final String NAME = "resolved";
+
+    private static final double STEPS_PER_CYCLE = 20;
+    private static final double STEPS_PER_ON_TIME = 10;
+    private static final double STEPS_OF_AN_EVENT = 1000;
+
+    /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
+    private static final double FIGURE_BAND = 0.02;
+
+    /** Far from both: measured on the step-up example, Gear's rule has none, the trapezoidal rule 28 in 100 [-]. */
+    private static final double ZIGZAG = 0.01;
+
+    private final Bench bench;
+    private final List<Halving> halvings = new ArrayList<>();
+    private final PointCount points;
+    private final SwitchingWindow cycles;
+    private final Taking onTime;
+    private final Taking zigzag;
+
+    /** A figure from every point, and from every second one. */
+    private record Halving(String figure, Taking all, Taking half) {
+
+        /** Change relative to the figure from every point [-]; not a number when one is absent. */
+        double change() {
+            Measured change = all.result().with(half.result(), (a, h) -> a == 0 ? h : (h - a) / a);
+            return change.present() ? Math.abs(change.value()) : Double.NaN;
+        }
+
+        boolean moves() {
+            return !(change() <= FIGURE_BAND);
+        }
+
+        String told() {
+            return figure + " moves by " + Trust.percent(change()) + " (limit " + Trust.percent(FIGURE_BAND) + ")";
+        }
+    }
+
+    Resolution(Bench bench) {
+        this.bench = bench;
+        points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
+        cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
+        onTime = bench.add(new OnTime(bench.window(), bench.gate()));
+        zigzag = bench.add(new Zigzag(bench.window(), bench.channel(SWITCH_CURRENT)));
+        halve(
+                "line.power.mean",
+                () -> new MeanProduct(bench.window(), bench.channel(LINE_VOLTAGE), bench.channel(LINE_CURRENT)));
+        for (Probe current : List.of(BRIDGE_CURRENT, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT)) {
+            halve(current.dotted() + ".rms", () -> new RootMeanSquare(bench.window(), bench.channel(current)));
+        }
+    }
+
+    /** The check, once the pass is over. */
+    TrustCheck check() {
+        TrustCheck steps = checkOfSteps();
+        if (!steps.passed()) {
+            return steps;
+        }
+        return zigzag.result().value() > ZIGZAG ? rings() : followed(steps.text());
+    }
+
+    /** After a fault the switch may rest for good, so that all steps count where there is no whole cycle. */
+    TrustCheck checkOfEvent() {
+        if (perCycle().present() && onTime.result().present()) {
+            return checkOfSteps();
+        }
+        double steps = points.result().present() ? points.result().value() : 0;
+        String text = Math.round(steps) + " steps (at least " + Math.round(STEPS_OF_AN_EVENT) + ")";
+        return TrustCheck.of(NAME, steps >= STEPS_OF_AN_EVENT, text);
+    }
+
+    private Measured perCycle() {
+        return points.result().with(cycles.result(), (all, count) -> all / count);
+    }
+
+    private TrustCheck checkOfSteps() {
+        Measured perCycle = perCycle();
+        Measured perPulse = points.whileOn().with(cycles.result(), (on, count) -> on / count);
+        if (!perCycle.present() || !onTime.result().present()) {
+            String reason = perCycle.present() ? onTime.result().note() : perCycle.note();
+            return TrustCheck.failed(NAME, "no switching seen: " + reason);
+        }
+        String steps = steps(perCycle.value(), perPulse.value());
+        boolean enough = perCycle.value() >= STEPS_PER_CYCLE && perPulse.value() >= STEPS_PER_ON_TIME;
+        return TrustCheck.of(NAME, enough, enough ? steps : "too coarse: " + steps);
+    }
+
+    private void halve(String figure, Supplier<Measurement> measurement) {
+        Taking all = bench.add(measurement.get());
+        Taking half = bench.pass().addSparse(measurement.get())::result;
+        halvings.add(new Halving(figure, all, half));
+    }
+
+    private TrustCheck rings() {
+        return TrustCheck.failed(
+                NAME,
+                "numerical ringing: switch.current turns back at every point in "
+                        + Trust.percent(zigzag.result().value()) + " of the record (limit " + Trust.percent(ZIGZAG)
+                        + "): integrate with method=gear");
+    }
+
+    private TrustCheck followed(String steps) {
+        List<String> moving =
+                halvings.stream().filter(Halving::moves).map(Halving::told).toList();
+        return moving.isEmpty()
+                ? TrustCheck.passed(NAME, steps + "; with every second point left out " + widest() + " at most")
+                : TrustCheck.failed(NAME, "too coarse: with every second point left out " + String.join(", ", moving));
+    }
+
+    /** The figure that moves most. */
+    private String widest() {
+        return halvings.stream()
+                .max((a, b) -> Double.compare(a.change(), b.change()))
+                .map(Halving::told)
+                .orElseThrow();
+    }
+
+    private String steps(double perCycle, double perPulse) {
+        return Math.round(perCycle) + " steps in a switching cycle (at least " + Math.round(STEPS_PER_CYCLE) + "), "
+                + Math.round(perPulse) + " of them in the on-time of "
+                + Engineering.rounded(onTime.result().value(), "s") + " (at least " + Math.round(STEPS_PER_ON_TIME)
+                + ")";
+    }
+}

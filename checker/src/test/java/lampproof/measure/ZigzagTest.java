@@ -1,0 +1,42 @@
+package lampproof.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+class ZigzagTest {
+
+    private final MeasuringPass pass = new MeasuringPass();
+    private final Channel channel = pass.channel("i");
+
+    /** By hand: of 100 steps the first three turn fewer than three times. */
+    @Test
+    void turningBackAtEveryPointIsZigzag() {
+        assertThat(zigzag(n -> n % 2)).isCloseTo(0.97, within(1e-12));
+    }
+
+    @Test
+    void anOscillationOfSixPointsIsNone() {
+        assertThat(zigzag(n -> Math.sin(2 * Math.PI * n / 6))).isZero();
+    }
+
+    @Test
+    void theRoundingOfASolverIsNone() {
+        assertThat(zigzag(n -> n + 1e-4 * (n % 2))).isZero();
+    }
+
+    @Test
+    void aLoneSpikeIsNone() {
+        assertThat(zigzag(n -> n == 50 ? 1 : 0)).isZero();
+    }
+
+    private double zigzag(IntToDoubleFunction values) {
+        Measurement zigzag = pass.add(new Zigzag(Window.of(0, 100), channel));
+        for (int n = 0; n <= 100; n++) {
+            pass.row(n, new double[] {values.applyAsDouble(n)});
+        }
+        return zigzag.result().value();
+    }
+}

@@ -1,0 +1,38 @@
+package lampproof.deck;
+
+import java.util.Map;
+import lampproof.design.Driver;
+import lampproof.event.LampEvents;
+import lampproof.prediction.Solution;
+import lampproof.quasistatic.AnglePoint;
+
+/** Some tens of switching cycles with the line held at its crest. */
+record CrestScene(Solution solution) implements Scene {
+
+    private static final double CYCLES = 40 + LampEvents.CLOCK_AT_END;
+    private static final double STEPS_PER_ON_TIME = 100;
+
+    @Override
+    public double step() {
+        return solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+    }
+
+    @Override
+    public double stop() {
+        return CYCLES / solution.crestStage().leastFrequency();
+    }
+
+    @Override
+    public Map<String, Object> start() {
+        Driver driver = solution.driver();
+        AnglePoint crest = solution.operation().crest();
+        double series = driver.line().resistance() + driver.filter().seriesResistance();
+        return Map.of(
+                "filterCurrent", crest.inputCurrent(),
+                "filterVoltage", driver.line().crest() - series * crest.inputCurrent(),
+                "busVoltage", crest.busVoltage(),
+                "outputVoltage", crest.outputVoltage(),
+                "inductorCurrent", crest.cycle().startCurrent(),
+                "balanceCurrent", crest.outputCurrent() - crest.stringCurrent());
+    }
+}

@@ -1,0 +1,32 @@
+package lampproof.deck;
+
+import java.util.Map;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Solution;
+
+/** What sets one kind of deck apart: how far it runs, in which steps, and from which state. */
+interface Scene {
+
+    /** The scene of a kind of deck. */
+    static Scene of(DeckKind kind, Solution solution) {
+        return switch (kind) {
+            case CREST -> new CrestScene(solution);
+            case MAINS -> new MainsScene(solution);
+            case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
+        };
+    }
+
+    /** The longest step of the simulator [s]. */
+    double step();
+
+    /** The simulated time at which the deck ends [s]. */
+    double stop();
+
+    /** The state that it starts from, by the names of the templates [V] [A]. */
+    Map<String, Object> start();
+
+    /** What happens and when, by the names of the templates; empty for a steady state. */
+    default Map<String, Object> event() {
+        return Map.of();
+    }
+}

@@ -1,0 +1,32 @@
+package lampproof.design;
+
+/**
+ * What can happen to a lamp besides ordinary use, and what protects it.
+ *
+ * @param voltageLimit output voltage at which the control cell stops for good [V]
+ * @param currentLimit switch current at which the control cell ends an on-time [A]
+ * @param blanking time after turn-on in which that current is not looked at [s]
+ * @param shortResistance resistance of a string that is shorted [Ohm]
+ * @param surge surge on the mains
+ * @param ratings what the parts are rated for
+ */
+public record Exposure(
+        double voltageLimit,
+        double currentLimit,
+        double blanking,
+        double shortResistance,
+        Surge surge,
+        Ratings ratings) {
+
+    /**
+     * What parts are rated for.
+     *
+     * @param busVoltage bus capacitor [V]
+     * @param outputVoltage output capacitor [V]
+     * @param switchVoltage switch [V]
+     * @param switchCurrent peak current of the switch [A]
+     * @param diodeVoltage diode [V]
+     */
+    public record Ratings(
+            double busVoltage, double outputVoltage, double switchVoltage, double switchCurrent, double diodeVoltage) {}
+}

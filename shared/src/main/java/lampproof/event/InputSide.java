@@ -1,0 +1,89 @@
+package lampproof.event;
+
+import lampproof.design.Driver;
+import lampproof.design.Filter;
+import lampproof.design.Rectifier;
+import lampproof.quasistatic.AnglePoint;
+
+/** Fuse, filter, bridge and bus. */
+final class InputSide {
+
+    private static final double LEAST_CAPACITANCE = 1e-12;
+    private static final double LEAST_INDUCTANCE = 1e-6;
+    private static final int ITERATIONS = 60;
+    private static final double SETTLED = 1e-9;
+
+    private final LineFeed feed;
+    private final Filter filter;
+    private final Rectifier bridge;
+    private final double series;
+    private final double filterCapacitance;
+    private final double busCapacitance;
+    private double chokeCurrent;
+    private double filterVoltage;
+    private double busVoltage;
+    private double bridgeCurrent;
+    private double lineCurrent;
+
+    InputSide(Driver driver, LineFeed feed, AnglePoint start) {
+        this.feed = feed;
+        filter = driver.filter();
+        bridge = driver.bridge();
+        series = driver.line().resistance() + filter.fuseResistance();
+        filterCapacitance = Math.max(LEAST_CAPACITANCE, filter.capacitance());
+        busCapacitance = Math.max(LEAST_CAPACITANCE, driver.busCapacitance());
+        chokeCurrent = start.lineCurrent();
+        bridgeCurrent = start.bridgeCurrent();
+        busVoltage = start.busVoltage();
+        filterVoltage = start.lineVoltage() - (series + filter.resistance()) * start.lineCurrent();
+    }
+
+    double busVoltage() {
+        return busVoltage;
+    }
+
+    double lineCurrent() {
+        return lineCurrent;
+    }
+
+    /** Goes on by a step [s] while the converter takes a current [A] from the bus. */
+    void advance(double step, double load) {
+        double resistance = series + feed.resistance();
+        double whole = resistance + filter.damping();
+        double fused = (feed.voltage() * filter.damping()
+                        + filterVoltage * resistance
+                        - chokeCurrent * resistance * filter.damping())
+                / whole;
+        double across = fused - filterVoltage;
+        chokeCurrent +=
+                step * (across - filter.resistance() * chokeCurrent) / Math.max(LEAST_INDUCTANCE, filter.inductance());
+        lineCurrent = chokeCurrent + across / filter.damping();
+        feed.advance(step, lineCurrent);
+        double unloaded = filterVoltage + step * lineCurrent / filterCapacitance;
+        double discharged = busVoltage - step * load / busCapacitance;
+        double sign = Math.signum(unloaded);
+        bridgeCurrent =
+                bridgeCurrent(Math.abs(unloaded) - discharged, step / filterCapacitance + step / busCapacitance);
+        filterVoltage = unloaded - sign * step * bridgeCurrent / filterCapacitance;
+        busVoltage = discharged + step * bridgeCurrent / busCapacitance;
+    }
+
+    /** The current at which two diodes drop what the two capacitors differ by at the end of the step, by Newton's rule. */
+    private double bridgeCurrent(double drive, double perAmpere) {
+        if (drive <= 0) {
+            return 0;
+        }
+        double linear = perAmpere + 2 * bridge.resistance();
+        double current = Math.max(0, bridgeCurrent);
+        for (int i = 0; i < ITERATIONS; i++) {
+            double miss = drive - linear * current - 2 * bridge.junction(current);
+            double slope = linear + 2 * bridge.slope() / (current + bridge.saturationCurrent());
+            double next = Math.max(0, current + miss / slope);
+            if (Math.abs(next - current) <= SETTLED * (1 + next)) {
+                return next;
+            }
+            current = next;
+        }
+        return current;
+    }
+}

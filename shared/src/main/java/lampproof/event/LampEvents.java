@@ -1,0 +1,99 @@
+package lampproof.event;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import lampproof.design.Control;
+import lampproof.design.Driver;
+import lampproof.design.Law;
+import lampproof.design.Surge;
+import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.Operation;
+
+/** The events of a lamp, each marched when it is first asked for. */
+public final class LampEvents {
+
+    private static final double CYCLES_BEFORE = 5.3;
+    private static final double CYCLES_AFTER = 20;
+    private static final double SURGE_TIME = 60e-6;
+    private static final double MOST_PERIODS = 1.25;
+
+    /** How much of a clock period has passed at the end: on an edge a simulator's last steps vanish [-]. */
+    public static final double CLOCK_AT_END = 0.95;
+
+    private final Operation operation;
+    private final Map<String, EventResult> known = new ConcurrentHashMap<>();
+
+    /** The events of a lamp in its steady state. */
+    public LampEvents(Operation operation) {
+        this.operation = operation;
+    }
+
+    /** The string opens at the crest of the line; shown until some cycles after the control cell has stopped. */
+    public EventResult openString() {
+        return once("open", () -> {
+            LampMarch march = atCrest();
+            march.through(instant(), StringFault.NONE);
+            march.until(MOST_PERIODS * 2 * driver().line().halfPeriod(), StringFault.OPEN);
+            march.through(end(march.time() + CYCLES_AFTER * period()), StringFault.OPEN);
+            return march.result(instant());
+        });
+    }
+
+    /** The string is shorted at the crest of the line; shown for an eighth of a line cycle. */
+    public EventResult shortedString() {
+        return once("shorted", () -> {
+            LampMarch march = atCrest();
+            march.through(instant(), StringFault.NONE);
+            double eighth = driver().line().halfPeriod() / 4;
+            march.through(end(instant() + eighth), StringFault.SHORTED);
+            return march.result(instant());
+        });
+    }
+
+    /** A surge strikes; shown until its second half is over. */
+    public EventResult surge() {
+        return once("surge", () -> {
+            AnglePoint start = surgePoint();
+            Surge surge = driver().fittings().exposure().surge();
+            LampMarch march = new LampMarch(
+                    operation, start, new SurgeFeed(surge, driver().line(), start.lineCurrent(), instant()));
+            march.through(end(instant() + SURGE_TIME), StringFault.NONE);
+            return march.result(instant());
+        });
+    }
+
+    /** The point of the line at which the surge strikes. */
+    public AnglePoint surgePoint() {
+        double share = driver().fittings().exposure().surge().angle() / Math.PI;
+        int last = operation.points().size() - 1;
+        return operation.points().get((int) Math.min(last, Math.round(share * last)));
+    }
+
+    private EventResult once(String name, Supplier<EventResult> march) {
+        return known.computeIfAbsent(name, any -> march.get());
+    }
+
+    /** Where a clock runs, the end lies between two of its strokes. */
+    private double end(double least) {
+        Control control = driver().control();
+        boolean clocked = control.law() == Law.FIXED_DUTY || control.law() == Law.PEAK_CURRENT;
+        return clocked ? (Math.ceil(least * control.frequency()) + CLOCK_AT_END) / control.frequency() : least;
+    }
+
+    private LampMarch atCrest() {
+        return new LampMarch(operation, operation.crest(), new MainsFeed(driver().line(), Math.PI / 2));
+    }
+
+    private Driver driver() {
+        return operation.driver();
+    }
+
+    private double instant() {
+        return CYCLES_BEFORE * period();
+    }
+
+    private double period() {
+        return operation.crest().cycle().period();
+    }
+}

@@ -1,0 +1,83 @@
+package lampproof.event;
+
+import lampproof.design.Driver;
+import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.Operation;
+
+/** A running lamp, marched through an event. */
+final class LampMarch {
+
+    private static final double STEPS_PER_ON_TIME = 200;
+    private static final double LONGEST_STEP = 10e-9;
+
+    private final InputSide input;
+    private final StageSide stage;
+    private final ControlCell cell;
+    private final double step;
+    private double time;
+    private double lineCurrent;
+    private double busVoltage;
+    private double nodeVoltage;
+    private double inductorCurrent;
+    private double switchCurrent;
+    private double outputVoltage;
+    private double reverseVoltage;
+
+    /** The lamp of a steady state at a point of the line, on a feed. */
+    LampMarch(Operation operation, AnglePoint start, LineFeed feed) {
+        Driver driver = operation.driver();
+        input = new InputSide(driver, feed, start);
+        stage = new StageSide(driver, start);
+        cell = new ControlCell(operation, start.busVoltage());
+        step = Math.min(LONGEST_STEP, operation.stageAtCrest().meanOnTime() / STEPS_PER_ON_TIME);
+    }
+
+    double time() {
+        return time;
+    }
+
+    /** Goes on until a time [s], or until the control cell is stopped. */
+    void until(double end, StringFault fault) {
+        while (time < end && !cell.stopped()) {
+            advance(fault);
+        }
+    }
+
+    /** Goes on until a time [s], whatever happens. */
+    void through(double end, StringFault fault) {
+        while (time < end) {
+            advance(fault);
+        }
+    }
+
+    EventResult result(double instant) {
+        return new EventResult(
+                instant,
+                time,
+                lineCurrent,
+                busVoltage,
+                nodeVoltage,
+                inductorCurrent,
+                switchCurrent,
+                outputVoltage,
+                reverseVoltage);
+    }
+
+    private void advance(StringFault fault) {
+        input.advance(step, stage.busCurrent());
+        stage.advance(step, input.busVoltage(), cell.on(), fault);
+        cell.advance(step, stage.inductorCurrent(), input.busVoltage(), stage.outputVoltage());
+        time += step;
+        watch();
+    }
+
+    private void watch() {
+        lineCurrent = Math.max(lineCurrent, Math.abs(input.lineCurrent()));
+        busVoltage = Math.max(busVoltage, input.busVoltage());
+        nodeVoltage = Math.max(nodeVoltage, stage.nodeVoltage());
+        inductorCurrent = Math.max(inductorCurrent, stage.inductorCurrent());
+        switchCurrent = cell.on() ? Math.max(switchCurrent, stage.switchCurrent()) : switchCurrent;
+        outputVoltage = Math.max(outputVoltage, stage.outputVoltage());
+        reverseVoltage = Math.max(reverseVoltage, stage.reverseVoltage(input.busVoltage()));
+    }
+}

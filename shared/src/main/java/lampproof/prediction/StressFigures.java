@@ -1,0 +1,62 @@
+package lampproof.prediction;
+
+import static lampproof.prediction.FigureEntry.figure;
+import static lampproof.prediction.Grade.PEAK;
+import static lampproof.prediction.Sources.MARCH;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import lampproof.design.Exposure.Ratings;
+import lampproof.event.EventResult;
+
+/** What faults and surges demand of the parts, as a share of what they are rated for; above 100 % is beyond it. */
+final class StressFigures {
+
+    private static final List<DeckKind> EVENTS =
+            Stream.of(DeckKind.values()).filter(DeckKind::event).toList();
+
+    private StressFigures() {}
+
+    static List<FigureEntry> entries() {
+        return List.of(
+                stress("bus.voltage.stress", "V_bus/V_R", "bus voltage", EventResult::busVoltage, Ratings::busVoltage),
+                stress(
+                        "switch.voltage.stress",
+                        "V_Q/V_R",
+                        "switch voltage",
+                        EventResult::nodeVoltage,
+                        Ratings::switchVoltage),
+                stress(
+                        "switch.current.stress",
+                        "I_Q/I_R",
+                        "switch current",
+                        EventResult::switchCurrent,
+                        Ratings::switchCurrent),
+                stress(
+                        "diode.voltage.stress",
+                        "V_D/V_R",
+                        "reverse voltage of the diode",
+                        EventResult::reverseVoltage,
+                        Ratings::diodeVoltage),
+                stress(
+                        "output.voltage.stress",
+                        "V_o/V_R",
+                        "output voltage",
+                        EventResult::outputVoltage,
+                        Ratings::outputVoltage));
+    }
+
+    private static FigureEntry stress(
+            String name,
+            String symbol,
+            String of,
+            ToDoubleFunction<EventResult> peak,
+            ToDoubleFunction<Ratings> rating) {
+        FigureEntry entry = figure(name, symbol, "%", PEAK, "greatest " + of + " over its rating", MARCH);
+        for (DeckKind deck : EVENTS) {
+            entry = entry.with(deck, s -> 100 * peak.applyAsDouble(s.event(deck)) / rating.applyAsDouble(s.ratings()));
+        }
+        return entry;
+    }
+}

@@ -1,0 +1,10 @@
+<#-- The line held at its crest: some tens of switching cycles. -->
+<#import "blocks/blocks.ftl" as block>
+<#import "${deck.topology}.ftl" as stage>
+<@block.heading/>
+<@block.mains held=true/>
+<@block.filter/>
+<@block.bridge/>
+<@block.bus/>
+<@stage.converter held=true/>
+.end

@@ -1,0 +1,11 @@
+<#-- Step-down: the string hangs between the bus and the inductor; the low-side switch pulls the inductor down. -->
+<#macro converter held=false fault="" protected=false lineProbe="Vline">
+<@block.output positive="bus" negative="low" fault=fault/>
+<#if held>
+<@block.balance positive="bus" negative="low"/>
+</#if>
+<@block.stage source="low" sink="bus"/>
+<@block.control output=protected?then("V(bus) - V(low)", "")/>
+<@block.run/>
+<@block.probes coilSource="low" diodeSink="bus" output="v(bus) - v(low)" outputNode="low" lineCurrent=lineProbe/>
+</#macro>
