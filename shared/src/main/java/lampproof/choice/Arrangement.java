@@ -2,6 +2,7 @@ package lampproof.choice;
 
 import java.util.Locale;
 import lampproof.design.Law;
+import lampproof.design.Smoothing;
 import lampproof.design.Topology;
 
 /**
@@ -9,27 +10,30 @@ import lampproof.design.Topology;
  *
  * @param topology the converter
  * @param law its control law
+ * @param smoothing which ripple of the string current its output capacitor is chosen for
  * @param junctions LED junctions in series
  * @param voltage string voltage [V]
  * @param current string current [A]
  */
-public record Arrangement(Topology topology, Law law, int junctions, double voltage, double current) {
+public record Arrangement(
+        Topology topology, Law law, Smoothing smoothing, int junctions, double voltage, double current) {
 
     /** The arrangement of a lamp with so many junctions in series. */
-    static Arrangement of(Lamp lamp, Topology topology, Law law, int junctions) {
+    static Arrangement of(Lamp lamp, Topology topology, Law law, Smoothing smoothing, int junctions) {
         double voltage = fourDigits(junctions * lamp.junctionVoltage());
-        return new Arrangement(topology, law, junctions, voltage, fourDigits(lamp.power() / voltage));
+        return new Arrangement(topology, law, smoothing, junctions, voltage, fourDigits(lamp.power() / voltage));
     }
 
     /** The arrangement in words. */
     public String text() {
         return String.format(
                 Locale.ROOT,
-                "%s %s, string of %.4g V and %.4g mA",
+                "%s %s, string of %.4g V and %.4g mA, %s ripple smoothed",
                 topology.word(),
                 law.word(),
                 voltage,
-                1e3 * current);
+                1e3 * current,
+                smoothing.word());
     }
 
     private static double fourDigits(double value) {

@@ -1,10 +1,13 @@
 package lampproof.choice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import lampproof.design.Design;
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
 import lampproof.spec.Amount;
 import lampproof.spec.SpecRow;
@@ -16,6 +19,8 @@ import lampproof.spec.Word;
  * @param items one item a kind of part
  */
 public record Bill(List<Item> items) {
+
+    private static final int MOST_SIDE_BY_SIDE = 4;
 
     /**
      * So many parts of one class.
@@ -53,13 +58,27 @@ public record Bill(List<Item> items) {
                 table.item("switch", voltAmperes(design, "switch")),
                 table.item("diode", voltAmperes(design, "diode")),
                 table.item("sense", 2 * solution.losses().sense()),
-                table.item(
-                        "output " + word(design, "output.kind"),
-                        millijoules(
-                                driver.output().capacitance(),
-                                amount(design, "output.voltage_rating").typical()))));
+                output(design, table)));
         items.addAll(load(driver.fittings().dimming(), solution.losses().bleeder(), table));
         return new Bill(items);
+    }
+
+    /** A lamp has no room for more than some capacitors side by side. */
+    private static Item output(Design design, PartTable table) {
+        double capacitance = design.driver().output().capacitance();
+        String part = "output " + word(design, "output.kind");
+        Item item = table.item(
+                part,
+                millijoules(capacitance, amount(design, "output.voltage_rating").typical()));
+        if (item.count() > MOST_SIDE_BY_SIDE) {
+            throw UserFault.badInput(new Finding(
+                    "more " + part + " capacitors than a lamp has room for",
+                    "output.capacitance",
+                    item.count() + " of " + item.housing(),
+                    "at most " + MOST_SIDE_BY_SIDE,
+                    "smooth the switching ripple only, or take a higher string voltage"));
+        }
+        return item;
     }
 
     private static List<Item> load(Dimming dimming, double loss, PartTable table) {
@@ -96,6 +115,11 @@ public record Bill(List<Item> items) {
                 .filter(row -> row.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The parts that cover the most board. */
+    public Item largest() {
+        return items.stream().max(Comparator.comparingDouble(Item::area)).orElseThrow();
     }
 
     /** How many parts there are. */

@@ -3,14 +3,15 @@ package lampproof.choice;
 import java.util.Comparator;
 import java.util.List;
 import lampproof.design.Design;
+import lampproof.design.Dimming;
 import lampproof.design.Driver;
 import lampproof.design.Housing;
 import lampproof.design.Sizing;
+import lampproof.design.Topology;
 import lampproof.prediction.LimitVerdicts;
 import lampproof.prediction.RuleVerdict;
 import lampproof.prediction.Solution;
 import lampproof.prediction.heat.Lives;
-import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.Operation;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
@@ -81,24 +82,32 @@ public record Candidate(
         return solution.driver().fittings().winding().core().areaProduct();
     }
 
-    /** Angle of the half cycle in which the lamp itself draws nothing, so that a dimmer moves no light [deg]. */
-    public double deadAngle() {
-        return 180 - solution.line().conductionAngle();
+    /**
+     * Line voltage below which the converter can draw nothing [V]: a step-down converter cannot empty the bus below its
+     * string, a step-up converter draws from any voltage.
+     */
+    public double deadVoltage() {
+        return arrangement.topology() == Topology.STEP_UP
+                ? 0
+                : solution.driver().string().knee();
     }
 
-    /** Angle of the half cycle in which the lamp itself draws less than the holding current of the dimmer [deg]. */
-    public double angleBelow(double holdingCurrent) {
-        List<AnglePoint> points = solution.operation().points();
-        return 180.0
-                * points.stream()
-                        .filter(point -> point.bridgeCurrent() < holdingCurrent)
-                        .count()
-                / points.size();
+    /** Travel at the dark end of a dimmer that moves no light, since the line is below the dead voltage [deg]. */
+    public double deadTravel() {
+        return Math.toDegrees(
+                Math.asin(Math.min(1, deadVoltage() / solution.driver().line().crest())));
     }
 
     /** Least current that the lamp itself draws from 30 to 150 degrees [A]. */
     public double heldCurrent() {
         return DimmerLoad.leastCurrent(solution);
+    }
+
+    /** What the load for the dimmer burns while the dimmer is fully on [W]. */
+    public double dimmerLoad() {
+        Dimming dimming = solution.driver().fittings().dimming();
+        boolean none = dimming.bleederResistance() >= DimmerLoad.NONE && dimming.topUpCurrent() == 0;
+        return none ? 0 : solution.losses().bleeder();
     }
 
     /** Hours of life of what goes first, LEDs or output capacitor [h]. */
@@ -111,11 +120,20 @@ public record Candidate(
         return Math.min(leds, capacitor);
     }
 
+    /** Name of the core of the inductor. */
+    public String core() {
+        return solution.driver().fittings().winding().core().name();
+    }
+
+    /** Temperature of a part [degC]. */
+    public double temperature(Housing.Part part) {
+        return solution.temperatures().of(part.name());
+    }
+
     /** The part that comes closest to its rated temperature. */
     public Housing.Part hottest() {
         return solution.temperatures().housing().parts().stream()
-                .min(Comparator.comparingDouble(
-                        part -> part.rating() - solution.temperatures().of(part.name())))
+                .min(Comparator.comparingDouble(part -> part.rating() - temperature(part)))
                 .orElseThrow();
     }
 

@@ -132,6 +132,7 @@ public record Lamp(
         List<SpecRow> all = new ArrayList<>(rows);
         all.add(word("driver.topology", arrangement.topology().word()));
         all.add(word("driver.control", arrangement.law().word()));
+        all.add(word("output.smoothing", arrangement.smoothing().word()));
         all.add(amount("string.voltage", arrangement.voltage(), "junctions in series"));
         all.add(amount("string.current", arrangement.current(), "gives the light power at that voltage"));
         all.add(amount(
