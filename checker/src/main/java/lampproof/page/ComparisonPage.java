@@ -99,7 +99,7 @@ public final class ComparisonPage {
     /** Every trait, in groups. */
     private List<Map<String, Object>> groups() {
         Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
-        for (Trait trait : Trait.ALL) {
+        for (Trait trait : Trait.of(comparison.field().lamp())) {
             groups.computeIfAbsent(trait.group(), group -> new ArrayList<>()).add(row(trait));
         }
         return groups.entrySet().stream()

@@ -43,10 +43,10 @@ final class FinalistPlots {
     }
 
     private Map<String, Object> relative(String id, String title) {
-        Plot plot = new Plot(id, title, "", TALL);
+        Plot plot = new Plot(id, title, "%", TALL);
         for (Candidate finalist : finalists) {
             double mean = finalist.solution().string().meanCurrent();
-            plot.add(curve(finalist, point -> point.stringCurrent() / mean));
+            plot.add(curve(finalist, point -> 100 * point.stringCurrent() / mean));
         }
         return over(plot);
     }

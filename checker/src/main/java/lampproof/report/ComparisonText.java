@@ -71,7 +71,7 @@ public final class ComparisonText {
                 "ripple smoothed",
                 finalists,
                 candidate -> candidate.arrangement().smoothing().word()));
-        for (Trait trait : Trait.ALL) {
+        for (Trait trait : Trait.of(comparison.field().lamp())) {
             grid.add(row(trait.name(), finalists, trait::text));
         }
         grid.add(row("harmonic limits", finalists, candidate -> kept(candidate.harmonics())));

@@ -12,7 +12,7 @@ final class Paragraph {
         StringBuilder lines = new StringBuilder();
         String line = first;
         String gap = "";
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (!gap.isEmpty() && line.length() + 1 + word.length() > WIDTH) {
                 lines.append(line).append("\n");
                 line = next;

@@ -36,7 +36,7 @@ public record Arrangement(
                 smoothing.word());
     }
 
-    private static double fourDigits(double value) {
+    static double fourDigits(double value) {
         return Double.parseDouble(String.format(Locale.ROOT, "%.3e", value));
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
-import lampproof.design.Topology;
 import lampproof.prediction.Solution;
 
 /** Tells in words what makes the finalists of a comparison differ. */
@@ -179,12 +178,12 @@ public final class Differences {
     }
 
     private String otherSmoothing(Candidate finalist) {
-        Topology topology = finalist.arrangement().topology();
         return comparison
-                .otherwiseSmoothed(topology)
+                .otherwiseSmoothed(finalist.arrangement().topology())
                 .map(other -> text(
-                        "the %s comes to %.0f %% with another capacitor, for %.0f mm2 and %.0f cost points instead of %.0f"
-                                + " and %.0f",
+                        "with the %s ripple smoothed instead, the %s flickers by %.0f %% and takes %.0f mm2 and %.0f cost points"
+                                + " instead of %.0f and %.0f",
+                        other.arrangement().smoothing().word(),
                         name(finalist),
                         flicker(other),
                         1e6 * other.bill().area(),
@@ -227,19 +226,19 @@ public final class Differences {
     }
 
     private String parts() {
+        return built(winner) + "; " + built(rival);
+    }
+
+    private static String built(Candidate candidate) {
+        Bill.Item largest = candidate.bill().largest();
         return text(
-                "%d parts on %.0f mm2 for %.0f cost points in the %s, %d on %.0f mm2 for %.0f in the %s; the largest are %s"
-                        + " and %s",
-                winner.bill().count(),
-                1e6 * winner.bill().area(),
-                winner.bill().cost(),
-                name(winner),
-                rival.bill().count(),
-                1e6 * rival.bill().area(),
-                rival.bill().cost(),
-                name(rival),
-                winner.bill().largest().part(),
-                rival.bill().largest().part());
+                "%d parts on %.0f mm2 for %.0f cost points in the %s, of which the %s takes %.0f mm2",
+                candidate.bill().count(),
+                1e6 * candidate.bill().area(),
+                candidate.bill().cost(),
+                name(candidate),
+                largest.part(),
+                1e6 * largest.area());
     }
 
     private String life() {

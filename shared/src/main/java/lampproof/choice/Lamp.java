@@ -137,7 +137,7 @@ public record Lamp(
         all.add(amount("string.current", arrangement.current(), "gives the light power at that voltage"));
         all.add(amount(
                 "string.resistance",
-                softness * arrangement.voltage() / arrangement.current(),
+                Arrangement.fourDigits(softness * arrangement.voltage() / arrangement.current()),
                 "the LEDs as soft as in the spec"));
         all.add(amount("string.count", arrangement.junctions(), "laid out"));
         if (junctionSlope != null) {

@@ -14,6 +14,7 @@ import lampproof.prediction.Solution;
  */
 public record Trait(String group, String name, String unit, ToDoubleFunction<Candidate> value) {
 
+    private static final String DIMMER = "dimmer";
     private static final double SQUARE_MILLIMETRES = 1e6;
     private static final double MILLIMETRES_TO_THE_FOURTH = 1e12;
 
@@ -80,10 +81,10 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
                     "core area product",
                     "mm4",
                     candidate -> MILLIMETRES_TO_THE_FOURTH * candidate.areaProduct()),
-            new Trait("dimmer", "line voltage that moves no light", "V", Candidate::deadVoltage),
-            new Trait("dimmer", "dead travel of a dimmer", "deg", Candidate::deadTravel),
-            new Trait("dimmer", "least current, 30 to 150 deg", "A", Candidate::heldCurrent),
-            new Trait("dimmer", "dimmer load", "W", Candidate::dimmerLoad),
+            new Trait(DIMMER, "line voltage that moves no light", "V", Candidate::deadVoltage),
+            new Trait(DIMMER, "dead travel of a dimmer", "deg", Candidate::deadTravel),
+            new Trait(DIMMER, "least current, 30 to 150 deg", "A", Candidate::heldCurrent),
+            new Trait(DIMMER, "dimmer load", "W", Candidate::dimmerLoad),
             new Trait("build", "parts", "", candidate -> candidate.bill().count()),
             new Trait(
                     "build",
@@ -96,6 +97,13 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
 
     private static Trait of(String group, String name, String unit, ToDoubleFunction<Solution> value) {
         return new Trait(group, name, unit, candidate -> value.applyAsDouble(candidate.solution()));
+    }
+
+    /** The traits that matter for a lamp: those of the dimmer only where there is one. */
+    public static List<Trait> of(Lamp lamp) {
+        return ALL.stream()
+                .filter(trait -> lamp.isDimmed() || !trait.group().equals(DIMMER))
+                .toList();
     }
 
     /** The trait of a name; it must be there. */
