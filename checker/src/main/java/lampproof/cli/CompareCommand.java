@@ -87,6 +87,7 @@ final class CompareCommand extends LampproofCommand {
         ChoiceFolder folder = new ChoiceFolder(output == null ? Path.of("lampproof-choice") : output);
         Map<RunFolder, PredictedDesign> runs = new LinkedHashMap<>();
         if (output != null || prove) {
+            folder.refuseOthers();
             comparison.finalists().forEach(finalist -> runs.put(folder.run(finalist), predicted(finalist)));
             runs.forEach(RunFolder::writeDecks);
         }

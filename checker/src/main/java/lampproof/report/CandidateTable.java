@@ -25,17 +25,26 @@ public final class CandidateTable {
 
     private CandidateTable() {}
 
+    /** The first line of every such table, by which lampproof knows its own again. */
+    public static String heading() {
+        return SheetText.of(header(), List.of()).strip();
+    }
+
     /** The table, one row a candidate. */
     public static String text(Comparison comparison) {
         Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
-        List<String> header = new ArrayList<>(FIRST);
-        Trait.ALL.forEach(
-                trait -> header.add(trait.unit().isEmpty() ? trait.name() : trait.name() + " [" + trait.unit() + "]"));
         return SheetText.of(
-                header,
+                header(),
                 comparison.ranked().stream()
                         .map(candidate -> cells(comparison, candidate, pareto.contains(candidate)))
                         .toList());
+    }
+
+    private static List<String> header() {
+        List<String> header = new ArrayList<>(FIRST);
+        Trait.ALL.forEach(
+                trait -> header.add(trait.unit().isEmpty() ? trait.name() : trait.name() + " [" + trait.unit() + "]"));
+        return header;
     }
 
     private static List<String> cells(Comparison comparison, Candidate candidate, boolean pareto) {
