@@ -24,6 +24,7 @@ import lampproof.measure.PeakToPeak;
 import lampproof.measure.PeakWhileClosed;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.StoredEnergy;
+import lampproof.measure.SwitchPower;
 import lampproof.measure.ValueAtEnd;
 import lampproof.measure.ValueAtStart;
 import lampproof.measure.Window;
@@ -36,6 +37,7 @@ final class Bench {
     static final double EDGE = 0.2e-6;
 
     private static final double GATE_THRESHOLD = 0.5;
+    private static final double GATE_HYSTERESIS = 0.1;
 
     private final MeasuringPass pass;
     private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
@@ -112,6 +114,12 @@ final class Bench {
     /** Power of a diode while it conducts. */
     Taking forwardPower(Probe voltage, Probe current) {
         return add(new ForwardPower(window, channel(voltage), channel(current)));
+    }
+
+    /** Power of the switch with its capacitance; the gate of a deck closes it above its middle and opens it below that. */
+    Taking switchPower() {
+        Gate gate = new Gate(channel(Probe.GATE_VOLTAGE), GATE_THRESHOLD, GATE_HYSTERESIS);
+        return add(new SwitchPower(window, channel(Probe.SWITCH_VOLTAGE), channel(Probe.SWITCH_CURRENT), gate));
     }
 
     /** Loss in a resistance [Ohm] that carries a probed current only while the gate is closed. */

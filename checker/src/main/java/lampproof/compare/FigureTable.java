@@ -90,7 +90,7 @@ final class FigureTable {
                     figure("switch.current.rms", b -> b.rms(SWITCH_CURRENT)),
                     figure("switch.current.mean", b -> b.mean(SWITCH_CURRENT)),
                     figure("switch.voltage.peak", b -> b.peak(SWITCH_VOLTAGE)),
-                    figure("switch.loss", b -> b.power(SWITCH_VOLTAGE, SWITCH_CURRENT)),
+                    figure("switch.loss", Bench::switchPower),
                     figure(
                             "switch.loss.conduction",
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),

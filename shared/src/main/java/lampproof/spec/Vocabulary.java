@@ -122,7 +122,8 @@ public final class Vocabulary {
             quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
             quantity("sense.reference", VOLTAGE, 1e-3, 10, "voltage on the sense resistor at which the switch opens"),
             //
-            quantity("output.capacitance", CAPACITANCE, 0, 1e-3, "capacitor across the string, at its working voltage"),
+            quantity(
+                    "output.capacitance", CAPACITANCE, 0, 10e-3, "capacitor across the string, at its working voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
             quantity(
@@ -131,6 +132,10 @@ public final class Vocabulary {
                     2,
                     2000,
                     "output voltage at which protection stops the control cell"),
+            choice(
+                    "output.smoothing",
+                    "line switching",
+                    "ripple of the string current that that capacitor is chosen for"),
             choice("output.kind", "film ceramic electrolytic", "what that capacitor is made of"),
             quantity("output.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of that capacitor"),
             //
@@ -238,6 +243,11 @@ public final class Vocabulary {
     /** The names that every spec must hold. */
     public static List<String> required() {
         return REQUIRED;
+    }
+
+    /** The names that a lamp must hold whose converter is still to be chosen. */
+    public static List<String> requiredOfLamp() {
+        return REQUIRED.stream().filter(name -> !name.equals("driver.topology")).toList();
     }
 
     /** What a name stands for, or nothing when it is not known. */
