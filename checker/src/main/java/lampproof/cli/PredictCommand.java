@@ -1,10 +1,10 @@
 package lampproof.cli;
 
 import java.nio.file.Path;
-import lampproof.deck.RunFolder;
-import lampproof.prediction.LimitVerdicts;
 import java.util.List;
 import java.util.stream.Stream;
+import lampproof.deck.RunFolder;
+import lampproof.prediction.LimitVerdicts;
 import lampproof.prediction.NoiseRules;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
