@@ -1,10 +1,15 @@
 package lampproof.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import lampproof.deck.RunFolder;
 import lampproof.prediction.LimitVerdicts;
+import lampproof.prediction.NoiseRules;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
+import lampproof.prediction.RuleVerdict;
+import lampproof.prediction.Solution;
 import lampproof.report.PredictionText;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
@@ -34,8 +39,14 @@ final class PredictCommand extends LampproofCommand {
             write(predicted);
         }
         PredictionText text = new PredictionText(style());
-        print(text.text(predicted.predictions()) + "\n" + text.rules(LimitVerdicts.of(predicted.solution())));
+        print(text.text(predicted.predictions()) + "\n" + text.rules(rules(predicted.solution())));
         return ExitCode.AGREES.code();
+    }
+
+    private static List<RuleVerdict> rules(Solution solution) {
+        return Stream.of(LimitVerdicts.of(solution), NoiseRules.verdicts(solution))
+                .flatMap(List::stream)
+                .toList();
     }
 
     private void write(PredictedDesign predicted) {
