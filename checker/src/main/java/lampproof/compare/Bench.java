@@ -42,6 +42,7 @@ final class Bench {
     private final MeasuringPass pass;
     private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
     private final Map<Probe, Harmonics> spectra = new EnumMap<>(Probe.class);
+    private final Map<Probe, Harmonics> switchingSpectra = new EnumMap<>(Probe.class);
     private final Window window;
     private final Driver driver;
 
@@ -166,6 +167,12 @@ final class Bench {
         return spectra.computeIfAbsent(
                 probe,
                 p -> pass.add(new Harmonics(window, channel(p), driver.line().frequency())));
+    }
+
+    /** The harmonics of the switching frequency, in a window of whole switching periods. */
+    Harmonics switchingSpectrum(Probe probe) {
+        return switchingSpectra.computeIfAbsent(
+                probe, p -> pass.add(new Harmonics(window, channel(p), 1 / window.period())));
     }
 
     /** Loss of everything between the line and the bridge. */

@@ -15,7 +15,7 @@ import lampproof.waveform.Engineering;
  */
 record NumberText(Prefix prefix, String unit, int decimals) {
 
-    private static final Set<String> UNSCALED = Set.of("%", "deg");
+    private static final Set<String> UNSCALED = Set.of("%", "deg", "dBuV", "dB");
     private static final int DIGITS = 4;
     private static final char FIGURE_SPACE = '\u2007';
     private static final char PUNCTUATION_SPACE = '\u2008';

@@ -11,7 +11,7 @@ import lampproof.physics.LimitVerdict;
 import lampproof.physics.SubharmonicStability;
 import lampproof.quasistatic.AnglePoint;
 
-/** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */
+/** What the rules say of a solved driver: harmonics, displacement, conducted noise, flicker, and the stability of its control. */
 public final class LimitVerdicts {
 
     private LimitVerdicts() {}
@@ -20,6 +20,7 @@ public final class LimitVerdicts {
     public static List<RuleVerdict> of(Solution solution) {
         List<RuleVerdict> verdicts = new ArrayList<>(HarmonicRules.verdicts(solution));
         verdicts.add(displacement(solution));
+        verdicts.addAll(NoiseRules.verdicts(solution));
         double depth = solution.string().percentFlicker();
         double frequency = solution.rippleFrequency();
         verdicts.add(flicker(FlickerLimit.judgeLowRisk(frequency, depth), frequency));

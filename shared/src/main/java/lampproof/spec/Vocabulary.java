@@ -83,6 +83,12 @@ public final class Vocabulary {
                     1e-3,
                     100,
                     "switch current at which protection opens the switch"),
+            quantity(
+                    "switching.restart_time",
+                    TIME,
+                    10e-6,
+                    10e-3,
+                    "boundary control: longest wait for the inductor current to come back to zero"),
             quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),
             //
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
@@ -204,7 +210,8 @@ public final class Vocabulary {
             //
             choice("decks.corners", "nominal all", "simulate typical values only, or every corner of min and max"),
             quantity("decks.time_limit", TIME, 1, 86400, "time after which a simulation is ended"),
-            quantity("decks.detail", NUMBER, 0.1, 10, "points of a simulation against its speed, 1 as usual"),
+            choice("decks.detail", "coarse normal fine", "points of a simulation against its speed"),
+            quantity("decks.power_up_angle", ANGLE, 0, 360, "line angle at which the line comes on to a dead lamp"),
             quantity("decks.cycles", COUNT, 1, 1000, "line cycles that are measured"),
             //
             quantity("tolerance.mean", RATIO, 0, 1, "between prediction and simulation, for means and rms values"),
