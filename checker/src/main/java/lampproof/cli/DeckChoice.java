@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Set;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.PredictedDesign;
+import lampproof.spec.Spec;
 import picocli.CommandLine.Option;
 
 /** Which decks are written. */
@@ -21,20 +23,34 @@ final class DeckChoice {
             completionCandidates = DeckWord.class)
     private List<String> words = List.of();
 
+    /** Everything that follows from a spec for the decks asked for. */
+    PredictedDesign predicted(Spec spec) {
+        return PredictedDesign.of(spec, kinds(spec));
+    }
+
     /**
-     * The decks asked for.
+     * The decks asked for, of the lamp of a spec.
      *
      * @throws UserFault when a word is no deck
      */
-    Set<DeckKind> kinds() {
+    private Set<DeckKind> kinds(Spec spec) {
         if (words.isEmpty()) {
             return DeckKind.STANDARD;
         }
         if (words.contains(ALL)) {
-            return EnumSet.allOf(DeckKind.class);
+            return all(spec);
         }
         Set<DeckKind> kinds = EnumSet.noneOf(DeckKind.class);
         words.forEach(word -> kinds.add(DeckWord.kind(word, OPTION)));
+        return kinds;
+    }
+
+    /** Every deck that the lamp can have. */
+    private static Set<DeckKind> all(Spec spec) {
+        Set<DeckKind> kinds = EnumSet.allOf(DeckKind.class);
+        if (spec.word("dimmer.edge").orElse("none").equals("none")) {
+            kinds.remove(DeckKind.DIMMED);
+        }
         return kinds;
     }
 }

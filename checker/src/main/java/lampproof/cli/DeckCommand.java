@@ -2,7 +2,6 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import lampproof.deck.RunFolder;
-import lampproof.prediction.PredictedDesign;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,7 +31,7 @@ final class DeckCommand extends LampproofCommand {
     @Override
     public Integer call() {
         RunFolder run = new RunFolder(output);
-        run.writeDecks(PredictedDesign.of(SpecReader.read(spec), choice.kinds()));
+        run.writeDecks(choice.predicted(SpecReader.read(spec)));
         run.decks().forEach(kind -> out().println("wrote " + run.deck(kind)));
         out().println("Next: lampproof simulate " + output);
         return ExitCode.AGREES.code();

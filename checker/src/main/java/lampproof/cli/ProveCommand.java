@@ -62,10 +62,10 @@ final class ProveCommand extends LampproofCommand {
     private Map<RunFolder, PredictedDesign> predicted() {
         Map<RunFolder, PredictedDesign> runs = new LinkedHashMap<>();
         if (spec != null) {
-            runs.put(new RunFolder(output), PredictedDesign.of(SpecReader.read(spec), choice.kinds()));
+            runs.put(new RunFolder(output), choice.predicted(SpecReader.read(spec)));
         } else {
-            ShippedExample.ALL.forEach(example -> runs.put(
-                    new RunFolder(output.resolve(example.name())), PredictedDesign.of(example.spec(), choice.kinds())));
+            ShippedExample.ALL.forEach(example ->
+                    runs.put(new RunFolder(output.resolve(example.name())), choice.predicted(example.spec())));
         }
         return runs;
     }

@@ -50,6 +50,7 @@ final class ConditionTable {
         switch (deck) {
             case OPEN_STRING, SHORTED_STRING, SURGE -> recipes.clear();
             case CREST -> recipes.putAll(CREST);
+            case DIMMED -> recipes.put(Condition.STRING_VOLTAGE, ConditionTable::stringVoltage);
             case MAINS -> {
                 recipes.putAll(LINE);
                 recipes.put(

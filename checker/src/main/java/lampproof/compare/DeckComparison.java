@@ -93,7 +93,7 @@ public final class DeckComparison {
 
     private Window window(Span span) {
         return switch (deck) {
-            case MAINS -> LineWindow.last(span, driver.line().frequency(), 1);
+            case MAINS, DIMMED -> LineWindow.last(span, driver.line().frequency(), 1);
             case CREST -> lastSwitchingPeriods(span);
             case OPEN_STRING, SHORTED_STRING, SURGE -> Window.of(span);
         };

@@ -2,9 +2,12 @@ package lampproof.compare;
 
 import static java.util.stream.Collectors.toMap;
 import static java.util.stream.Collectors.toSet;
+import static lampproof.prediction.Probe.BLEEDER_CURRENT;
+import static lampproof.prediction.Probe.BLEEDER_VOLTAGE;
 import static lampproof.prediction.Probe.BRIDGE_CURRENT;
 import static lampproof.prediction.Probe.BRIDGE_VOLTAGE;
 import static lampproof.prediction.Probe.BUS_VOLTAGE;
+import static lampproof.prediction.Probe.DIMMER_CURRENT;
 import static lampproof.prediction.Probe.DIODE_CURRENT;
 import static lampproof.prediction.Probe.DIODE_VOLTAGE;
 import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
@@ -21,8 +24,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lampproof.design.Dimming;
 import lampproof.design.Exposure.Ratings;
 import lampproof.design.LedString;
+import lampproof.design.Line;
 import lampproof.design.Topology;
 import lampproof.measure.DisplacementFactor;
 import lampproof.measure.FlickerIndex;
@@ -31,11 +36,13 @@ import lampproof.measure.Harmonics;
 import lampproof.measure.LineRipple;
 import lampproof.measure.Measured;
 import lampproof.measure.OnTime;
+import lampproof.measure.Peak;
 import lampproof.measure.PowerFactor;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.ShareAbove;
 import lampproof.measure.SwitchingFrequency;
 import lampproof.measure.TotalHarmonicDistortion;
+import lampproof.measure.Trough;
 import lampproof.measure.Window;
 import lampproof.prediction.Probe;
 
@@ -104,6 +111,9 @@ final class FigureTable {
                     figure("string.flicker.percent", FigureTable::flickerPercent),
                     figure("string.flicker.index", FigureTable::flickerIndex),
                     figure("output.voltage.peak", b -> b.peak(OUTPUT_VOLTAGE)),
+                    figure("bleeder.loss", b -> b.power(BLEEDER_VOLTAGE, BLEEDER_CURRENT)),
+                    figure("dimmer.current.peak", b -> b.magnitudePeak(DIMMER_CURRENT)),
+                    figure("dimmer.current.least", FigureTable::leastDimmerCurrent),
                     figure("sense.loss", b -> b.heatWhileClosed(b.driver().senseResistance(), SWITCH_CURRENT)),
                     figure(
                             "bus.voltage.stress",
@@ -225,6 +235,23 @@ final class FigureTable {
 
     private static double runningMean(Bench b) {
         return 1 / (RUNNING_MEANS_PER_PERIOD * b.driver().line().frequency());
+    }
+
+    /** In both half cycles of a line period; a current that has turned round is none. */
+    private static Taking leastDimmerCurrent(Bench b) {
+        Line line = b.driver().line();
+        double start = b.window().start();
+        Taking negative = b.add(new Peak(dimmerWatch(b, start), b.channel(DIMMER_CURRENT)))
+                .times(-1);
+        Window second = dimmerWatch(b, start + line.halfPeriod());
+        Taking positive = b.add(new Trough(second, b.channel(DIMMER_CURRENT)));
+        return negative.with(positive, (one, other) -> Math.max(0, Math.min(one, other)));
+    }
+
+    private static Window dimmerWatch(Bench b, double zeroCrossing) {
+        Dimming dimming = b.driver().fittings().dimming();
+        Line line = b.driver().line();
+        return Window.of(zeroCrossing + dimming.watchFrom(line), zeroCrossing + dimming.watchUntil(line));
     }
 
     /** Line power less what goes into the stores. */

@@ -1,5 +1,8 @@
 package lampproof.compare;
 
+import static lampproof.prediction.Probe.BIAS_CURRENT;
+import static lampproof.prediction.Probe.BLEEDER_CURRENT;
+import static lampproof.prediction.Probe.BLEEDER_VOLTAGE;
 import static lampproof.prediction.Probe.BRIDGE_CURRENT;
 import static lampproof.prediction.Probe.BRIDGE_VOLTAGE;
 import static lampproof.prediction.Probe.BUS_VOLTAGE;
@@ -46,6 +49,7 @@ final class Trust {
                     + " a later stop time in .tran lets it settle, and each figure is told";
 
     private final Bench bench;
+    private final DeckKind kind;
     private final boolean event;
     private final List<Half> halves = new ArrayList<>();
     private final Resolution resolution;
@@ -58,6 +62,7 @@ final class Trust {
 
     Trust(Bench bench, DeckKind kind) {
         this.bench = bench;
+        this.kind = kind;
         this.event = kind.event();
         if (!event) {
             halves(kind);
@@ -194,13 +199,17 @@ final class Trust {
     /** Mean power into every part but output and string, lossy or storing. */
     private Taking losses() {
         Driver driver = bench.driver();
-        return bench.filterLoss()
+        return (kind == DeckKind.DIMMED ? dimmerLoad().plus(bench.filterLoss()) : bench.filterLoss())
                 .plus(bench.charging(driver.filter().capacitance(), FILTERED_VOLTAGE))
                 .plus(bench.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT))
                 .plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE))
                 .plus(bench.power(INDUCTOR_VOLTAGE, INDUCTOR_CURRENT))
                 .plus(bench.power(SWITCH_VOLTAGE, SWITCH_CURRENT))
                 .plus(bench.power(DIODE_VOLTAGE, DIODE_CURRENT));
+    }
+
+    private Taking dimmerLoad() {
+        return bench.power(BLEEDER_VOLTAGE, BLEEDER_CURRENT).plus(bench.power(BUS_VOLTAGE, BIAS_CURRENT));
     }
 
     private Taking intoString() {

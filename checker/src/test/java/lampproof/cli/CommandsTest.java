@@ -142,7 +142,7 @@ class CommandsTest {
         run("deck", spec.toString(), "-o", run.toString());
         assertThat(run("check", run.toString(), "--wave", "main=x.csv")).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, "
+                .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, dimmed, "
                         + "open-string, shorted-string, surge; did you mean mains?\n");
     }
 

@@ -9,10 +9,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lampproof.design.Control;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
@@ -97,8 +97,11 @@ final class CrestTable {
     }
 
     private String text() {
-        StringBuilder text = new StringBuilder(
-                "time " + Stream.of(Probe.values()).map(Probe::column).collect(Collectors.joining(" ")) + "\n");
+        StringBuilder text = new StringBuilder("time "
+                + EnumSet.range(Probe.LINE_VOLTAGE, Probe.GATE_VOLTAGE).stream()
+                        .map(Probe::column)
+                        .collect(Collectors.joining(" "))
+                + "\n");
         for (int cycle = 0; cycle < cycles; cycle++) {
             half(text, cycle * PERIOD, true);
             half(text, cycle * PERIOD + HALF, false);

@@ -24,6 +24,9 @@ final class CellValues {
     private static final double EDGE = 20e-9;
     private static final double CLOCK_WIDTH = 150e-9;
 
+    /** Some tens of switching periods; common practice, no source [s]. */
+    private static final double RESTART = 200e-6;
+
     private final Solution solution;
     private final Driver driver;
     private final double stop;
@@ -47,6 +50,7 @@ final class CellValues {
         } else {
             values.put("onTimer", timer(solution.operation().setPoint()));
             values.put("minOffTimer", timer(control.minOffTime()));
+            values.put("restartTimer", 1e6 * RESTART);
             values.put("width", solution.operation().setPoint() - EDGE);
         }
         values.put("edge", EDGE);

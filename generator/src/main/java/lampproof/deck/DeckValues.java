@@ -31,6 +31,7 @@ final class DeckValues {
         values.put("circuit", circuit());
         values.put("cell", new CellValues(solution, scene.stop()).model());
         values.put("start", scene.start());
+        values.put("setting", scene.settings());
         values.put("event", scene.event());
         return values;
     }

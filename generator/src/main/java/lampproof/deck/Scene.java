@@ -12,6 +12,7 @@ interface Scene {
         return switch (kind) {
             case CREST -> new CrestScene(solution);
             case MAINS -> new MainsScene(solution);
+            case DIMMED -> new DimmedScene(solution);
             case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
         };
     }
@@ -24,6 +25,11 @@ interface Scene {
 
     /** The state that it starts from, by the names of the templates [V] [A]. */
     Map<String, Object> start();
+
+    /** What else its blocks are set to, by the names of the templates. */
+    default Map<String, Object> settings() {
+        return Map.of();
+    }
 
     /** What happens and when, by the names of the templates; empty for a steady state. */
     default Map<String, Object> event() {

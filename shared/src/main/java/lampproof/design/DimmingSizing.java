@@ -16,6 +16,8 @@ final class DimmingSizing {
         if (edge == Edge.NONE && choose.isOpen("bleeder.resistance")) {
             return Dimming.NONE;
         }
+        double conduction = Math.toRadians(choose.amount("dimmer.angle", "half of the half cycle", () -> 90));
+        double inductance = choose.amount("dimmer.inductance", "1 mH", () -> 1e-3);
         double capacitance = choose.amount("dimmer.capacitance", "100 nF", () -> 100e-9);
         double holding =
                 edge == Edge.LEADING ? choose.amount("dimmer.holding_current", "30 mA, a small triac", () -> 30e-3) : 0;
@@ -25,7 +27,8 @@ final class DimmingSizing {
                 () -> E12.down(0.1 / (line.angularFrequency() * Math.max(1e-9, capacitance))));
         double threshold = choose.amount(
                 "bleeder.threshold", "a fifth of the line crest", () -> Rounding.twoDigits(0.2 * line.crest()));
-        double topUp = choose.amount("bleeder.hold_current", "the holding current of the dimmer", () -> holding);
-        return new Dimming(edge, capacitance, holding, resistance, threshold, topUp);
+        double topUp = choose.amount(
+                "bleeder.hold_current", "one and a half times the holding current of the dimmer", () -> 1.5 * holding);
+        return new Dimming(edge, conduction, capacitance, inductance, holding, resistance, threshold, topUp);
     }
 }

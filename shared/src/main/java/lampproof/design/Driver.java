@@ -50,6 +50,24 @@ public record Driver(
                 fittings);
     }
 
+    /** The same driver behind another dimmer. */
+    public Driver behind(Dimming other) {
+        return new Driver(
+                topology,
+                line,
+                filter,
+                bridge,
+                busCapacitance,
+                inductor,
+                powerSwitch,
+                diode,
+                senseResistance,
+                output,
+                string,
+                control,
+                fittings.with(other));
+    }
+
     /** The same driver with another inductor. */
     public Driver with(Inductor other) {
         return new Driver(

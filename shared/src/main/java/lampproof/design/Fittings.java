@@ -34,6 +34,12 @@ public record Fittings(
      */
     public record LossyCapacitors(double dissipationFactor, double busResistance) {}
 
+    /** The same with another dimmer. */
+    Fittings with(Dimming other) {
+        return new Fittings(
+                winding, edges, bias, outputResistance, capacitors, other, housing, light, capacitorLife, exposure);
+    }
+
     /**
      * Light and heat of the string.
      *

@@ -12,6 +12,7 @@ import static lampproof.prediction.Sources.OHM;
 
 import java.util.List;
 import lampproof.event.EventResult;
+import lampproof.quasistatic.DimmedStress;
 
 /** Figures of filter, bridge and bus. */
 final class BusFigures {
@@ -38,6 +39,7 @@ final class BusFigures {
                         .mains(s -> s.line().filterLoss()),
                 figure("bus.voltage.peak", "V_bus,pk", "V", PEAK, "greatest bus voltage", MODEL)
                         .mains(s -> s.line().busPeak())
+                        .dimmed(DimmedStress::busPeak)
                         .openString(EventResult::busVoltage)
                         .shortedString(EventResult::busVoltage)
                         .surge(EventResult::busVoltage),

@@ -11,6 +11,8 @@ public enum DeckKind {
     CREST,
     /** A whole line cycle, switched. */
     MAINS,
+    /** Whole line cycles behind a phase-cut dimmer. */
+    DIMMED,
     /** The string opens at the crest of the line. */
     OPEN_STRING,
     /** The string is shorted at the crest of the line. */

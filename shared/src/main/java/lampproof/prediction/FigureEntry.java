@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
+import lampproof.quasistatic.DimmedStress;
 
 /**
  * A figure and how its value follows from a solution, in each deck that settles it and without a deck.
@@ -24,6 +25,12 @@ record FigureEntry(Figure figure, List<Reading> readings) {
 
     FigureEntry crest(ToDoubleFunction<Solution> value) {
         return with(DeckKind.CREST, value);
+    }
+
+    FigureEntry dimmed(ToDoubleFunction<DimmedStress> value) {
+        return with(
+                DeckKind.DIMMED,
+                solution -> value.applyAsDouble(solution.dimmed().operation().stress()));
     }
 
     FigureEntry openString(ToDoubleFunction<EventResult> peak) {
@@ -47,11 +54,11 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return with(null, value);
     }
 
-    /** The value over the half cycle with the most in it, the last one; empty when only events have one. */
+    /** The value over the half cycle with the most in it, of a lamp without a dimmer: the last one. */
     Optional<Reading> widest() {
         return readings.stream()
-                .filter(reading -> reading.deck() == null || !reading.deck().event())
-                .reduce((earlier, later) -> later);
+                .filter(reading -> reading.deck() == null || DeckKind.STANDARD.contains(reading.deck()))
+                .reduce((first, second) -> second);
     }
 
     FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {

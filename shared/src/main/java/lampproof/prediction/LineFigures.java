@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
+import lampproof.quasistatic.DimmedStress;
 
 /** Figures of the line current. */
 final class LineFigures {
@@ -30,9 +31,11 @@ final class LineFigures {
                                                 MEAN,
                                                 "mean of line voltage times line current",
                                                 MODEL)
-                                        .mains(s -> s.line().power()),
+                                        .mains(s -> s.line().power())
+                                        .dimmed(DimmedStress::linePower),
                                 figure("line.current.rms", "I_in", "A", MEAN, "rms of the line current", MODEL)
-                                        .mains(s -> s.line().current()),
+                                        .mains(s -> s.line().current())
+                                        .dimmed(DimmedStress::lineCurrent),
                                 figure(
                                                 "line.current.peak",
                                                 "I_in,pk",
@@ -41,6 +44,7 @@ final class LineFigures {
                                                 "greatest magnitude of the line current",
                                                 MODEL)
                                         .mains(s -> s.line().peakCurrent())
+                                        .dimmed(DimmedStress::peakLineCurrent)
                                         .shortedString(EventResult::lineCurrent)
                                         .surge(EventResult::lineCurrent),
                                 figure(

@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import lampproof.design.Design;
 import lampproof.design.Sizing;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
 import lampproof.spec.Spec;
 
 /**
@@ -41,10 +43,19 @@ public record PredictedDesign(Design design, Solution solution, List<Prediction>
     public static PredictedDesign of(Spec spec, Set<DeckKind> decks) {
         Tolerances tolerances = new Tolerances(spec);
         Design design = Sizing.of(spec);
+        requireDimmer(design, decks);
         Solution solution = Solution.of(design.driver());
         List<Prediction> predictions = Predictions.of(solution, Corner.NOMINAL, decks).stream()
                 .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
                 .toList();
         return new PredictedDesign(design, solution, predictions, decks);
+    }
+
+    private static void requireDimmer(Design design, Set<DeckKind> decks) {
+        if (decks.contains(DeckKind.DIMMED)
+                && !design.driver().fittings().dimming().present()) {
+            throw UserFault.badInput(
+                    Finding.of("the spec names no dimmer", "dimmer.edge", "give dimmer.edge as leading or trailing"));
+        }
     }
 }

@@ -10,6 +10,9 @@ import lampproof.spec.SpecRow;
 /** Predictions of every figure of the catalogue. */
 public final class Predictions {
 
+    /** Of the value without a dimmer [-]. */
+    private static final double DIMMED_FLOOR = 0.005;
+
     private Predictions() {}
 
     /**
@@ -85,6 +88,17 @@ public final class Predictions {
                 corner,
                 deck,
                 reading.value().applyAsDouble(solution),
-                entry.figure().grade().tolerance());
+                tolerance(entry, deck, solution));
+    }
+
+    /** Behind a dimmer a lamp goes dark: a share of next to nothing would be a limit that no simulator reaches. */
+    private static Tolerance tolerance(FigureEntry entry, DeckKind deck, Solution solution) {
+        Tolerance usual = entry.figure().grade().tolerance();
+        return deck == DeckKind.DIMMED
+                ? entry.widest()
+                        .map(full -> usual.widenedBy(
+                                DIMMED_FLOOR * Math.abs(full.value().applyAsDouble(solution))))
+                        .orElse(usual)
+                : usual;
     }
 }

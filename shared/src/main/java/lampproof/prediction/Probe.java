@@ -2,7 +2,7 @@ package lampproof.prediction;
 
 import java.util.Locale;
 
-/** A voltage or current that every deck writes, as a column of its table. */
+/** A voltage or current that decks write, as a column of a table; what belongs to a dimmer in the decks that have one. */
 public enum Probe {
     /** Line voltage, from line to neutral [V]. */
     LINE_VOLTAGE("V"),
@@ -33,7 +33,15 @@ public enum Probe {
     /** String current [A]. */
     STRING_CURRENT("A"),
     /** Gate signal, 0 open to 1 closed [V]. */
-    GATE_VOLTAGE("V");
+    GATE_VOLTAGE("V"),
+    /** Current of the dimmer's switch [A]. */
+    DIMMER_CURRENT("A"),
+    /** Rectified voltage across the bleeder with its diodes [V]. */
+    BLEEDER_VOLTAGE("V"),
+    /** Current of the bleeder [A]. */
+    BLEEDER_CURRENT("A"),
+    /** Current of the controller's supply, from the bus [A]. */
+    BIAS_CURRENT("A");
 
     private final String unit;
 

@@ -27,6 +27,7 @@ import lampproof.quasistatic.StringStress;
  * @param crestString string at the crest of the line
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
+ * @param dimmed the lamp behind its dimmer
  * @param events what faults and surges do to it; marched when asked for
  */
 public record Solution(
@@ -38,6 +39,7 @@ public record Solution(
         StringStress crestString,
         Losses losses,
         Temperatures temperatures,
+        DimmedLamp dimmed,
         LampEvents events) {
 
     private static final double RATED_TEMPERATURE = 25;
@@ -62,6 +64,7 @@ public record Solution(
                 operation.stringAtCrest(),
                 losses,
                 Temperatures.of(operation.driver(), losses, string.power()),
+                new DimmedLamp(operation),
                 new LampEvents(operation));
     }
 
@@ -125,7 +128,7 @@ public record Solution(
             case OPEN_STRING -> events.openString();
             case SHORTED_STRING -> events.shortedString();
             case SURGE -> events.surge();
-            case CREST, MAINS -> throw new IllegalArgumentException(deck.word() + " shows no event");
+            case CREST, MAINS, DIMMED -> throw new IllegalArgumentException(deck.word() + " shows no event");
         };
     }
 

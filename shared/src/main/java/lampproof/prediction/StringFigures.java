@@ -10,6 +10,7 @@ import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
 import lampproof.event.EventResult;
+import lampproof.quasistatic.DimmedStress;
 
 /** Figures of the string and the capacitor across it. */
 final class StringFigures {
@@ -19,11 +20,13 @@ final class StringFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("string.current.mean", "I_s", "A", MEAN, "mean string current", MODEL)
-                        .mains(s -> s.string().meanCurrent()),
+                        .mains(s -> s.string().meanCurrent())
+                        .dimmed(DimmedStress::stringCurrent),
                 figure("string.current.peak", "I_s,pk", "A", PEAK, "greatest string current", MODEL)
                         .mains(s -> s.string().peakCurrent()),
                 figure("string.power.mean", "P_s", "W", MEAN, "mean of output voltage times string current", MODEL)
-                        .mains(s -> s.string().power()),
+                        .mains(s -> s.string().power())
+                        .dimmed(DimmedStress::stringPower),
                 figure(
                                 "string.flicker.percent",
                                 "Mod",

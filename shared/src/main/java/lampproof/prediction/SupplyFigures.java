@@ -2,10 +2,15 @@ package lampproof.prediction;
 
 import static lampproof.prediction.FigureEntry.figure;
 import static lampproof.prediction.Grade.CALCULATED;
+import static lampproof.prediction.Grade.LOSS;
+import static lampproof.prediction.Grade.MARGIN;
+import static lampproof.prediction.Grade.PEAK;
 import static lampproof.prediction.Sources.ENERGY;
+import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
 import lampproof.prediction.loss.Bleeder;
+import lampproof.quasistatic.DimmedStress;
 
 /** Figures of the controller supply and of what a dimmer needs. */
 final class SupplyFigures {
@@ -26,9 +31,10 @@ final class SupplyFigures {
                                 "bleeder.loss",
                                 "P_bl",
                                 "W",
-                                CALCULATED,
-                                "mean of rectified line voltage times bleeder current, with the dimmer fully on; 0 without a bleeder",
+                                LOSS,
+                                "mean of rectified line voltage times bleeder current; without a deck the dimmer is fully on; 0 without a bleeder",
                                 ENERGY)
+                        .dimmed(DimmedStress::bleederLoss)
                         .calculated(s -> s.losses().bleeder()),
                 figure(
                                 "bleeder.current.hold",
@@ -39,6 +45,23 @@ final class SupplyFigures {
                                 "holding current less line current; common practice, no source")
                         .calculated(s ->
                                 Bleeder.holdCurrent(s.driver(), s.operation().points())),
+                figure(
+                                "dimmer.current.peak",
+                                "I_T,pk",
+                                "A",
+                                PEAK,
+                                "greatest current of the dimmer's switch; its noise capacitor discharges through it",
+                                MODEL)
+                        .dimmed(DimmedStress::peakTriacCurrent),
+                figure(
+                                "dimmer.current.least",
+                                "I_T,min",
+                                "A",
+                                MARGIN,
+                                "least current of the dimmer's switch from its gate pulse to 150 degrees or half of what is left; "
+                                        + "0 when it went out",
+                                MODEL)
+                        .dimmed(DimmedStress::leastTriacCurrent),
                 figure(
                                 "dimmer.voltage.off",
                                 "V_off",

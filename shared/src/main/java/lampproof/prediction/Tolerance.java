@@ -18,6 +18,11 @@ public record Tolerance(double relative, double absolute) {
         return new Tolerance(0, absolute);
     }
 
+    /** The same and a width beside it [unit of the figure]. */
+    Tolerance widenedBy(double width) {
+        return new Tolerance(relative, absolute + width);
+    }
+
     /** The greatest difference that agrees [unit of the figure]. */
     public double around(double predicted) {
         return relative * Math.abs(predicted) + absolute;

@@ -30,15 +30,15 @@ final class ControlRule {
      *
      * @param cell the cell
      * @param source E [V]
-     * @param busVoltage bus voltage, which a shaped reference follows [V]
+     * @param followed bus voltage that a shaped reference follows [V]
      * @param start inductor current at turn-on [A]
      * @param setPoint on-time [s] or peak current [A]
      */
-    double onTime(SwitchingCell cell, double source, double busVoltage, double start, double setPoint) {
+    double onTime(SwitchingCell cell, double source, double followed, double start, double setPoint) {
         if (!control.law().setsCurrent()) {
             return setPoint;
         }
-        double reference = setPoint * (1 - control.shaping() + control.shaping() * busVoltage / crest);
+        double reference = setPoint * (1 - control.shaping() + control.shaping() * followed / crest);
         double reached = cell.timeToReach(reference, control.slope(), start, source);
         return Math.min(control.maxOnTime(), Math.max(control.blanking(), reached)) + control.delay();
     }

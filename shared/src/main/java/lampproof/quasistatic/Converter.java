@@ -36,27 +36,34 @@ final class Converter {
      * @param guess start current at the line angle before [A]
      */
     CellCycle cycle(double busVoltage, double outputVoltage, double setPoint, double guess) {
+        return cycle(busVoltage, busVoltage, outputVoltage, setPoint, guess);
+    }
+
+    /** The same while a shaped reference still follows another bus voltage [V] than that of now. */
+    CellCycle cycle(double busVoltage, double followed, double outputVoltage, double setPoint, double guess) {
         double source = stepUp ? busVoltage : busVoltage - outputVoltage;
         if (!(source > 0)) {
             return null;
         }
-        CellCycle first = cycleFrom(guess, busVoltage, outputVoltage, source, setPoint, guess);
-        CellCycle second =
-                cycleFrom(first.nextStart(), busVoltage, outputVoltage, source, setPoint, first.peakCurrent());
+        Supply supply = new Supply(source, busVoltage, followed, outputVoltage);
+        CellCycle first = cycleFrom(guess, supply, setPoint, guess);
+        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first.peakCurrent());
         if (!first.continuous() || !second.continuous()) {
             return second;
         }
         double start = after(step / second.period(), guess, first.nextStart(), second.nextStart());
-        return cycleFrom(start, busVoltage, outputVoltage, source, setPoint, second.peakCurrent());
+        return cycleFrom(start, supply, setPoint, second.peakCurrent());
     }
 
-    private CellCycle cycleFrom(
-            double start, double busVoltage, double outputVoltage, double source, double setPoint, double peak) {
+    private CellCycle cycleFrom(double start, Supply from, double setPoint, double peak) {
         double drop = diode.junction(0.5 * peak);
-        CellSupply supply = new CellSupply(source, (stepUp ? outputVoltage : busVoltage) + drop);
-        double onTime = rule.onTime(cell, source, busVoltage, start, setPoint);
+        CellSupply supply = new CellSupply(from.source(), (stepUp ? from.output() : from.bus()) + drop);
+        double onTime = rule.onTime(cell, from.source(), from.followed(), start, setPoint);
         return cell.cycle(supply, start, onTime, rule.offTime());
     }
+
+    /** Source of the cell, bus voltage, the bus voltage that the reference follows, output voltage [V]. */
+    private record Supply(double source, double bus, double followed, double output) {}
 
     /**
      * Where a current goes in some cycles of continuous mode, from its image and the image of that; exact for a straight map.

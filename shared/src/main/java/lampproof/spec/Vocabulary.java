@@ -48,8 +48,8 @@ public final class Vocabulary {
             //
             choice("dimmer.edge", "none leading trailing", "edge that the wall dimmer cuts"),
             quantity("dimmer.angle", ANGLE, 0, 180, "part of the half cycle that the dimmer lets through"),
-            quantity("dimmer.capacitance", CAPACITANCE, 0, 1e-6, "noise capacitor across the dimmer"),
-            quantity("dimmer.inductance", INDUCTANCE, 0, 10e-3, "noise choke of the dimmer"),
+            quantity("dimmer.capacitance", CAPACITANCE, 10e-9, 1e-6, "noise capacitor across the dimmer"),
+            quantity("dimmer.inductance", INDUCTANCE, 20e-6, 10e-3, "noise choke of the dimmer"),
             quantity("dimmer.holding_current", CURRENT, 0, 0.5, "current below which the triac goes out"),
             //
             quantity("filter.fuse_resistance", RESISTANCE, 0, 1e3, "fuse or fusible resistor in the line"),

@@ -113,7 +113,7 @@ class SizingTest {
                 .fittings()
                 .dimming();
         assertThat(leading.bleederResistance()).isEqualTo(2700);
-        assertThat(leading.topUpCurrent()).isEqualTo(30e-3);
+        assertThat(leading.topUpCurrent()).isCloseTo(1.5 * 30e-3, within(1e-12));
         Dimming trailing = Sizing.of(Lamps.stepUp(Law.BOUNDARY, "dimmer.edge,,trailing,,,"))
                 .driver()
                 .fittings()

@@ -166,9 +166,11 @@ class LossFiguresTest {
                 Law.BOUNDARY,
                 "dimmer.edge,,leading,,,",
                 "dimmer.holding_current,,50,,mA,",
+                "bleeder.hold_current,,50,,mA,",
                 "bleeder.threshold,,0,,V,"));
         double byHand = solution.operation().points().stream()
-                .mapToDouble(point -> point.lineVoltage() * Math.max(0, 50e-3 - point.bridgeCurrent()))
+                .mapToDouble(point -> point.lineVoltage()
+                        * Math.max(0, 50e-3 * Math.min(1, point.lineVoltage() / 10) - point.bridgeCurrent()))
                 .average()
                 .orElseThrow();
         assertThat(value(solution, "bleeder.loss")).isCloseTo(byHand, withinPercentage(1e-9));

@@ -62,7 +62,7 @@ class PredictionTableTest {
                         at + "2: this figure is not known, found 'line.power.maen'; did you mean line.power.mean?",
                         at + "3: line.power.mean is in W, found 'mW'",
                         at + "4: this corner is not known, found 'high', allowed: nominal, low-line, high-line",
-                        at + "4: this deck is not known, found 'main', allowed: crest, mains, "
+                        at + "4: this deck is not known, found 'main', allowed: crest, mains, dimmed, "
                                 + "open-string, shorted-string, surge",
                         at + "4: predicted is a finite number, found 'seven'",
                         at + "4: tolerance_relative is a finite number from 0, found '-0.02'",

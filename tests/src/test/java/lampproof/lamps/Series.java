@@ -101,7 +101,7 @@ final class Series {
     }
 
     private String times() {
-        return Stream.of(DeckKind.values())
+        return DeckKind.STANDARD.stream()
                 .filter(kind -> trialled().anyMatch(deck -> deck.verdict().deck() == kind))
                 .map(this::time)
                 .collect(Collectors.joining());

@@ -14,9 +14,7 @@ public final class Bleeder {
     private Bleeder() {}
 
     static double current(Dimming dimming, AnglePoint point) {
-        double voltage = point.lineVoltage();
-        double resistor = voltage < dimming.threshold() ? voltage / dimming.bleederResistance() : 0;
-        return resistor + Math.max(0, dimming.topUpCurrent() - point.bridgeCurrent() - resistor);
+        return dimming.bleederCurrent(point.lineVoltage(), point.bridgeCurrent());
     }
 
     /** Greatest current of the bleeder from 30 to 150 degrees [A]. */

@@ -1,8 +1,11 @@
 <#-- Every block, one file each. -->
 <#include "heading.ftl">
 <#include "mains.ftl">
+<#include "dimmer.ftl">
 <#include "surge.ftl">
 <#include "filter.ftl">
+<#include "bleeder.ftl">
+<#include "bias.ftl">
 <#include "bridge.ftl">
 <#include "bus.ftl">
 <#include "stage.ftl">

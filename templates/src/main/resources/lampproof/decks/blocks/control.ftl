@@ -40,7 +40,10 @@ Ctrip trip 0 20e-12 ic=0
 
 <#-- What protection adds to the conditions: an on-time ends at the current limit, but not within the blanking time. -->
 <#macro allowed><#if protected> && V(trip) < 0.5 && (V(sense) < ${cell.limitVoltage} || V(on_timer) < ${cell.limitBlankingTimer})</#if></#macro>
-<#macro mayStart><#if protected> && V(trip) < 0.5</#if></#macro>
+<#macro mayStart><#if protected> && V(trip) < 0.5</#if><#if starved> && V(bus) > ${setting.fullFrom}</#if></#macro>
+
+<#-- The inductor current has come back; a cell that starved has none to wait for, and starts by a timer. -->
+<#macro atZero><#if starved>(I(Vinductor) < 0 || V(off_timer) > ${cell.restartTimer})<#else>I(Vinductor) < 0</#if></#macro>
 
 <#macro boundary>
 * Control: constant on-time; next cycle when the inductor current has come back to zero
@@ -48,7 +51,7 @@ Ctrip trip 0 20e-12 ic=0
 <@onTimer/>
 <@offTimer/>
 <@discharge/>
-Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((I(Vinductor) < 0 && V(off_timer) > ${cell.minOffTimer}<@mayStart/>) ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((<@atZero/> && V(off_timer) > ${cell.minOffTimer}<@mayStart/>) ? 1 : 0)
 </#macro>
 
 <#-- Whether the switch stays closed: below the reference or blanked, and not for too long. -->
@@ -65,7 +68,7 @@ Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(of
 </#macro>
 
 <#macro fixedDuty>
-<#if protected>
+<#if protected || starved>
 * Control: a clock closes the switch for a fixed time
 <@latch/>
 <@onTimer/>
@@ -89,9 +92,12 @@ Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(cl
 </#macro>
 
 <#assign protected = false>
+<#assign starved = false>
 
-<#macro control output="">
+<#-- Protected where an output is named; starved: it does not start while the bus is too low to supply it. -->
+<#macro control output="" supplied=false>
 <#assign protected = output != "">
+<#assign starved = supplied>
 <#if protected>
 <@overVoltage output=output/>
 </#if>

@@ -1,8 +1,11 @@
 <#-- What is written: one column for each probe that the checker knows. -->
-<#macro probes coilSource diodeSink output outputNode lineCurrent="Vline">
+<#macro probes coilSource diodeSink output outputNode lineCurrent="Vline" more=[] saved="">
 * Probes
 .save v(line) v(neutral) v(filtered) v(bus) v(${outputNode}) v(drain) v(gate)
 .save i(${lineCurrent}) i(Vbridge) i(Vinductor) i(Vswitch) i(Vdiode) i(Vstring)
+<#if saved?has_content>
+.save ${saved}
+</#if>
 .control
 set wr_singlescale
 set wr_vecnames
@@ -29,7 +32,10 @@ let diode_current = i(Vdiode)
 let output_voltage = ${output}
 let string_current = i(Vstring)
 let gate_voltage = v(gate)
-wrdata ${deck.name}.csv line_voltage line_current filtered_voltage bridge_voltage bridge_current bus_voltage inductor_voltage inductor_current switch_voltage switch_current diode_voltage diode_current output_voltage string_current gate_voltage
+<#list more as probe>
+let ${probe.column} = ${probe.vector}
+</#list>
+wrdata ${deck.name}.csv line_voltage line_current filtered_voltage bridge_voltage bridge_current bus_voltage inductor_voltage inductor_current switch_voltage switch_current diode_voltage diode_current output_voltage string_current gate_voltage<#list more as probe> ${probe.column}</#list>
 quit 0
 .endc
 </#macro>
