@@ -122,7 +122,8 @@ final class Bench {
 
     /** Loss in a resistance [Ohm] that carries a probed current only while the gate is closed. */
     Taking heatWhileClosed(double resistance, Probe current) {
-        return add(new MeanSquareWhileClosed(window, channel(current), powerSwitch())).times(resistance);
+        return add(new MeanSquareWhileClosed(window, channel(current), powerSwitch()))
+                .times(resistance);
     }
 
     /** Loss in a resistance [Ohm] that carries a probed current. */

@@ -97,7 +97,10 @@ final class LossSplit {
                 "bars", bars(),
                 "unit", text.scaledUnit(),
                 "rows", parts.stream().map(part -> row(part, text)).toList(),
-                "total", ways.values().stream().map(way -> text.column(way.apply(TOTAL))).toList());
+                "total",
+                        ways.values().stream()
+                                .map(way -> text.column(way.apply(TOTAL)))
+                                .toList());
     }
 
     private static double sum(List<Part> parts, Function<String, OptionalDouble> way) {
@@ -134,7 +137,10 @@ final class LossSplit {
                 "letter", letter(part),
                 "name", part.name(),
                 "share", share(part, ways.get("predicted")),
-                "values", ways.values().stream().map(way -> text.column(part.value(way))).toList());
+                "values",
+                        ways.values().stream()
+                                .map(way -> text.column(part.value(way)))
+                                .toList());
     }
 
     private static String share(Part part, Function<String, OptionalDouble> way) {
