@@ -39,6 +39,9 @@ final class Bench {
     private static final double GATE_THRESHOLD = 0.5;
     private static final double GATE_HYSTERESIS = 0.1;
 
+    /** The switch of the decks closes so far above the threshold and opens so far below it. */
+    private static final double SWITCH_HYSTERESIS = 0.1;
+
     private final MeasuringPass pass;
     private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
     private final Map<Probe, Harmonics> spectra = new EnumMap<>(Probe.class);
@@ -91,6 +94,10 @@ final class Bench {
         return gate(channel(Probe.GATE_VOLTAGE));
     }
 
+    private Gate powerSwitch() {
+        return new Gate(channel(Probe.GATE_VOLTAGE), GATE_THRESHOLD, SWITCH_HYSTERESIS);
+    }
+
     static Gate gate(Channel channel) {
         return new Gate(channel, GATE_THRESHOLD);
     }
@@ -124,7 +131,8 @@ final class Bench {
 
     /** Loss in a resistance [Ohm] that carries a probed current only while the gate is closed. */
     Taking heatWhileClosed(double resistance, Probe current) {
-        return add(new MeanSquareWhileClosed(window, channel(current), gate())).times(resistance);
+        return add(new MeanSquareWhileClosed(window, channel(current), powerSwitch()))
+                .times(resistance);
     }
 
     /** Loss in a resistance [Ohm] that carries a probed current. */

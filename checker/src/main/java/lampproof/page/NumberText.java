@@ -26,7 +26,7 @@ record NumberText(Prefix prefix, String unit, int decimals) {
             return new NumberText(Prefix.NONE, "", DIGITS);
         }
         if (UNSCALED.contains(unit)) {
-            return new NumberText(Prefix.NONE, unit.equals("deg") ? "\u00b0" : unit, 2);
+            return new NumberText(Prefix.NONE, unit.replace("deg", "\u00b0"), 2);
         }
         Prefix prefix = Prefix.of(value);
         double digitsBefore = Math.floor(Math.log10(Math.max(1, Math.abs(value) / prefix.factor()) * (1 + 1e-9))) + 1;

@@ -37,7 +37,8 @@ public final class ReportPage {
         model.put("sentence", VerdictSentence.of(run.verdict()));
         model.put("decks", run.verdict().decks().stream().map(this::deck).toList());
         model.put("groups", FigureRows.groups(run.verdict()));
-        model.put("losses", new LossSplit(run).model());
+        model.put("lampLosses", LossSplit.ofTheLamp(run).model());
+        model.put("deckLosses", LossSplit.ofTheDeck(run).model());
         model.put("lineCycle", pictures(DeckKind.MAINS, LineCyclePlots::of));
         model.put("switching", pictures(DeckKind.CREST, SwitchingPlots::of));
         model.put("spectrum", new SpectrumPlot(run).model());
