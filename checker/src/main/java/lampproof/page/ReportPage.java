@@ -14,8 +14,6 @@ import lampproof.waveform.WaveformFile;
 /** The page of a run. */
 public final class ReportPage {
 
-    private static final String UNPRINTABLE = "[\\p{Cc}\\p{Cs}\\p{Cf}\\p{Co}\\p{Cn}&&[^\\n]]";
-
     private final RunRecord run;
 
     private ReportPage(RunRecord run) {
@@ -28,9 +26,7 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates()
-                .fill("page.ftlh", new ReportPage(run).model())
-                .replaceAll(UNPRINTABLE, "");
+        return new PageTemplates().fill("page.ftlh", new ReportPage(run).model());
     }
 
     private Map<String, Object> model() {
@@ -42,11 +38,12 @@ public final class ReportPage {
         model.put("decks", run.verdict().decks().stream().map(this::deck).toList());
         model.put("groups", FigureRows.groups(run.verdict()));
         model.put("rules", RuleRows.of(run.rules()));
-        model.put("losses", new LossSplit(run).model());
+        model.put("lampLosses", LossSplit.ofTheLamp(run).model());
+        model.put("deckLosses", LossSplit.ofTheDeck(run).model());
         model.put("lineCycle", pictures(DeckKind.MAINS, LineCyclePlots::of));
         model.put("switching", pictures(DeckKind.CREST, SwitchingPlots::of));
         model.put("spectrum", new SpectrumPlot(run).model());
-        model.put("circuit", circuit());
+        model.put("circuit", CircuitValues.of(run.design()));
         model.put("parts", PartRows.of(run.design()));
         return model;
     }
@@ -102,15 +99,5 @@ public final class ReportPage {
 
     private static Map<String, Object> missing(String why) {
         return Map.of("plots", List.of(), "missing", why);
-    }
-
-    private Map<String, Object> circuit() {
-        Map<String, Object> values = new LinkedHashMap<>();
-        for (Map<String, Object> part : PartRows.of(run.design())) {
-            values.put(((String) part.get("name")).replace('.', '_'), part.get("value"));
-        }
-        values.put("topology", run.solution().driver().topology().word());
-        values.put("law", run.solution().driver().control().law().word());
-        return values;
     }
 }

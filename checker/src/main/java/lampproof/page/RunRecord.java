@@ -57,7 +57,7 @@ public record RunRecord(
         return RuleVerdicts.of(corners);
     }
 
-    /** The predicted value of a figure in a deck. */
+    /** The predicted value of a figure in a deck; without a deck, of the whole lamp. */
     OptionalDouble predicted(DeckKind deck, String figure) {
         return verdict.verdicts().stream()
                 .map(one -> one.prediction())

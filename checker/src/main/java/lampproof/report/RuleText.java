@@ -14,9 +14,10 @@ public final class RuleText {
         this.style = style;
     }
 
-    /** Every verdict on a line. */
+    /** Every verdict on a line; a calculation is no proof of compliance, and the heading says so. */
     public String text(List<RuleVerdict> verdicts) {
-        return style.heading("rules and ratings") + "\n" + grid(verdicts);
+        return style.heading("rules and ratings, by calculation, which is no proof of compliance") + "\n"
+                + grid(verdicts);
     }
 
     /** How many are kept, and those that are not. */

@@ -35,6 +35,6 @@ class CycleSwingTest {
 
     @Test
     void too_few_cycles_give_no_swing() {
-        assertThat(swing(2, time -> 1).reason()).isEqualTo("fewer than three rising edges in the window");
+        assertThat(swing(2, time -> 1).note()).isEqualTo("fewer than three rising edges in the window");
     }
 }

@@ -18,10 +18,14 @@ public enum DeckKind {
     /** The string is shorted at the crest of the line. */
     SHORTED_STRING,
     /** A surge strikes between line and neutral. */
-    SURGE;
+    SURGE,
+    /** Switching cycles with the line held at its crest behind the artificial mains network. */
+    NOISE,
+    /** The line comes on while nothing is charged. */
+    POWER_UP;
 
     private static final Set<DeckKind> EVENTS =
-            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE));
+            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP));
 
     /** What a proof runs when nothing else is asked for. */
     public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));
@@ -35,10 +39,16 @@ public enum DeckKind {
     String span() {
         return switch (this) {
             case CREST -> "switching cycles at the crest";
+            case NOISE -> "switching cycles at the crest behind the artificial mains network";
             case MAINS -> "a line period";
             case DIMMED -> "a line period behind the dimmer";
-            case OPEN_STRING, SHORTED_STRING, SURGE -> "the whole deck " + word();
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> "the whole deck " + word();
         };
+    }
+
+    /** Whether the line is held at its crest. */
+    public boolean held() {
+        return this == CREST || this == NOISE;
     }
 
     /** The word in file names and tables. */

@@ -74,7 +74,8 @@ public final class LimitVerdicts {
 
     private static Stream<AnglePoint> continuous(Solution solution) {
         return solution.operation().points().stream()
-                .filter(point -> point.cycle() != null && point.cycle().continuous());
+                .filter(point -> point.cycle() != null && point.cycle().continuous())
+                .filter(point -> source(solution, point) > 0);
     }
 
     private static double growth(Solution solution, AnglePoint point) {
@@ -90,18 +91,22 @@ public final class LimitVerdicts {
 
     /** Rise of the inductor current while the switch conducts [A/s]. */
     private static double onSlope(Solution solution, AnglePoint point) {
-        double output = stepUp(solution) ? 0 : point.outputVoltage();
-        return (point.busVoltage() - output) / solution.driver().inductor().inductance();
+        return source(solution, point) / solution.driver().inductor().inductance();
     }
 
     /** Fall of the inductor current while the diode conducts [A/s]. */
     private static double offSlope(Solution solution, AnglePoint point) {
-        double source = stepUp(solution) ? point.busVoltage() : 0;
-        return Math.max(0, point.outputVoltage() - source)
+        double whole = isStepUp(solution) ? point.outputVoltage() : point.busVoltage();
+        return Math.max(0, whole - source(solution, point))
                 / solution.driver().inductor().inductance();
     }
 
-    private static boolean stepUp(Solution solution) {
+    /** What drives the inductor current up [V]; a reference is not reached where nothing does. */
+    private static double source(Solution solution, AnglePoint point) {
+        return isStepUp(solution) ? point.busVoltage() : point.busVoltage() - point.outputVoltage();
+    }
+
+    private static boolean isStepUp(Solution solution) {
         return solution.driver().topology() == Topology.STEP_UP;
     }
 }

@@ -40,6 +40,11 @@ public record LineCorners(Map<Corner, Solution> solutions) {
         return new LineCorners(solutions);
     }
 
+    /** The typical line voltage alone. */
+    public static LineCorners only(Solution solution) {
+        return new LineCorners(Map.of(Corner.NOMINAL, solution));
+    }
+
     /** The steady state at the typical line voltage. */
     public Solution nominal() {
         return solutions.get(Corner.NOMINAL);

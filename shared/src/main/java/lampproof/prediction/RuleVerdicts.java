@@ -10,9 +10,11 @@ public final class RuleVerdicts {
 
     /** One verdict for each rule; faults and surges are marched. A calculation is no proof of compliance. */
     public static List<RuleVerdict> of(LineCorners corners) {
-        return Stream.concat(
+        return Stream.of(
                         LimitVerdicts.of(corners).stream(),
+                        NoiseRules.verdicts(corners.nominal()).stream(),
                         RatedUses.of(corners).stream().map(RatedUse::verdict))
+                .flatMap(verdicts -> verdicts)
                 .toList();
     }
 }

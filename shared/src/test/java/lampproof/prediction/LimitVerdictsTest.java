@@ -5,7 +5,6 @@ import static lampproof.prediction.SolvedLamps.value;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import org.junit.jupiter.api.Test;
@@ -13,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class LimitVerdictsTest {
 
     private static List<RuleVerdict> of(String subject, Solution solution) {
-        return LimitVerdicts.of(new LineCorners(Map.of(Corner.NOMINAL, solution))).stream()
+        return LimitVerdicts.of(LineCorners.only(solution)).stream()
                 .filter(verdict -> verdict.subject().startsWith(subject))
                 .toList();
     }

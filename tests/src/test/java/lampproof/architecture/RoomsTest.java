@@ -30,6 +30,7 @@ class RoomsTest {
             quasistatic -> design physics fault
             event       -> quasistatic design physics fault
             prediction  -> event quasistatic design physics spec file fault
+            choice      -> prediction quasistatic design physics spec file fault
             deck        -> prediction event quasistatic design physics spec file fault
             lint        -> fault
             simulator   -> fault
@@ -37,9 +38,9 @@ class RoomsTest {
             measure     -> waveform fault
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> compare capture measure waveform prediction design spec file fault
-            page        -> compare measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            report      -> choice compare capture measure waveform prediction design spec file fault
+            page        -> choice compare measure waveform prediction quasistatic design physics spec fault
+            cli         -> page report choice compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
