@@ -13,6 +13,7 @@ import java.util.Map;
 final class Formulas {
 
     private static final String HARMONIC = "line.current.harmonic.";
+    private static final String NOISE = "noise.level.harmonic.";
 
     private static final Map<String, String> BY_FIGURE = Map.ofEntries(
             entry("line.power.mean", "<v i>"),
@@ -78,6 +79,7 @@ final class Formulas {
             entry("string.current.mean", "<i_s>, i_s = i_o - C_o dv_o/dt"),
             entry("string.current.peak", "max (i_s + dV / (2 R_d))"),
             entry("string.power.mean", "<v_o i_s>"),
+            entry("string.start_time", "t of the first i_s = <i_s> / 2, of the averaged model from an empty bus"),
             entry("string.flicker.percent", "100 (max - min) / (max + min)"),
             entry("string.flicker.index", "area above the mean / whole area"),
             entry("output.voltage.peak", "max (v_o + dV / 2)"),
@@ -116,6 +118,12 @@ final class Formulas {
             entry("life.led", "t_1 exp(Ea / k (1 / T - 1 / T_1)), Ea from both points"),
             entry("life.capacitor", "t_1 exp(Ea / k (1 / T - 1 / T_1)), Ea from both points"),
             entry("life.capacitor.ten_degrees", "t_hot 2^((T_hot - T) / 10 K)"),
+            entry("noise.level.fundamental", "20 lg(|Z(f)| I_1 / 1 uV), Z from converter current to receiver"),
+            entry("noise.level.harmonics", "10 lg(sum (|Z(n f)| I_n / 1 uV)^2, n = 2 to 10)"),
+            entry("noise.margin.quasi_peak", "min (limit - L_n), n = 1 to 10"),
+            entry("noise.margin.average", "min (limit - 20 lg(<|Z(n f)| I_n> / 1 uV)), n = 1 to 10"),
+            entry("noise.filter.corner", "1 / (2 pi sqrt(L_f (C_f + C_bus)))"),
+            entry("noise.filter.corner_needed", "the same with the least choke that keeps M_QP and M_AV above 0"),
             entry("limit.flicker.low_risk", "0.025 f below 90 Hz, 0.08 f to 1250 Hz [%]"),
             entry("limit.flicker.no_effect", "0.01 f below 90 Hz, (1 / 30) f to 3000 Hz [%]"),
             entry("limit.displacement_factor", "0 to 5 W, 0.5 to 10 W, 0.7 to 25 W, 0.9 above"));
@@ -124,8 +132,11 @@ final class Formulas {
 
     /** The formula of a figure. */
     static String of(String figure) {
-        return figure.startsWith(HARMONIC)
-                ? "100 I_n / I_1, n = " + figure.substring(HARMONIC.length())
+        if (figure.startsWith(HARMONIC)) {
+            return "100 I_n / I_1, n = " + figure.substring(HARMONIC.length());
+        }
+        return figure.startsWith(NOISE)
+                ? "20 lg(|Z(n f)| I_n / 1 uV), n = " + figure.substring(NOISE.length())
                 : BY_FIGURE.getOrDefault(figure, "");
     }
 }
