@@ -7,11 +7,15 @@ import lampproof.design.Topology;
 /** A cell in its place between bus and output. */
 final class Converter {
 
+    /** More than this share of a voltage cannot be a small ripple on it. */
+    private static final double MOST_SWING = 0.5;
+
     private final boolean stepUp;
     private final Rectifier diode;
     private final SwitchingCell cell;
     private final ControlRule rule;
     private final double step;
+    private final double capacitance;
 
     /**
      * The converter of a driver.
@@ -21,6 +25,7 @@ final class Converter {
      */
     Converter(Driver driver, double step) {
         this.step = step;
+        this.capacitance = driver.busCapacitance() + driver.filter().capacitance();
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.diode = driver.diode();
         this.cell = SwitchingCell.of(driver);
@@ -46,20 +51,27 @@ final class Converter {
             return null;
         }
         Supply supply = new Supply(source, busVoltage, followed, outputVoltage);
-        CellCycle first = cycleFrom(guess, supply, setPoint, guess);
-        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first.peakCurrent());
+        CellCycle first = cycleFrom(guess, supply, setPoint, guess, BusSwing.NONE);
+        BusSwing swing = BusSwing.of(first, capacitance, stepUp);
+        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first.peakCurrent(), swing);
         if (!first.continuous() || !second.continuous()) {
             return second;
         }
         double start = after(step / second.period(), guess, first.nextStart(), second.nextStart());
-        return cycleFrom(start, supply, setPoint, second.peakCurrent());
+        return cycleFrom(start, supply, setPoint, second.peakCurrent(), swing);
     }
 
-    private CellCycle cycleFrom(double start, Supply from, double setPoint, double peak) {
-        double drop = diode.junction(0.5 * peak);
-        CellSupply supply = new CellSupply(from.source(), (stepUp ? from.output() : from.bus()) + drop);
-        double onTime = rule.onTime(cell, from.source(), from.followed(), start, setPoint);
+    private CellCycle cycleFrom(double start, Supply from, double setPoint, double peak, BusSwing swing) {
+        CellSupply supply = supply(from, diode.junction(0.5 * peak), swing);
+        double onTime = rule.onTime(cell, supply.source(), from.followed(), start, setPoint);
         return cell.cycle(supply, start, onTime, rule.offTime());
+    }
+
+    private CellSupply supply(Supply from, double drop, BusSwing swing) {
+        double source = from.source() + Math.max(swing.on(), -MOST_SWING * from.source());
+        double top = (stepUp ? from.output() : from.bus()) + drop;
+        double reset = top - from.source() - (stepUp ? Math.min(swing.fall(), MOST_SWING * (top - from.source())) : 0);
+        return new CellSupply(source, top, reset, from.source() + swing.idle());
     }
 
     /** Source of the cell, bus voltage, the bus voltage that the reference follows, output voltage [V]. */
