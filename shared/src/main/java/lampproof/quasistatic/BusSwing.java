@@ -1,19 +1,34 @@
 package lampproof.quasistatic;
 
+import lampproof.design.Driver;
+import lampproof.design.Topology;
+
 /**
  * How far the bus stands from its mean in each part of a switching cycle, since the line gives a steady current and the
  * converter takes a pulsed one.
  *
  * <p>The charge on the bus capacitor is followed through straight ramps of current; what the node takes is left out.
  *
- * @param on while the switch conducts [V]
- * @param fall while the diode conducts [V]
- * @param idle from then on to the next turn-on [V]
+ * @param turnOn when the switch closes [V]
+ * @param on mean while the switch conducts [V]
+ * @param fall mean while the diode conducts [V]
+ * @param idle mean from then on to the next turn-on [V]
  */
-record BusSwing(double on, double fall, double idle) {
+public record BusSwing(double turnOn, double on, double fall, double idle) {
 
     /** A bus that stands still. */
-    static final BusSwing NONE = new BusSwing(0, 0, 0);
+    static final BusSwing NONE = new BusSwing(0, 0, 0, 0);
+
+    /** The swing at a line angle. */
+    public static BusSwing of(Driver driver, AnglePoint point) {
+        boolean stepUp = driver.topology() == Topology.STEP_UP;
+        return point.cycle() == null ? NONE : of(point.cycle(), capacitance(driver), stepUp);
+    }
+
+    /** What holds the bus while the bridge conducts; where it does not, the converter takes little [F]. */
+    static double capacitance(Driver driver) {
+        return driver.busCapacitance() + driver.filter().capacitance();
+    }
 
     /**
      * The swing that a cycle leaves.
@@ -33,7 +48,10 @@ record BusSwing(double on, double fall, double idle) {
         double idle = -0.5 * mean * rest;
         double middle = (on * cycle.onTime() + falling * diode.time() + idle * rest) / period;
         return new BusSwing(
-                (on - middle) / capacitance, (falling - middle) / capacitance, (idle - middle) / capacitance);
+                -middle / capacitance,
+                (on - middle) / capacitance,
+                (falling - middle) / capacitance,
+                (idle - middle) / capacitance);
     }
 
     /** Mean of the charge that gathers while a ramp is taken out of a steady current [C]. */

@@ -25,7 +25,7 @@ final class Converter {
      */
     Converter(Driver driver, double step) {
         this.step = step;
-        this.capacitance = driver.busCapacitance() + driver.filter().capacitance();
+        this.capacitance = BusSwing.capacitance(driver);
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.diode = driver.diode();
         this.cell = SwitchingCell.of(driver);
@@ -39,29 +39,33 @@ final class Converter {
      * @param outputVoltage voltage of the output capacitor [V]
      * @param setPoint on-time [s] or peak current [A]
      * @param guess start current at the line angle before [A]
+     * @param before the cycle at the line angle before; null when there was none
      */
-    CellCycle cycle(double busVoltage, double outputVoltage, double setPoint, double guess) {
-        return cycle(busVoltage, busVoltage, outputVoltage, setPoint, guess);
+    CellCycle cycle(double busVoltage, double outputVoltage, double setPoint, double guess, CellCycle before) {
+        return cycle(busVoltage, busVoltage, outputVoltage, setPoint, guess, before);
     }
 
     /** The same while a shaped reference still follows another bus voltage [V] than that of now. */
-    CellCycle cycle(double busVoltage, double followed, double outputVoltage, double setPoint, double guess) {
+    CellCycle cycle(
+            double busVoltage, double followed, double outputVoltage, double setPoint, double guess, CellCycle before) {
         double source = stepUp ? busVoltage : busVoltage - outputVoltage;
         if (!(source > 0)) {
             return null;
         }
         Supply supply = new Supply(source, busVoltage, followed, outputVoltage);
-        CellCycle first = cycleFrom(guess, supply, setPoint, guess, BusSwing.NONE);
-        BusSwing swing = BusSwing.of(first, capacitance, stepUp);
-        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first.peakCurrent(), swing);
+        CellCycle first = cycleFrom(guess, supply, setPoint, before);
+        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first);
         if (!first.continuous() || !second.continuous()) {
             return second;
         }
         double start = after(step / second.period(), guess, first.nextStart(), second.nextStart());
-        return cycleFrom(start, supply, setPoint, second.peakCurrent(), swing);
+        return cycleFrom(start, supply, setPoint, second);
     }
 
-    private CellCycle cycleFrom(double start, Supply from, double setPoint, double peak, BusSwing swing) {
+    /** Diode drop and swing of the bus are those of the cycle before. */
+    private CellCycle cycleFrom(double start, Supply from, double setPoint, CellCycle before) {
+        double peak = before == null ? start : before.peakCurrent();
+        BusSwing swing = before == null ? BusSwing.NONE : BusSwing.of(before, capacitance, stepUp);
         CellSupply supply = supply(from, diode.junction(0.5 * peak), swing);
         double onTime = rule.onTime(cell, supply.source(), from.followed(), start, setPoint);
         return cell.cycle(supply, start, onTime, rule.offTime());
