@@ -11,51 +11,55 @@ import lampproof.design.Topology;
  *
  * @param turnOn when the switch closes [V]
  * @param on mean while the switch conducts [V]
+ * @param onDroop how far it falls meanwhile [V]
  * @param fall mean while the diode conducts [V]
+ * @param fallDroop how far it falls meanwhile [V]
  * @param idle mean from then on to the next turn-on [V]
  */
-public record BusSwing(double turnOn, double on, double fall, double idle) {
+public record BusSwing(double turnOn, double on, double onDroop, double fall, double fallDroop, double idle) {
 
     /** A bus that stands still. */
-    static final BusSwing NONE = new BusSwing(0, 0, 0, 0);
+    static final BusSwing NONE = new BusSwing(0, 0, 0, 0, 0, 0);
 
     /** The swing at a line angle. */
     public static BusSwing of(Driver driver, AnglePoint point) {
         boolean stepUp = driver.topology() == Topology.STEP_UP;
-        return point.cycle() == null ? NONE : of(point.cycle(), capacitance(driver), stepUp);
-    }
-
-    /** What holds the bus while the bridge conducts; where it does not, the converter takes little [F]. */
-    static double capacitance(Driver driver) {
-        return driver.busCapacitance() + driver.filter().capacitance();
+        return of(point.cycle(), BusStiffness.of(driver), stepUp);
     }
 
     /**
      * The swing that a cycle leaves.
      *
-     * @param capacitance what holds the bus [F]
+     * @param cycle the cycle; null where there is none
      * @param throughDiode whether the diode current comes from the bus too
      */
-    static BusSwing of(CellCycle cycle, double capacitance, boolean throughDiode) {
+    static BusSwing of(CellCycle cycle, BusStiffness stiffness, boolean throughDiode) {
+        if (cycle == null) {
+            return NONE;
+        }
+        Ramp on = cycle.on();
         Ramp diode = cycle.diode();
         Ramp fall = throughDiode ? diode : new Ramp(0, 0, diode.time(), 0);
-        double rest = cycle.rise().time() + cycle.ring().time();
         double period = cycle.period();
-        double mean = (cycle.on().charge() + fall.charge()) / period;
-        double afterOn = mean * cycle.onTime() - cycle.on().charge();
-        double on = gathered(mean, cycle.on());
-        double falling = afterOn + gathered(mean, fall);
-        double idle = -0.5 * mean * rest;
-        double middle = (on * cycle.onTime() + falling * diode.time() + idle * rest) / period;
+        double rest = period - on.time() - diode.time();
+        double given = (on.charge() + fall.charge()) / period;
+        double onDroop = on.charge() - given * on.time();
+        double meanOn = gathered(given, on);
+        double meanFall = gathered(given, fall) - onDroop;
+        double meanIdle = -0.5 * given * rest;
+        double mean = (meanOn * on.time() + meanFall * diode.time() + meanIdle * rest) / period;
+        double volts = stiffness.elastance(period);
         return new BusSwing(
-                -middle / capacitance,
-                (on - middle) / capacitance,
-                (falling - middle) / capacitance,
-                (idle - middle) / capacitance);
+                -mean * volts,
+                (meanOn - mean) * volts,
+                onDroop * volts,
+                (meanFall - mean) * volts,
+                (fall.charge() - given * diode.time()) * volts,
+                (meanIdle - mean) * volts);
     }
 
     /** Mean of the charge that gathers while a ramp is taken out of a steady current [C]. */
-    private static double gathered(double mean, Ramp taken) {
-        return taken.time() * (0.5 * mean - (2 * taken.from() + taken.to()) / 6);
+    private static double gathered(double given, Ramp taken) {
+        return taken.time() * (0.5 * given - (2 * taken.from() + taken.to()) / 6);
     }
 }

@@ -4,14 +4,16 @@ package lampproof.quasistatic;
  * What a cell stands between.
  *
  * @param source E, the inductor voltage while the switch conducts, drops left out [V]
+ * @param sourceDroop how far it falls meanwhile [V]
  * @param swing S, the node voltage while the diode conducts [V]
  * @param reset what takes the inductor current down while the diode conducts, resistance left out [V]
+ * @param resetGrowth how far it grows meanwhile [V]
  * @param idle E while neither conducts [V]
  */
-record CellSupply(double source, double swing, double reset, double idle) {
+record CellSupply(double source, double sourceDroop, double swing, double reset, double resetGrowth, double idle) {
 
     /** A source that stands still. */
     CellSupply(double source, double swing) {
-        this(source, swing, swing - source, source);
+        this(source, 0, swing, swing - source, 0, source);
     }
 }

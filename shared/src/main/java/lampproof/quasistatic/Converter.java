@@ -15,7 +15,7 @@ final class Converter {
     private final SwitchingCell cell;
     private final ControlRule rule;
     private final double step;
-    private final double capacitance;
+    private final BusStiffness stiffness;
 
     /**
      * The converter of a driver.
@@ -25,7 +25,7 @@ final class Converter {
      */
     Converter(Driver driver, double step) {
         this.step = step;
-        this.capacitance = BusSwing.capacitance(driver);
+        this.stiffness = BusStiffness.of(driver);
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.diode = driver.diode();
         this.cell = SwitchingCell.of(driver);
@@ -65,17 +65,23 @@ final class Converter {
     /** Diode drop and swing of the bus are those of the cycle before. */
     private CellCycle cycleFrom(double start, Supply from, double setPoint, CellCycle before) {
         double peak = before == null ? start : before.peakCurrent();
-        BusSwing swing = before == null ? BusSwing.NONE : BusSwing.of(before, capacitance, stepUp);
+        BusSwing swing = BusSwing.of(before, stiffness, stepUp);
         CellSupply supply = supply(from, diode.junction(0.5 * peak), swing);
         double onTime = rule.onTime(cell, supply.source(), from.followed(), start, setPoint);
         return cell.cycle(supply, start, onTime, rule.offTime());
     }
 
     private CellSupply supply(Supply from, double drop, BusSwing swing) {
-        double source = from.source() + Math.max(swing.on(), -MOST_SWING * from.source());
+        double source = from.source();
         double top = (stepUp ? from.output() : from.bus()) + drop;
-        double reset = top - from.source() - (stepUp ? Math.min(swing.fall(), MOST_SWING * (top - from.source())) : 0);
-        return new CellSupply(source, top, reset, from.source() + swing.idle());
+        double reset = top - source;
+        return new CellSupply(
+                source + Math.max(swing.on(), -MOST_SWING * source),
+                swing.onDroop(),
+                top,
+                stepUp ? reset - Math.min(swing.fall(), MOST_SWING * reset) : reset,
+                stepUp ? swing.fallDroop() : 0,
+                source + swing.idle());
     }
 
     /** Source of the cell, bus voltage, the bus voltage that the reference follows, output voltage [V]. */

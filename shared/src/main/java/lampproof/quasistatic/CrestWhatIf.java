@@ -10,7 +10,8 @@ import lampproof.design.Law;
 /** Switching cycles at the crest of the line under changed conditions. */
 final class CrestWhatIf implements WhatIf {
 
-    private static final int MOST_CYCLES = 8;
+    /** Enough to find the cycle; more would let the ring of a clocked law wander to another start. */
+    private static final int CYCLES = 2;
 
     private final Operation predicted;
     private final AnglePoint crest;
@@ -56,7 +57,7 @@ final class CrestWhatIf implements WhatIf {
         double start =
                 changed.getOrDefault(Condition.TURN_ON_CURRENT, crest.cycle().startCurrent());
         CellCycle cycle = null;
-        for (int i = 0; i < MOST_CYCLES; i++) {
+        for (int i = 0; i < CYCLES; i++) {
             cycle = converter.cycle(bus, output, setPoint, start, cycle);
             if (cycle == null) {
                 throw new IllegalStateException("the bus cannot drive the inductor");

@@ -1,7 +1,7 @@
 package lampproof.quasistatic;
 
 /**
- * A current that goes from one value to another, bent a little by the resistance in its loop.
+ * A current that goes from one value to another, bent a little by the resistance in its loop and by a voltage that droops.
  *
  * <p>To first order in decay times time the current is the straight line plus the parabola
  * {@code decay time (to - from) s (1 - s) / 2}, where s runs from 0 to 1.
@@ -9,7 +9,7 @@ package lampproof.quasistatic;
  * @param from current at the start [A]
  * @param to current at the end [A]
  * @param time length [s]
- * @param decay resistance over inductance of the loop [1/s]
+ * @param decay resistance over inductance of the loop, and droop over inductance and difference of the currents [1/s]
  */
 public record Ramp(double from, double to, double time, double decay) {
 

@@ -52,49 +52,39 @@ record SwitchingCell(
     CellCycle cycle(CellSupply supply, double start, double onTime, OffTime offTime) {
         double source = supply.source();
         double peak = currentAfter(start, source, onTime);
+        Ramp on = ramp(start, peak, onTime, onResistance, supply.sourceDroop());
         if (!(peak > 0)) {
-            return resting(start, onTime, peak, offTime.after(0, onTime));
+            return resting(on, offTime.after(0, onTime));
         }
         double landing = peak * peak + (2 * source - supply.swing()) * supply.swing() / (impedance * impedance);
-        return landing > 0
-                ? conducting(supply, start, onTime, peak, Math.sqrt(landing), offTime)
-                : swinging(source, start, onTime, peak, offTime);
+        return landing > 0 ? conducting(supply, on, Math.sqrt(landing), offTime) : swinging(source, on, offTime);
     }
 
     /** The diode takes over at a landing current. */
-    private CellCycle conducting(
-            CellSupply supply, double start, double onTime, double peak, double landing, OffTime offTime) {
+    private CellCycle conducting(CellSupply supply, Ramp on, double landing, OffTime offTime) {
+        double peak = on.to();
         NodeRise rise = NodeRise.of(this, supply.source(), supply.swing(), peak, landing);
         double reset = supply.reset();
         double fall = inductance * landing / (reset + 0.5 * offResistance * landing);
-        double off = offTime.after(rise.time() + fall, onTime);
+        double off = offTime.after(rise.time() + fall, on.time());
         boolean cut = off < rise.time() + fall;
-        Ramp diode = cut
-                ? ramp(
-                        landing,
-                        currentFalling(landing, reset, Math.max(0, off - rise.time())),
-                        off - rise.time(),
-                        offResistance)
-                : ramp(landing, 0, fall, offResistance);
+        double end = cut ? currentFalling(landing, reset, Math.max(0, off - rise.time())) : 0;
+        double time = cut ? off - rise.time() : fall;
+        Ramp diode = ramp(landing, end, time, offResistance, supply.resetGrowth());
         IdleRing ring = cut
                 ? IdleRing.none(supply.swing())
                 : IdleRing.from(this, supply.idle(), supply.idle() + reset, off - rise.time() - fall);
-        return new CellCycle(
-                ramp(start, peak, onTime, onResistance),
-                rise,
-                Math.hypot(peak, supply.source() / impedance),
-                diode,
-                ring);
+        return new CellCycle(on, rise, Math.hypot(peak, supply.source() / impedance), diode, ring);
     }
 
     /** The current is too small to lift the node to the diode: the node swings up and down again. */
-    private CellCycle swinging(double source, double start, double onTime, double peak, OffTime offTime) {
+    private CellCycle swinging(double source, Ramp on, OffTime offTime) {
+        double peak = on.to();
         double crest = source + Math.hypot(source, peak * impedance);
         NodeRise rise = NodeRise.of(this, source, crest, peak, 0);
         IdleRing ring =
-                IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise.time(), onTime) - rise.time()));
-        return new CellCycle(
-                ramp(start, peak, onTime, onResistance), rise, Math.hypot(peak, source / impedance), Ramp.NONE, ring);
+                IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise.time(), on.time()) - rise.time()));
+        return new CellCycle(on, rise, Math.hypot(peak, source / impedance), Ramp.NONE, ring);
     }
 
     private double currentFalling(double from, double reset, double time) {
@@ -102,13 +92,14 @@ record SwitchingCell(
         return (from * (1 - damping) - reset * time / inductance) / (1 + damping);
     }
 
-    private Ramp ramp(double from, double to, double time, double resistance) {
-        return new Ramp(from, to, Math.max(0, time), resistance / inductance);
+    /** A voltage that drives less and less bends the ramp as resistance does. */
+    private Ramp ramp(double from, double to, double time, double resistance, double droop) {
+        double bend = from == to ? 0 : droop / (to - from);
+        return new Ramp(from, to, Math.max(0, time), (resistance + bend) / inductance);
     }
 
     /** The on-time was too short to turn a negative current round: the body diode carries on. */
-    private CellCycle resting(double start, double onTime, double peak, double off) {
-        Ramp on = ramp(start, peak, onTime, onResistance);
+    private static CellCycle resting(Ramp on, double off) {
         return new CellCycle(on, NodeRise.NONE, 0, Ramp.NONE, new IdleRing(off, 0, 0, 0, 0));
     }
 }

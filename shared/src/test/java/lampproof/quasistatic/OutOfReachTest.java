@@ -27,7 +27,7 @@ class OutOfReachTest {
     void an_on_time_that_is_limited_too_soon_is_refused_with_the_least_that_works() {
         refused(
                 Lamps.stepUp(Law.PEAK_CURRENT, "switching.max_on_time,,1,,us,"),
-                "switching.max_on_time: peak-current control cannot give the string its current, found '0.940 mA of 16.7 mA "
+                "switching.max_on_time: peak-current control cannot give the string its current, found '0.938 mA of 16.7 mA "
                         + "with a switch that is closed for at most 1.06 us', allowed: at least 4.77 us; "
                         + "raise switching.max_on_time, or lower inductor.inductance");
     }
@@ -36,7 +36,7 @@ class OutOfReachTest {
     void a_blanking_time_that_lets_too_much_current_through_is_refused_with_the_most_that_works() {
         refused(
                 Lamps.stepDown(Law.FIXED_OFF_TIME, "switching.blanking,,10,,us,"),
-                "switching.blanking: fixed-off-time control cannot keep the string down to its current, found '2.34e+03 mA "
+                "switching.blanking: fixed-off-time control cannot keep the string down to its current, found '2.45e+03 mA "
                         + "for 210 mA with a switch that is closed for at least 10.1 us', allowed: at most 1.68 us; "
                         + "lower switching.blanking, or raise inductor.inductance");
     }
@@ -61,7 +61,7 @@ class OutOfReachTest {
                         "line.frequency,,50,,Hz,",
                         "string.voltage,,270,,V,",
                         "string.current,,30,,mA,"),
-                "inductor.inductance: peak-current control cannot give the string its current, found '21.0 mA of 30.0 mA "
+                "inductor.inductance: peak-current control cannot give the string its current, found '21.1 mA of 30.0 mA "
                         + "with a switch that is closed for at most 14.1 us', allowed: at most 18.0 mH; "
                         + "lower inductor.inductance");
     }
