@@ -22,6 +22,7 @@ import lampproof.measure.PeakOutsideEdges;
 import lampproof.measure.PeakOutsideEdges.After;
 import lampproof.measure.PeakToPeak;
 import lampproof.measure.PeakWhileClosed;
+import lampproof.measure.ReachablePeak;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.StoredEnergy;
 import lampproof.measure.SwitchPower;
@@ -142,6 +143,13 @@ final class Bench {
 
     Taking peak(Probe probe) {
         return add(new Peak(window, channel(probe)));
+    }
+
+    /** Peak of the inductor current; a point that cannot be is left out. */
+    Taking inductorPeak() {
+        Channel voltage = channel(Probe.INDUCTOR_VOLTAGE);
+        Channel current = channel(Probe.INDUCTOR_CURRENT);
+        return add(new ReachablePeak(window, voltage, current, driver.inductor().inductance()));
     }
 
     Taking reversePeak(Probe probe) {

@@ -82,7 +82,7 @@ final class FigureTable {
                     figure("filter.loss", Bench::filterLoss),
                     figure("bus.voltage.peak", b -> b.peak(BUS_VOLTAGE)),
                     figure("bus.ripple_current.rms", FigureTable::busRipple),
-                    figure("inductor.current.peak", b -> b.peak(INDUCTOR_CURRENT)),
+                    figure("inductor.current.peak", Bench::inductorPeak),
                     figure("inductor.current.rms", b -> b.rms(INDUCTOR_CURRENT)),
                     figure("inductor.current.ripple", b -> b.swing(INDUCTOR_CURRENT)),
                     figure(

@@ -1,7 +1,8 @@
 /**
  * The quasi-static model: the periodic steady state of a driver over one line half cycle.
  *
- * <p>At every line angle one switching cycle is solved in closed form, as if bus and output stood still; the slow
+ * <p>At every line angle one switching cycle is solved in closed form, as if the output stood still and the bus
+ * swung about its mean with what the cycle before took from it; the slow
  * states (bus capacitor, output capacitor with the string) are then integrated over the angle until the half cycle
  * repeats itself, and the control set-point is moved until the string carries its current.
  *
