@@ -33,8 +33,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "compare",
         description = {
-            "Says which converter a lamp should have: lays out strings, both converters and the four control laws for its",
-            "light power, and puts the best step-down and the best step-up driver side by side."
+            "Says which converter a lamp should have.",
+            "Lays out strings, both converters and the four control laws for its light power, and puts the best step-down and "
+                    + "the best step-up driver side by side."
         },
         footer = {
             "",

@@ -19,8 +19,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "measure",
         description = {
-            "Measures a lone table of line voltage and current, or of light, without any spec: power, rms, power factor,",
-            "distortion, harmonics with their limits, inrush, flicker with its limits."
+            "Measures a lone table of line voltage and current, or of light, without any spec.",
+            "Power, rms, power factor, distortion, harmonics with their limits, inrush, flicker with its limits."
         },
         footer = {
             "",

@@ -125,6 +125,7 @@ public final class ComparisonPage {
                         "finalist", finalist.arrangement().topology().word(),
                         "subject", verdict.subject(),
                         "kept", verdict.pass(),
+                        "word", verdict.standing().word(),
                         "rule", verdict.rule(),
                         "number", verdict.number()));
             }

@@ -22,6 +22,8 @@ final class RuleRows {
                 verdict.subject(),
                 "kept",
                 verdict.pass(),
+                "word",
+                verdict.standing().word(),
                 "number",
                 verdict.number(),
                 "rule",

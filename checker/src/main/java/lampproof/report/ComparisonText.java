@@ -81,7 +81,7 @@ public final class ComparisonText {
     }
 
     private static String kept(RuleVerdict verdict) {
-        return verdict.pass() ? "kept" : "not kept";
+        return verdict.standing().word();
     }
 
     private static List<String> row(String name, List<Candidate> finalists, Function<Candidate, String> cell) {

@@ -3,6 +3,7 @@ package lampproof.report;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import lampproof.prediction.RuleVerdict;
+import lampproof.prediction.RuleVerdict.Standing;
 
 /** What rules say of a design, for a reader. */
 public final class RuleText {
@@ -24,7 +25,10 @@ public final class RuleText {
     public String summary(List<RuleVerdict> verdicts) {
         List<RuleVerdict> broken =
                 verdicts.stream().filter(verdict -> !verdict.pass()).toList();
-        String counts = "rules and ratings: " + (verdicts.size() - broken.size()) + " kept";
+        long kept = verdicts.stream()
+                .filter(verdict -> verdict.standing() == Standing.KEPT)
+                .count();
+        String counts = "rules and ratings: " + kept + " kept";
         return broken.isEmpty()
                 ? style.good(counts) + "\n"
                 : style.bad(counts + ", " + broken.size() + " not kept") + "\n" + grid(broken);
@@ -34,7 +38,7 @@ public final class RuleText {
         Grid grid = new Grid("llll");
         for (RuleVerdict verdict : verdicts) {
             UnaryOperator<String> paint = verdict.pass() ? UnaryOperator.identity() : style::bad;
-            String word = verdict.pass() ? "kept" : "NOT KEPT";
+            String word = verdict.pass() ? verdict.standing().word() : "NOT KEPT";
             grid.add(List.of(word, verdict.subject(), verdict.number(), verdict.rule()), paint);
         }
         return grid.text();

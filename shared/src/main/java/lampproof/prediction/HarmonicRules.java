@@ -40,7 +40,8 @@ final class HarmonicRules {
         verdicts.add(
                 verdict(SUBJECT, best, scope, best.rules().equals(all.get(0).rules())));
         for (int k = 0; k < all.size(); k++) {
-            verdicts.add(verdict(SUBJECT + ", alternative " + (k + 1), all.get(k), scope, k == 0));
+            RuleVerdict one = verdict(SUBJECT + ", alternative " + (k + 1), all.get(k), scope, k == 0);
+            verdicts.add(best.pass() && !one.pass() ? one.notNeeded() : one);
         }
         return verdicts;
     }

@@ -4,15 +4,51 @@ package lampproof.prediction;
  * What a rule says of the lamp, and which number decided.
  *
  * @param subject what is judged
- * @param pass whether the rule is kept
+ * @param standing how the lamp stands to the rule
  * @param rule the rule, with its edition
  * @param number the number that decided, with its limit; empty when the rule sets no limit
  */
-public record RuleVerdict(String subject, boolean pass, String rule, String number) {
+public record RuleVerdict(String subject, Standing standing, String rule, String number) {
+
+    /** How a lamp stands to a rule. */
+    public enum Standing {
+        /** The rule is kept. */
+        KEPT("kept"),
+        /** The rule is broken. */
+        NOT_KEPT("not kept"),
+        /** The rule is broken, but another one may be kept in its place, and is. */
+        NOT_NEEDED("not needed");
+
+        private final String word;
+
+        Standing(String word) {
+            this.word = word;
+        }
+
+        /** In a word or two. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** A verdict on a rule that stands by itself. */
+    public RuleVerdict(String subject, boolean pass, String rule, String number) {
+        this(subject, pass ? Standing.KEPT : Standing.NOT_KEPT, rule, number);
+    }
+
+    /** Whether nothing is wrong: the rule is kept or need not be. */
+    public boolean pass() {
+        return standing != Standing.NOT_KEPT;
+    }
+
+    /** The same of a rule in whose place another one is kept. */
+    RuleVerdict notNeeded() {
+        return new RuleVerdict(subject, Standing.NOT_NEEDED, rule, number);
+    }
 
     /** The verdict on one line. */
     public String text() {
         String decided = number.isEmpty() ? "" : "; " + number;
-        return subject + ": " + (pass ? "kept" : "not kept") + ", " + rule + decided;
+        return subject + ": " + standing.word() + ", " + rule + decided;
     }
 }
