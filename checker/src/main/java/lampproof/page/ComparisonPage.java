@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lampproof.choice.Candidate;
 import lampproof.choice.Comparison;
 import lampproof.choice.Criterion;
 import lampproof.choice.Difference;
 import lampproof.choice.Differences;
+import lampproof.choice.Reweighing;
 import lampproof.choice.Trait;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
@@ -46,6 +48,12 @@ public final class ComparisonPage {
         model.put("verdicts", verdicts.stream().map(ComparisonPage::verdict).toList());
         model.put("groups", groups());
         model.put("rules", rules());
+        model.put("broken", broken());
+        model.put(
+                "reweighed",
+                Reweighing.of(comparison).stream()
+                        .map(ComparisonPage::reweighed)
+                        .toList());
         model.put(
                 "differences",
                 Differences.of(comparison).stream()
@@ -131,6 +139,40 @@ public final class ComparisonPage {
             }
         }
         return rules;
+    }
+
+    /** The rules that the finalists break, and how many drivers of the field do not. */
+    private List<String> broken() {
+        return finalists.stream()
+                .flatMap(finalist -> finalist.verdicts().stream())
+                .filter(verdict -> !verdict.pass())
+                .map(verdict -> verdict.subject() + ", " + verdict.rule())
+                .distinct()
+                .map(this::broken)
+                .toList();
+    }
+
+    private String broken(String rule) {
+        List<Candidate> field = comparison.field().candidates();
+        long keep = field.stream()
+                .filter(candidate -> candidate.verdicts().stream()
+                        .filter(verdict -> rule.equals(verdict.subject() + ", " + verdict.rule()))
+                        .allMatch(RuleVerdict::pass))
+                .count();
+        String breakers = finalists.stream()
+                .flatMap(finalist -> finalist.verdicts().stream()
+                        .filter(verdict -> !verdict.pass())
+                        .filter(verdict -> rule.equals(verdict.subject() + ", " + verdict.rule()))
+                        .map(verdict -> finalist.arrangement().topology().word() + " " + verdict.number()))
+                .collect(Collectors.joining("; "));
+        return rule + ": " + breakers + ". Kept by " + keep + " of the " + field.size() + " drivers that work";
+    }
+
+    private static Map<String, Object> reweighed(Reweighing one) {
+        return Map.of(
+                "weighing", one.weighing(),
+                "winner", one.comparison().winner().arrangement().text(),
+                "indices", one.indices());
     }
 
     private static Map<String, Object> difference(Difference difference) {

@@ -14,7 +14,7 @@ final class Tornado {
     private static final int STRONGEST = 8;
     private static final int LEFT = 250;
     private static final int RIGHT = 744;
-    private static final int ROW = 26;
+    private static final int ROW = 34;
     private static final int TOP = 8;
 
     private Tornado() {}

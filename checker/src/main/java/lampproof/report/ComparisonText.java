@@ -9,6 +9,7 @@ import lampproof.choice.Candidate;
 import lampproof.choice.Comparison;
 import lampproof.choice.Difference;
 import lampproof.choice.Differences;
+import lampproof.choice.Reweighing;
 import lampproof.choice.Sensitivity;
 import lampproof.choice.Trait;
 import lampproof.prediction.RuleVerdict;
@@ -28,6 +29,7 @@ public final class ComparisonText {
     /** The comparison as lines. */
     public String text(Comparison comparison) {
         return section("recommendation", recommendation(comparison))
+                + section("weighed otherwise", reweighed(comparison))
                 + section("the finalists", finalists(comparison))
                 + section("what makes them differ", differences(comparison))
                 + section("the best of each converter, law and smoothing", new FieldText(style).text(comparison))
@@ -44,8 +46,17 @@ public final class ComparisonText {
                 " The index is the product, over efficiency (by its losses), area, cost, flicker and life, of the best of"
                         + " the field over its own, each to the power of its weight ("
                         + comparison.weights().text()
-                        + "); a driver that breaks a rule stands behind those that break none.";
+                        + "); a driver whose harmonics, displacement or stability break a rule stands behind those that break none.";
         return Paragraph.of(Printable.of(comparison.recommendation() + index), "  ", "  ");
+    }
+
+    private String reweighed(Comparison comparison) {
+        Grid grid = new Grid("lll");
+        for (Reweighing one : Reweighing.of(comparison)) {
+            String winner = one.comparison().winner().arrangement().text();
+            grid.add(List.of(one.weighing(), winner, one.indices()));
+        }
+        return grid.text();
     }
 
     private String finalists(Comparison comparison) {

@@ -77,7 +77,7 @@ class CommandsTest {
         assertThat(out.toString()).contains("\nfigures\n").contains("  line.power.mean ");
         assertThat(out.toString())
                 .contains("\nrules and ratings, by calculation, which is no proof of compliance\n")
-                .containsPattern("  NOT KEPT  conducted noise, differential mode +order 3 at 210 kHz .*"
+                .containsPattern("  NOT KEPT +conducted noise, differential mode +order 3 at 210 kHz .*"
                         + "CISPR 15:2018 \\(from memory\\) and 47 CFR 18.307 \\(a\\), quasi-peak");
     }
 

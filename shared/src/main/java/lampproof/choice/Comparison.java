@@ -97,7 +97,8 @@ public record Comparison(Field field, Weights weights, Ranking ranking, Candidat
 
     /** The recommendation in words. */
     public String recommendation() {
-        String first = "Take the " + winner.arrangement().text() + ", with an index of " + index(winner);
+        String first = "Take the " + winner.arrangement().text() + ", with an index (1: best in everything) of "
+                + index(winner);
         return rival == null
                 ? first + "; no other converter can do it."
                 : first + " against " + index(rival) + " of the best "

@@ -95,8 +95,11 @@ public final class Differences {
         return switch (part) {
             case "diode" ->
                 text(
-                        "its diode carries %s on average, the other one %s",
-                        amperes(high.stage().diodeMean()), amperes(low.stage().diodeMean()));
+                        "its diode carries %s on average and loses %s by recovery, the other one %s and %s",
+                        amperes(high.stage().diodeMean()),
+                        watts(high.losses().recovery()),
+                        amperes(low.stage().diodeMean()),
+                        watts(low.losses().recovery()));
             case "switch" ->
                 text(
                         "it opens at up to %s and stands %.0f V, the other one %s and %.0f V",

@@ -23,14 +23,25 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
             of("power", "efficiency", "%", Solution::efficiency),
             of("power", "loss", "W", solution -> solution.losses().total()),
             of("power", "string power", "W", solution -> solution.string().power()),
+            of("line", "line power", "W", solution -> solution.line().power()),
             new Trait("line", "power factor", "1", Candidate::powerFactor),
-            new Trait("line", "harmonic distortion", "%", candidate -> 100 * candidate.distortion()),
+            new Trait("line", "harmonic distortion, orders 2 to 39", "%", candidate -> 100 * candidate.distortion()),
             new Trait("light", "percent flicker", "%", Trait::flicker),
             of(
                     "light",
                     "string current, peak",
                     "A",
                     solution -> solution.string().peakCurrent()),
+            of(
+                    "switch",
+                    "switching frequency, least",
+                    "Hz",
+                    solution -> solution.stage().leastFrequency()),
+            of(
+                    "switch",
+                    "switching frequency, greatest",
+                    "Hz",
+                    solution -> solution.stage().greatestFrequency()),
             of("switch", "switch voltage, peak", "V", Solution::nodeVoltage),
             of(
                     "switch",
@@ -54,7 +65,11 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
                     "bridge voltage, peak",
                     "V",
                     solution -> solution.line().busPeak()),
-            of("bridge", "line current, peak", "A", solution -> solution.line().peakCurrent()),
+            of(
+                    "bridge",
+                    "line current, peak with ripple",
+                    "A",
+                    solution -> solution.line().peakCurrent()),
             of(
                     "bridge",
                     "bridge stress",
