@@ -19,6 +19,7 @@ import picocli.CommandLine.ScopeType;
             DeckCommand.class,
             SimulateCommand.class,
             CheckCommand.class,
+            DimmingCommand.class,
             MeasureCommand.class,
             FiguresCommand.class,
             LintCommand.class

@@ -16,6 +16,7 @@ import java.util.Map;
 /** The page templates that ship with lampproof. Their names end in {@code .ftlh}, so every text is escaped for HTML. */
 final class PageTemplates {
 
+    private static final String UNPRINTABLE = "[\\p{Cc}\\p{Cs}\\p{Cf}\\p{Co}\\p{Cn}&&[^\\n]]";
     private static final Version VERSION = Configuration.VERSION_2_3_34;
 
     private final Configuration configuration = new Configuration(VERSION);
@@ -33,7 +34,7 @@ final class PageTemplates {
         configuration.setLocalizedLookup(false);
     }
 
-    /** Fills a template with texts, numbers, lists and maps. */
+    /** Fills a template with texts, numbers, lists and maps; what cannot be printed is left out. */
     String fill(String name, Map<String, Object> values) {
         StringWriter text = new StringWriter();
         try {
@@ -43,6 +44,6 @@ final class PageTemplates {
         } catch (TemplateException e) {
             throw new IllegalStateException("the template " + name + " cannot be filled: " + e.getMessage(), e);
         }
-        return text.toString();
+        return text.toString().replaceAll(UNPRINTABLE, "");
     }
 }

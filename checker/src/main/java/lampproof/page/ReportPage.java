@@ -14,8 +14,6 @@ import lampproof.waveform.WaveformFile;
 /** The page of a run. */
 public final class ReportPage {
 
-    private static final String UNPRINTABLE = "[\\p{Cc}\\p{Cs}\\p{Cf}\\p{Co}\\p{Cn}&&[^\\n]]";
-
     private final RunRecord run;
 
     private ReportPage(RunRecord run) {
@@ -28,9 +26,7 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates()
-                .fill("page.ftlh", new ReportPage(run).model())
-                .replaceAll(UNPRINTABLE, "");
+        return new PageTemplates().fill("page.ftlh", new ReportPage(run).model());
     }
 
     private Map<String, Object> model() {

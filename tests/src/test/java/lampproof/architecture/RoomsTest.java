@@ -29,6 +29,7 @@ class RoomsTest {
             design      -> spec physics fault
             quasistatic -> design physics fault
             event       -> quasistatic design physics fault
+            dimming     -> quasistatic design fault
             prediction  -> event quasistatic design physics spec file fault
             deck        -> prediction event quasistatic design physics spec file fault
             lint        -> fault
@@ -37,9 +38,9 @@ class RoomsTest {
             measure     -> waveform fault
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> compare capture measure waveform prediction design spec file fault
-            page        -> compare measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            report      -> compare dimming capture measure waveform prediction design spec file fault
+            page        -> compare dimming measure waveform prediction quasistatic design physics spec fault
+            cli         -> page report compare dimming capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
