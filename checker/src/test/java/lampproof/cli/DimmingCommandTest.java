@@ -67,7 +67,7 @@ class DimmingCommandTest {
         assertThat(run("dimming", spec("dimmer.edge,,trailing,,,\n").toString(), "--prove", "--angles", "90,190"))
                 .isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo("--angles: this is no conduction angle; found 190.0; allowed: above 0 to 180 deg\n");
+                .isEqualTo("--angles: this is no conduction angle, found '190.0', allowed: above 0 to 180 deg\n");
     }
 
     @Test
