@@ -2,16 +2,12 @@ package lampproof.capture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.measure.MeanProduct;
-import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
-import lampproof.measure.Sampling;
 import lampproof.measure.Window;
-import lampproof.waveform.Progress;
-import lampproof.waveform.Reading;
 import lampproof.waveform.Remark;
 import lampproof.waveform.Span;
 import lampproof.waveform.WaveformFile;
@@ -20,13 +16,13 @@ import lampproof.waveform.WaveformFile;
 public final class Capture {
 
     private final MappedTable table;
-    private final Sampling sampling;
+    private final Survey survey;
     private final Span span;
     private final List<String> remarks = new ArrayList<>();
 
-    private Capture(MappedTable table, Sampling sampling, Span span) {
+    private Capture(MappedTable table, Survey survey, Span span) {
         this.table = table;
-        this.sampling = sampling;
+        this.survey = survey;
         this.span = span;
     }
 
@@ -40,55 +36,50 @@ public final class Capture {
      */
     public static CaptureReport report(WaveformFile file, List<Mapping> mappings, double from, double to) {
         MappedTable table = MappedTable.of(file, mappings);
-        Reading reading =
-                table.rows(List.of(), (time, values) -> {}, Progress.NONE).requireSound();
-        Span whole = reading.span();
+        Span whole = table.span();
         Span span = new Span(Math.max(from, whole.start()), Math.min(to, whole.end()));
+        Survey survey = Survey.of(table, span);
         if (!(span.length() > 0)) {
             throw UserFault.noVerdict(new Finding(
                     "the stretch to measure holds nothing",
-                    reading.file(),
+                    survey.reading().file(),
                     Window.of(from, to).text(),
                     Window.of(whole).text(),
                     ""));
         }
-        Capture capture = new Capture(table, Sampling.of(table), span);
-        reading.remarks().stream().map(Remark::text).forEach(capture.remarks::add);
-        return capture.report(reading.file(), file.form());
+        return new Capture(table, survey, span).report(file.form());
     }
 
-    private CaptureReport report(String file, String form) {
+    private CaptureReport report(String form) {
+        survey.reading().remarks().stream().map(Remark::text).forEach(remarks::add);
         MappedTable upright = upright();
-        List<CaptureSection> sections =
-                Stream.concat(line(upright), light(upright)).toList();
-        return new CaptureReport(file, form, upright.mappings(), remarks, sections);
+        MeasuringPass pass = new MeasuringPass(survey.sampling().between());
+        List<Supplier<CaptureSection>> sections =
+                Stream.concat(line(upright, pass), light(upright, pass)).toList();
+        pass.over(upright);
+        return new CaptureReport(
+                survey.reading().file(),
+                form,
+                upright.mappings(),
+                remarks,
+                sections.stream().map(Supplier::get).toList());
     }
 
-    private Stream<CaptureSection> line(MappedTable upright) {
+    private Stream<Supplier<CaptureSection>> line(MappedTable upright, MeasuringPass pass) {
         boolean there = upright.has(Quantity.LINE_VOLTAGE.word()) || upright.has(Quantity.LINE_CURRENT.word());
-        return there ? Stream.of(new LineCapture(upright, sampling, span, remarks).section()) : Stream.of();
+        return there ? Stream.of(new LineCapture(upright, survey, span, pass, remarks)::section) : Stream.of();
     }
 
-    private Stream<CaptureSection> light(MappedTable upright) {
+    private Stream<Supplier<CaptureSection>> light(MappedTable upright, MeasuringPass pass) {
         return Stream.of(Quantity.LIGHT, Quantity.STRING_CURRENT)
                 .map(Quantity::word)
                 .filter(upright::has)
-                .map(word -> new LightCapture(upright, word, sampling, span).section());
+                .map(word -> new LightCapture(upright, word, survey, span, pass, remarks)::section);
     }
 
     /** The table with the current turned round where power would flow back into the line. */
     private MappedTable upright() {
-        if (!table.has(Quantity.LINE_VOLTAGE.word()) || !table.has(Quantity.LINE_CURRENT.word())) {
-            return table;
-        }
-        MeasuringPass pass = new MeasuringPass(sampling.between());
-        MeanProduct power = pass.add(new MeanProduct(
-                Window.of(span),
-                pass.channel(Quantity.LINE_VOLTAGE.word()),
-                pass.channel(Quantity.LINE_CURRENT.word())));
-        pass.over(table);
-        Measured measured = power.result();
-        if (!measured.present() || measured.value() >= 0) {
+        if (!survey.power().present() || survey.power().value() >= 0) {
             return table;
         }
         remarks.add("power flows into the line: input current reversed? The sign of line.current was turned");

@@ -23,9 +23,7 @@ import lampproof.waveform.Span;
 /** Light, or a current that it follows: how deep and how fast it flickers. */
 final class LightCapture {
 
-    /** Twice any line frequency. */
-    private static final double SLOWEST = 80;
-
+    /** Twice any line frequency is below [Hz]. */
     private static final double SLOW = 140;
 
     /** IEEE Std 1789-2015 limits flicker up to here [Hz]. */
@@ -36,29 +34,48 @@ final class LightCapture {
 
     private static final double HYSTERESIS = 0.1;
     private static final double ALIKE = 1.2;
+    private static final double STEADY = 0.05;
 
     private final MappedTable table;
     private final String quantity;
     private final Sampling sampling;
     private final Span span;
+    private final List<String> remarks;
+    private final Measured frequency;
+    private final Window window;
+    private final double running;
+    private final Mean mean;
+    private final Mean first;
+    private final Mean last;
+    private final FlickerPercent percent;
+    private final FlickerIndex index;
 
-    LightCapture(MappedTable table, String quantity, Sampling sampling, Span span) {
+    /**
+     * Adds what is to be measured to a pass.
+     *
+     * @param remarks takes what the user should know
+     */
+    LightCapture(
+            MappedTable table, String quantity, Survey survey, Span span, MeasuringPass pass, List<String> remarks) {
         this.table = table;
         this.quantity = quantity;
-        this.sampling = sampling;
         this.span = span;
+        this.remarks = remarks;
+        sampling = survey.sampling();
+        frequency = frequency(survey.frequency(quantity));
+        window = frequency.present() ? periods(frequency.value()) : parts();
+        running = runningMean(frequency);
+        Channel light = pass.channel(quantity);
+        mean = pass.add(new Mean(window, light));
+        first = pass.add(new Mean(window.firstPeriod(), light));
+        last = pass.add(new Mean(window.lastPeriod(), light));
+        percent = pass.add(new FlickerPercent(window, light, running));
+        index = pass.add(new FlickerIndex(window, light, running));
     }
 
+    /** The figures, once the pass is over. */
     CaptureSection section() {
-        Measured frequency = frequency();
-        Window window = frequency.present() ? periods(frequency.value()) : Window.of(span);
-        double running = runningMean(frequency);
-        MeasuringPass pass = new MeasuringPass();
-        Channel light = pass.channel(quantity);
-        Mean mean = pass.add(new Mean(window, light));
-        FlickerPercent percent = pass.add(new FlickerPercent(window, light, running));
-        FlickerIndex index = pass.add(new FlickerIndex(window, light, running));
-        pass.over(table);
+        remarkUnsteady();
         String smoothed = "running mean of " + Engineering.rounded(running, "s");
         List<CaptureFigure> figures = List.of(
                 new CaptureFigure(quantity + ".mean", quantity.equals("light") ? "1" : "A", mean.result()),
@@ -68,8 +85,26 @@ final class LightCapture {
                         "%",
                         percent.result().map(share -> 100 * share).noted(smoothed)),
                 new CaptureFigure(
-                        quantity + ".flicker.index", "1", index.result().noted(smoothed)));
+                        quantity + ".flicker.index",
+                        "1",
+                        percent.result().then(depth -> index.result()).noted(smoothed)));
         return new CaptureSection(quantity, window.text(), figures, limits(frequency, percent.result()));
+    }
+
+    private void remarkUnsteady() {
+        Measured change =
+                first.result().with(last.result(), (a, b) -> Math.abs(b - a) / Math.max(Math.abs(a), Math.abs(b)));
+        if (change.present() && change.value() > STEADY) {
+            remarks.add(quantity + " is not steady: mean " + number(first.result()) + " in the first "
+                    + window.what() + ", " + number(last.result())
+                    + " in the last; choose a stretch with --from and --to");
+        }
+    }
+
+    private String number(Measured mean) {
+        return quantity.equals(Quantity.LIGHT.word())
+                ? Engineering.fixed(mean.value(), 4)
+                : Engineering.rounded(mean.value(), "A");
     }
 
     /** The usual one takes off the switching ripple; the pulses of a modulator need a shorter one [s]. */
@@ -84,9 +119,12 @@ final class LightCapture {
         return new Window(window.start(), window.end(), window.periods(), "period");
     }
 
+    private Window parts() {
+        return new Window(span.start(), span.end(), 2, "part");
+    }
+
     /** At twice the line frequency, or else at the pace of a modulator [Hz]. */
-    private Measured frequency() {
-        Measured slow = fit(SLOWEST, SLOW);
+    private Measured frequency(Measured slow) {
         double lowest = Math.max(SLOW, 1.05 / span.length());
         double highest = Math.min(FASTEST, sampling.rate() / 8);
         if (slow.present() || lowest >= highest) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lampproof.measure.Channel;
 import lampproof.measure.DisplacementFactor;
-import lampproof.measure.FundamentalFrequency;
 import lampproof.measure.Harmonics;
 import lampproof.measure.LineWindow;
 import lampproof.measure.MeanProduct;
@@ -17,6 +16,7 @@ import lampproof.measure.PowerFactor;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.Sampling;
 import lampproof.measure.TotalHarmonicDistortion;
+import lampproof.measure.Trough;
 import lampproof.measure.Window;
 import lampproof.waveform.Engineering;
 import lampproof.waveform.Span;
@@ -24,12 +24,12 @@ import lampproof.waveform.Span;
 /** Line voltage and current, or one of them, over the whole line periods of a stretch of time. */
 final class LineCapture {
 
-    private static final double LOWEST = 40;
-    private static final double HIGHEST = 70;
     private static final double STEADY = 0.05;
     private static final int PARTS = 360;
 
-    private final MappedTable table;
+    /** What swings by less than this share of its peak is direct. */
+    private static final double DIRECT = 0.1;
+
     private final Sampling sampling;
     private final List<String> remarks;
     private final boolean voltage;
@@ -38,29 +38,42 @@ final class LineCapture {
     private final Window window;
     private final MeasuringPass pass;
     private final int highestOrder;
+    private final Harmonics ofVoltage;
+    private final Harmonics ofCurrent;
+    private final Runnable basics;
+    private final LineFlow flow;
+    private final Peak highest;
+    private final Trough lowest;
     private final List<CaptureFigure> figures = new ArrayList<>();
 
-    LineCapture(MappedTable table, Sampling sampling, Span span, List<String> remarks) {
-        this.table = table;
-        this.sampling = sampling;
+    /**
+     * Adds what is to be measured to a pass.
+     *
+     * @param remarks takes what the user should know
+     */
+    LineCapture(MappedTable table, Survey survey, Span span, MeasuringPass pass, List<String> remarks) {
+        sampling = survey.sampling();
+        this.pass = pass;
         this.remarks = remarks;
         voltage = table.has(Quantity.LINE_VOLTAGE.word());
         current = table.has(Quantity.LINE_CURRENT.word());
-        frequency = frequency(span);
+        frequency = survey.frequency((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
         window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
-        pass = new MeasuringPass(sampling.between());
         highestOrder = frequency.present()
                 ? (int) Math.min(Harmonics.HIGHEST_ORDER, Math.rint(sampling.rate() / frequency.value() / 2) - 1)
                 : 0;
+        Channel leading = channel(voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT);
+        highest = pass.add(new Peak(window, leading));
+        lowest = pass.add(new Trough(window, leading));
+        ofVoltage = voltage ? spectrum(Quantity.LINE_VOLTAGE) : null;
+        ofCurrent = current ? spectrum(Quantity.LINE_CURRENT) : null;
+        basics = basics();
+        flow = voltage && current ? flow() : null;
     }
 
+    /** The figures, once the pass is over. */
     CaptureSection section() {
         figures.add(new CaptureFigure("line.frequency", "Hz", frequency));
-        Harmonics ofVoltage = voltage ? spectrum(Quantity.LINE_VOLTAGE) : null;
-        Harmonics ofCurrent = current ? spectrum(Quantity.LINE_CURRENT) : null;
-        Runnable basics = basics();
-        LineFlow flow = voltage && current ? flow(ofVoltage) : null;
-        pass.over(table);
         basics.run();
         if (voltage) {
             distortion("line.voltage", ofVoltage);
@@ -73,15 +86,7 @@ final class LineCapture {
             figures.add(new CaptureFigure(
                     "line.displacement_factor", "1", ofPeriods(DisplacementFactor.of(ofVoltage, ofCurrent))));
         }
-        return new CaptureSection("line", window.text(), figures, limits(ofCurrent, flow));
-    }
-
-    private Measured frequency(Span span) {
-        MeasuringPass first = new MeasuringPass(sampling.between());
-        Channel channel = first.channel((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
-        FundamentalFrequency fit = first.add(new FundamentalFrequency(Window.of(span), channel, LOWEST, HIGHEST));
-        first.over(table);
-        return fit.result();
+        return new CaptureSection("line", window.text(), figures, limits());
     }
 
     private Channel channel(Quantity quantity) {
@@ -97,7 +102,7 @@ final class LineCapture {
         List<Runnable> figuresToAdd = new ArrayList<>();
         if (voltage) {
             RootMeanSquare rms = pass.add(new RootMeanSquare(window, channel(Quantity.LINE_VOLTAGE)));
-            figuresToAdd.add(() -> add("line.voltage.rms", "V", rms.result()));
+            figuresToAdd.add(() -> add("line.voltage.rms", "V", steady(rms.result())));
         }
         if (current) {
             figuresToAdd.add(current());
@@ -115,13 +120,13 @@ final class LineCapture {
         RootMeanSquare rms = pass.add(new RootMeanSquare(window, channel));
         RootMeanSquare first = pass.add(new RootMeanSquare(window.firstPeriod(), channel));
         RootMeanSquare last = pass.add(new RootMeanSquare(window.lastPeriod(), channel));
-        Peak highest = pass.add(new Peak(window, channel));
-        Peak lowest = pass.add(new Peak(window, reversed));
+        Peak peak = pass.add(new Peak(window, channel));
+        Peak peakReversed = pass.add(new Peak(window, reversed));
         Peak inrush = pass.add(new Peak(all, channel));
         Peak inrushReversed = pass.add(new Peak(all, reversed));
         return () -> {
-            add("line.current.rms", "A", rms.result());
-            add("line.current.peak", "A", highest.result().with(lowest.result(), Math::max));
+            add("line.current.rms", "A", steady(rms.result()));
+            add("line.current.peak", "A", peak.result().with(peakReversed.result(), Math::max));
             add(
                     "line.current.inrush",
                     "A",
@@ -147,11 +152,11 @@ final class LineCapture {
         MeanProduct power = pass.add(new MeanProduct(window, v, i));
         PowerFactor factor = pass.add(new PowerFactor(window, v, i));
         return () -> {
-            add("line.power.mean", "W", power.result());
+            add("line.power.mean", "W", steady(power.result()));
             Measured apparent =
                     factor.result().then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
-            add("line.power.apparent", "VA", apparent);
-            add("line.power_factor", "1", factor.result());
+            add("line.power.apparent", "VA", steady(apparent));
+            add("line.power_factor", "1", steady(factor.result()));
         };
     }
 
@@ -174,11 +179,18 @@ final class LineCapture {
                                         100 * spectrum.rms(order).value(), fundamental, "there is no fundamental")))));
     }
 
+    /** What is taken over whole periods of an alternating line, or over any stretch of a direct one. */
+    private Measured steady(Measured figure) {
+        double swing = highest.result().value() - lowest.result().value();
+        double most = Math.max(highest.result().value(), -lowest.result().value());
+        return swing > DIRECT * most ? ofPeriods(figure) : figure;
+    }
+
     private Measured ofPeriods(Measured figure) {
         return frequency.present() ? figure : frequency;
     }
 
-    private LineFlow flow(Harmonics ofVoltage) {
+    private LineFlow flow() {
         return frequency.present()
                 ? new LineFlow(
                         pass.add(new PhaseMeans(window, channel(Quantity.LINE_CURRENT), PARTS)),
@@ -187,7 +199,7 @@ final class LineCapture {
                 : null;
     }
 
-    private List<CaptureLimit> limits(Harmonics ofCurrent, LineFlow flow) {
+    private List<CaptureLimit> limits() {
         return flow == null
                 ? List.of()
                 : List.of(HarmonicLimit.of(

@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.spec.Nearest;
-import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
 import lampproof.waveform.Signal;
@@ -73,29 +72,33 @@ public final class MappedTable implements Waveforms {
 
     @Override
     public Span span() {
-        return rows(mappings.stream().map(this::name).toList(), (time, values) -> {}, Progress.NONE)
+        return rows(mappings.stream().map(this::name).toList(), (time, values) -> {})
                 .span();
     }
 
     @Override
-    public Reading rows(List<String> names, RowSink sink, Progress progress) {
+    public Reading rows(List<String> names, RowSink sink) {
         List<Mapping> wanted = names.stream().map(this::mapping).toList();
         List<String> columns = wanted.stream().map(Mapping::column).toList();
-        RowSink scaled = (time, values) -> sink.row(time, scaled(wanted, values));
+        RowSink scaled = scaled(wanted, sink);
         if (mappings.stream().allMatch(mapping -> mapping.delay() == 0)) {
-            return file.rows(columns, scaled, progress);
+            return file.rows(columns, scaled);
         }
         AlignedRows aligned = new AlignedRows(wanted, mappings, scaled);
-        Reading reading = file.rows(columns, aligned, progress);
+        Reading reading = file.rows(columns, aligned);
         return new Reading(reading.file(), aligned.count(), aligned.span(), reading.remarks());
     }
 
-    private static double[] scaled(List<Mapping> wanted, double[] values) {
-        double[] scaled = new double[values.length];
-        for (int i = 0; i < scaled.length; i++) {
-            scaled[i] = wanted.get(i).gain() * values[i] + wanted.get(i).offset();
-        }
-        return scaled;
+    private static RowSink scaled(List<Mapping> wanted, RowSink sink) {
+        double[] gains = wanted.stream().mapToDouble(Mapping::gain).toArray();
+        double[] offsets = wanted.stream().mapToDouble(Mapping::offset).toArray();
+        double[] scaled = new double[gains.length];
+        return (time, values) -> {
+            for (int i = 0; i < scaled.length; i++) {
+                scaled[i] = gains[i] * values[i] + offsets[i];
+            }
+            sink.row(time, scaled);
+        };
     }
 
     private Mapping mapping(String name) {

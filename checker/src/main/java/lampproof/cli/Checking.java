@@ -32,6 +32,7 @@ import lampproof.report.JunitReport;
 import lampproof.report.VerdictTable;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.spec.SpecReader;
+import lampproof.waveform.Hints;
 import lampproof.waveform.WaveformFile;
 
 /** Judges the waveforms of a run and leaves the verdicts in its folder. */
@@ -41,6 +42,7 @@ final class Checking {
     private final Map<DeckKind, Path> waves;
     private final List<Mapping> mappings;
     private final List<SimulationOutcome> outcomes;
+    private final ReadingProgress progress = ReadingProgress.on(System.err, Terminal.isThere());
     private final Map<DeckKind, WaveformFile> drawn = new EnumMap<>(DeckKind.class);
 
     /**
@@ -63,6 +65,12 @@ final class Checking {
      * @throws UserFault when spec or predictions of the run cannot be read
      */
     RunVerdict verdict() {
+        try (progress) {
+            return judged();
+        }
+    }
+
+    private RunVerdict judged() {
         List<Prediction> predictions = PredictionTable.read(run.predictions());
         Design design = Sizing.of(SpecReader.read(run.spec()));
         List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
@@ -107,8 +115,8 @@ final class Checking {
      * @throws UserFault when it cannot be read or lacks a column that is mapped
      */
     private DeckVerdict instrument(Path table, List<Prediction> predictions, Driver driver) {
-        MappedTable mapped =
-                MappedTable.named(WaveformFile.open(table), mappings, quantity -> quantity.replace('.', '_'));
+        WaveformFile file = WaveformFile.open(table, Hints.NONE, progress);
+        MappedTable mapped = MappedTable.named(file, mappings, quantity -> quantity.replace('.', '_'));
         Set<Probe> there = Arrays.stream(Probe.values())
                 .filter(probe -> mapped.has(probe.dotted()))
                 .collect(Collectors.toSet());
@@ -125,7 +133,7 @@ final class Checking {
 
     /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
     private WaveformFile open(DeckKind kind, Path table) {
-        WaveformFile file = WaveformFile.open(table);
+        WaveformFile file = WaveformFile.open(table, Hints.NONE, progress);
         if (!waves.containsKey(kind)) {
             file.requireNewerThan(run.deck(kind));
         }

@@ -15,6 +15,7 @@ import picocli.CommandLine.ScopeType;
         scope = ScopeType.INHERIT,
         subcommands = {
             ProveCommand.class,
+            CompareCommand.class,
             PredictCommand.class,
             DeckCommand.class,
             SimulateCommand.class,

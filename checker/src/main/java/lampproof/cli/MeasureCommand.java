@@ -3,11 +3,13 @@ package lampproof.cli;
 import java.nio.file.Path;
 import java.util.List;
 import lampproof.capture.Capture;
+import lampproof.capture.CaptureReport;
 import lampproof.capture.Mapping;
 import lampproof.capture.MappingText;
 import lampproof.capture.Quantity;
 import lampproof.capture.Recognition;
 import lampproof.report.CaptureText;
+import lampproof.waveform.Hints;
 import lampproof.waveform.WaveformFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -56,9 +58,19 @@ final class MeasureCommand extends LampproofCommand {
 
     @Override
     public Integer call() {
-        WaveformFile table = WaveformFile.open(file);
-        List<Mapping> mappings = map == null ? Recognition.of(table) : MappingText.read(map, Quantity.words());
-        print(new CaptureText(style()).text(Capture.report(table, mappings, from, to)));
+        print(new CaptureText(style()).text(report()));
         return ExitCode.AGREES.code();
+    }
+
+    private CaptureReport report() {
+        try (ReadingProgress progress = progress()) {
+            WaveformFile table = WaveformFile.open(file, Hints.NONE, progress);
+            List<Mapping> mappings = map == null ? Recognition.of(table) : MappingText.read(map, Quantity.words());
+            return Capture.report(table, mappings, from, to);
+        }
+    }
+
+    private static ReadingProgress progress() {
+        return ReadingProgress.on(System.err, Terminal.isThere());
     }
 }

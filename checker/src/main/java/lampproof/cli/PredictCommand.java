@@ -2,6 +2,7 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import lampproof.deck.RunFolder;
+import lampproof.prediction.LimitVerdicts;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
 import lampproof.report.PredictionText;
@@ -32,7 +33,8 @@ final class PredictCommand extends LampproofCommand {
         if (output != null) {
             write(predicted);
         }
-        print(new PredictionText(style()).text(predicted.predictions()));
+        PredictionText text = new PredictionText(style());
+        print(text.text(predicted.predictions()) + "\n" + text.rules(LimitVerdicts.of(predicted.solution())));
         return ExitCode.AGREES.code();
     }
 

@@ -7,24 +7,16 @@ import java.util.Optional;
 import lampproof.simulator.ProgressListener;
 import lampproof.simulator.SimulationJob;
 import lampproof.simulator.SimulationOutcome;
-import me.tongfei.progressbar.DelegatingProgressBarConsumer;
-import me.tongfei.progressbar.ProgressBar;
-import me.tongfei.progressbar.ProgressBarBuilder;
-import me.tongfei.progressbar.ProgressBarStyle;
 
 /** One bar for all simulations at work, drawn on a terminal and nowhere else, and wiped off at the end. */
 public final class TerminalProgress implements ProgressListener, AutoCloseable {
 
     private static final int STEPS_PER_RUN = 1000;
-    private static final int REDRAW_MILLIS = 200;
-    private static final int WIDTH = 79;
 
-    private final PrintStream terminal;
-    private final Optional<ProgressBar> bar;
+    private final Optional<TerminalBar> bar;
     private final Map<SimulationJob, Double> done = new HashMap<>();
 
-    private TerminalProgress(PrintStream terminal, Optional<ProgressBar> bar) {
-        this.terminal = terminal;
+    private TerminalProgress(Optional<TerminalBar> bar) {
         this.bar = bar;
     }
 
@@ -36,7 +28,11 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
      * @param runs how many simulations there are to be
      */
     public static TerminalProgress on(PrintStream stream, boolean isTerminal, int runs) {
-        return new TerminalProgress(stream, isTerminal ? Optional.of(bar(stream, runs)) : Optional.empty());
+        long steps = (long) runs * STEPS_PER_RUN;
+        return new TerminalProgress(
+                isTerminal
+                        ? Optional.of(new TerminalBar(stream, "simulating", "runs", STEPS_PER_RUN, steps))
+                        : Optional.empty());
     }
 
     @Override
@@ -52,32 +48,12 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
     /** Wipes the bar off. */
     @Override
     public synchronized void close() {
-        bar.ifPresent(drawn -> {
-            drawn.close();
-            terminal.print("\r" + " ".repeat(WIDTH) + "\r");
-            terminal.flush();
-        });
+        bar.ifPresent(TerminalBar::close);
     }
 
     private synchronized void advance(SimulationJob job, double share) {
         done.merge(job, share, Math::max);
         double runs = done.values().stream().mapToDouble(Double::doubleValue).sum();
-        bar.ifPresent(drawn -> drawn.stepTo(Math.round(runs * STEPS_PER_RUN)).setExtraMessage(job.name()));
-    }
-
-    private static ProgressBar bar(PrintStream stream, int runs) {
-        return new ProgressBarBuilder()
-                .setTaskName("simulating")
-                .setInitialMax((long) runs * STEPS_PER_RUN)
-                .setUnit(" runs", STEPS_PER_RUN)
-                .setStyle(ProgressBarStyle.ASCII)
-                .setUpdateIntervalMillis(REDRAW_MILLIS)
-                .setConsumer(new DelegatingProgressBarConsumer(line -> draw(stream, line), WIDTH))
-                .build();
-    }
-
-    private static void draw(PrintStream stream, String line) {
-        stream.print("\r" + line);
-        stream.flush();
+        bar.ifPresent(drawn -> drawn.to(Math.round(runs * STEPS_PER_RUN), job.name()));
     }
 }

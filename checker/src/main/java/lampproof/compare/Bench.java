@@ -24,6 +24,7 @@ import lampproof.measure.PeakToPeak;
 import lampproof.measure.PeakWhileClosed;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.StoredEnergy;
+import lampproof.measure.SwitchPower;
 import lampproof.measure.ValueAtEnd;
 import lampproof.measure.ValueAtStart;
 import lampproof.measure.Window;
@@ -36,10 +37,15 @@ final class Bench {
     static final double EDGE = 0.2e-6;
 
     private static final double GATE_THRESHOLD = 0.5;
+    private static final double GATE_HYSTERESIS = 0.1;
+
+    /** The switch of the decks closes so far above the threshold and opens so far below it. */
+    private static final double SWITCH_HYSTERESIS = 0.1;
 
     private final MeasuringPass pass;
     private final Map<Probe, Channel> channels = new EnumMap<>(Probe.class);
     private final Map<Probe, Harmonics> spectra = new EnumMap<>(Probe.class);
+    private final Map<Probe, Harmonics> switchingSpectra = new EnumMap<>(Probe.class);
     private final Window window;
     private final Driver driver;
 
@@ -88,6 +94,10 @@ final class Bench {
         return gate(channel(Probe.GATE_VOLTAGE));
     }
 
+    private Gate powerSwitch() {
+        return new Gate(channel(Probe.GATE_VOLTAGE), GATE_THRESHOLD, SWITCH_HYSTERESIS);
+    }
+
     static Gate gate(Channel channel) {
         return new Gate(channel, GATE_THRESHOLD);
     }
@@ -113,9 +123,16 @@ final class Bench {
         return add(new ForwardPower(window, channel(voltage), channel(current)));
     }
 
+    /** Power of the switch with its capacitance; the gate of a deck closes it above its middle and opens it below that. */
+    Taking switchPower() {
+        Gate gate = new Gate(channel(Probe.GATE_VOLTAGE), GATE_THRESHOLD, GATE_HYSTERESIS);
+        return add(new SwitchPower(window, channel(Probe.SWITCH_VOLTAGE), channel(Probe.SWITCH_CURRENT), gate));
+    }
+
     /** Loss in a resistance [Ohm] that carries a probed current only while the gate is closed. */
     Taking heatWhileClosed(double resistance, Probe current) {
-        return add(new MeanSquareWhileClosed(window, channel(current), gate())).times(resistance);
+        return add(new MeanSquareWhileClosed(window, channel(current), powerSwitch()))
+                .times(resistance);
     }
 
     /** Loss in a resistance [Ohm] that carries a probed current. */
@@ -158,6 +175,12 @@ final class Bench {
         return spectra.computeIfAbsent(
                 probe,
                 p -> pass.add(new Harmonics(window, channel(p), driver.line().frequency())));
+    }
+
+    /** The harmonics of the switching frequency, in a window of whole switching periods. */
+    Harmonics switchingSpectrum(Probe probe) {
+        return switchingSpectra.computeIfAbsent(
+                probe, p -> pass.add(new Harmonics(window, channel(p), 1 / window.period())));
     }
 
     /** Loss of everything between the line and the bridge. */

@@ -48,8 +48,8 @@ final class ConditionTable {
     static Map<Condition, Function<Bench, Taking>> of(DeckKind deck, boolean setsCurrent) {
         Map<Condition, Function<Bench, Taking>> recipes = new EnumMap<>(PARTS);
         switch (deck) {
-            case OPEN_STRING, SHORTED_STRING, SURGE -> recipes.clear();
-            case CREST -> recipes.putAll(CREST);
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> recipes.clear();
+            case CREST, NOISE -> recipes.putAll(CREST);
             case DIMMED -> recipes.put(Condition.STRING_VOLTAGE, ConditionTable::stringVoltage);
             case MAINS -> {
                 recipes.putAll(LINE);

@@ -94,8 +94,8 @@ public final class DeckComparison {
     private Window window(Span span) {
         return switch (deck) {
             case MAINS, DIMMED -> LineWindow.last(span, driver.line().frequency(), 1);
-            case CREST -> lastSwitchingPeriods(span);
-            case OPEN_STRING, SHORTED_STRING, SURGE -> Window.of(span);
+            case CREST, NOISE -> lastSwitchingPeriods(span);
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> Window.of(span);
         };
     }
 

@@ -29,7 +29,7 @@ final class Explaining {
     private Explaining(DeckKind deck, Operation predicted) {
         this.deck = deck;
         this.predicted = predicted;
-        this.whatIf = deck == DeckKind.CREST ? WhatIf.atCrest(predicted) : WhatIf.overLine(predicted);
+        this.whatIf = deck.held() ? WhatIf.atCrest(predicted) : WhatIf.overLine(predicted);
     }
 
     /**

@@ -41,6 +41,7 @@ import lampproof.measure.PowerFactor;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.ShareAbove;
 import lampproof.measure.SwitchingFrequency;
+import lampproof.measure.TimeToReach;
 import lampproof.measure.TotalHarmonicDistortion;
 import lampproof.measure.Trough;
 import lampproof.measure.Window;
@@ -89,7 +90,7 @@ final class FigureTable {
                     figure("switch.current.rms", b -> b.rms(SWITCH_CURRENT)),
                     figure("switch.current.mean", b -> b.mean(SWITCH_CURRENT)),
                     figure("switch.voltage.peak", b -> b.peak(SWITCH_VOLTAGE)),
-                    figure("switch.loss", b -> b.power(SWITCH_VOLTAGE, SWITCH_CURRENT)),
+                    figure("switch.loss", Bench::switchPower),
                     figure(
                             "switch.loss.conduction",
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
@@ -106,6 +107,7 @@ final class FigureTable {
                     figure("string.current.mean", b -> b.mean(STRING_CURRENT)),
                     figure("string.current.peak", b -> b.peak(STRING_CURRENT)),
                     figure("string.current.ripple.line", FigureTable::lineRipple),
+                    figure("string.start_time", FigureTable::startTime),
                     figure("output.ripple_current.rms", FigureTable::outputRipple),
                     figure("string.power.mean", b -> b.power(OUTPUT_VOLTAGE, STRING_CURRENT)),
                     figure("string.flicker.percent", FigureTable::flickerPercent),
@@ -133,6 +135,9 @@ final class FigureTable {
                     figure(
                             "output.voltage.stress",
                             b -> b.peak(OUTPUT_VOLTAGE).times(100 / ratings(b).outputVoltage())),
+                    figure("noise.level.fundamental", NoiseLevels::fundamental),
+                    figure("noise.level.harmonics", NoiseLevels::harmonics),
+                    figure("noise.margin.quasi_peak", NoiseLevels::margin),
                     figure("loss.total", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
                     figure("efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
@@ -205,6 +210,11 @@ final class FigureTable {
     private static Taking outputRipple(Bench b) {
         Probe given = b.driver().topology() == Topology.STEP_UP ? DIODE_CURRENT : INDUCTOR_CURRENT;
         return b.add(new RootMeanSquare(b.window(), b.difference(given, STRING_CURRENT)));
+    }
+
+    private static Taking startTime(Bench b) {
+        double half = 0.5 * b.driver().string().current();
+        return b.add(new TimeToReach(b.window(), b.channel(STRING_CURRENT), half));
     }
 
     private static Taking lineRipple(Bench b) {

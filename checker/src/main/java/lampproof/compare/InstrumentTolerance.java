@@ -36,6 +36,7 @@ final class InstrumentTolerance {
             case POWER_FACTOR -> Tolerance.width(0.02);
             case PERCENT, EFFICIENCY -> Tolerance.width(3);
             case ANGLE -> Tolerance.width(5);
+            case LEVEL -> Tolerance.width(3);
             case MARGIN, CALCULATED -> grade.tolerance();
         };
     }

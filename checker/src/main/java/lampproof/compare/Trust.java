@@ -69,7 +69,7 @@ final class Trust {
         }
         resolution = new Resolution(bench);
         input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
-        parts = losses().plus(kind == DeckKind.CREST ? intoOutput() : intoString());
+        parts = losses().plus(kind.held() ? intoOutput() : intoString());
         released = released();
     }
 
@@ -83,7 +83,7 @@ final class Trust {
     private void halves(DeckKind kind) {
         means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
         means(BUS_VOLTAGE, VOLTAGE_BAND);
-        if (kind == DeckKind.CREST) {
+        if (kind.held()) {
             peaks(INDUCTOR_CURRENT, CURRENT_BAND);
         } else {
             means(STRING_CURRENT, CURRENT_BAND);

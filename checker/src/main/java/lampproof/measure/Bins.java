@@ -18,6 +18,7 @@ final class Bins {
     private final long count;
     private final Sink sink;
     private long done;
+    private double edge;
     private double area;
     private double low = Double.POSITIVE_INFINITY;
     private double high = Double.NEGATIVE_INFINITY;
@@ -27,6 +28,7 @@ final class Bins {
         this.width = width;
         this.sink = sink;
         start = window.start();
+        edge = start + width;
         double bins = window.length() / width + SLACK;
         count = bins < MOST ? (long) bins : 0;
     }
@@ -38,14 +40,16 @@ final class Bins {
 
     void add(Piece piece) {
         double from = piece.start();
-        double edge = edge();
         while (done < count && piece.end() >= edge) {
             part(piece, from, edge);
-            close();
             from = Math.max(from, edge);
-            edge = edge();
+            close();
         }
-        part(piece, from, piece.end());
+        if (from == piece.start()) {
+            take(piece.width(), piece.from(channel), piece.to(channel));
+        } else {
+            part(piece, from, piece.end());
+        }
     }
 
     /** Closes a last bin that only rounding kept open. */
@@ -58,7 +62,11 @@ final class Bins {
     private void part(Piece piece, double from, double to) {
         double first = from > piece.start() ? piece.at(from, channel) : piece.from(channel);
         double last = piece.at(Math.max(from, to), channel);
-        area += to > from ? (to - from) * (first + last) / 2 : 0;
+        take(Math.max(0, to - from), first, last);
+    }
+
+    private void take(double width, double first, double last) {
+        area += width * (first + last) / 2;
         low = Math.min(low, Math.min(first, last));
         high = Math.max(high, Math.max(first, last));
     }
@@ -69,9 +77,6 @@ final class Bins {
         low = Double.POSITIVE_INFINITY;
         high = Double.NEGATIVE_INFINITY;
         done++;
-    }
-
-    private double edge() {
-        return start + (done + 1) * width;
+        edge = start + (done + 1) * width;
     }
 }

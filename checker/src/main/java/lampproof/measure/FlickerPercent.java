@@ -3,17 +3,21 @@ package lampproof.measure;
 /**
  * Largest less smallest over largest plus smallest value of a light or LED current [-], after a running mean.
  *
- * <p>The running mean takes the switching ripple off, which the eye never sees. Values below zero count as dark, so that
- * the figure never passes 1. Source: IEEE Std 1789-2015, modulation (percent flicker).
+ * <p>The running mean takes the switching ripple off, which the eye never sees. Values a little below zero count as dark,
+ * so that the figure never passes 1; values far below make it absent. Source: IEEE Std 1789-2015, modulation (percent flicker).
  */
 public final class FlickerPercent extends Measurement {
 
     /** Running mean that leaves line ripple standing and takes switching ripple off [s]. */
     public static final double RUNNING_MEAN = 0.1e-3;
 
+    /** Noise and ringing around zero stay below this share of the peak; what reaches further is an offset. */
+    private static final double OFFSET = 0.05;
+
     private final RunningMean smooth;
     private double largest = Double.NEGATIVE_INFINITY;
     private double smallest = Double.POSITIVE_INFINITY;
+    private double lowest = Double.POSITIVE_INFINITY;
 
     /** Measures flicker after the usual running mean. */
     public FlickerPercent(Window window, Channel light) {
@@ -39,6 +43,9 @@ public final class FlickerPercent extends Measurement {
     protected Measured measured() {
         smooth.end();
         String impossible = smooth.impossible();
+        if (impossible.isEmpty() && largest > 0 && lowest < -OFFSET * largest) {
+            return Measured.absent("it goes below zero: offset of the sensor?");
+        }
         return impossible.isEmpty()
                 ? Measured.ratio(largest - smallest, largest + smallest, "there is no light")
                 : Measured.absent(impossible);
@@ -47,5 +54,6 @@ public final class FlickerPercent extends Measurement {
     private void value(double mean) {
         largest = Math.max(largest, Math.max(0, mean));
         smallest = Math.min(smallest, Math.max(0, mean));
+        lowest = Math.min(lowest, mean);
     }
 }

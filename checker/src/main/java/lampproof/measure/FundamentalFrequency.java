@@ -14,6 +14,11 @@ public final class FundamentalFrequency extends Measurement {
     private static final int BINS_PER_PERIOD = 64;
     private static final int MOST_BINS = 1 << 14;
     private static final int ORDERS = 3;
+
+    /** A record of few periods is pulled off by every order that the fit lacks; a long one is not. */
+    private static final int ORDERS_OF_A_SHORT_RECORD = 15;
+
+    private static final int SHORT = 1 << 11;
     private static final double LEAST_EXPLAINED = 0.5;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final double PRECISION = 1e-7;
@@ -51,10 +56,15 @@ public final class FundamentalFrequency extends Measurement {
             return Measured.absent("the window holds no whole period");
         }
         SeriesFit fit = new SeriesFit(wave, width, ORDERS);
-        double frequency = best(fit, wave.length * width);
-        return fit.explained(frequency) < LEAST_EXPLAINED
+        double step = 0.25 / (wave.length * width);
+        double rough = best(fit, step);
+        return fit.explained(rough) < LEAST_EXPLAINED
                 ? Measured.absent("no frequency stands out")
-                : Measured.of(frequency);
+                : Measured.of(refined(last(wave, fit), rough - step, rough + step));
+    }
+
+    private SeriesFit last(double[] wave, SeriesFit rough) {
+        return wave.length > SHORT ? rough : new SeriesFit(wave, width, ORDERS_OF_A_SHORT_RECORD);
     }
 
     private void store(double mean) {
@@ -63,9 +73,8 @@ public final class FundamentalFrequency extends Measurement {
         }
     }
 
-    /** The best frequency of a grid finer than the resolution of the window, then refined around it. */
-    private double best(SeriesFit fit, double length) {
-        double step = 0.25 / length;
+    /** The best frequency of a grid finer than the resolution of the window. */
+    private double best(SeriesFit fit, double step) {
         double best = lowest;
         double most = Double.NEGATIVE_INFINITY;
         for (double frequency = lowest; frequency <= highest; frequency += step) {
@@ -75,7 +84,7 @@ public final class FundamentalFrequency extends Measurement {
                 best = frequency;
             }
         }
-        return refined(fit, best - step, best + step);
+        return best;
     }
 
     /** Golden section search for the maximum between two frequencies. */

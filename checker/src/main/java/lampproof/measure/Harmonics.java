@@ -5,7 +5,7 @@ import org.hipparchus.complex.Complex;
 /**
  * The Fourier series of a channel at a known frequency, by exact integrals of its straight pieces.
  *
- * <p>With c the middle of a piece, w its width, m and d its mean and its rise, and x = n omega w / 2, the piece gives
+ * <p>Narrow pieces go through the moments of {@link PhaseMoments}. Of a wide one, with c the middle of a piece, w its width, m and d its mean and its rise, and x = n omega w / 2, the piece gives
  * {@code exp(-j n omega c) w (m sin(x)/x - j d (sin(x) - x cos(x))/(2 x^2))} to the integral of order n.
  */
 public final class Harmonics extends Measurement {
@@ -18,6 +18,7 @@ public final class Harmonics extends Measurement {
 
     private final Channel channel;
     private final double frequency;
+    private final PhaseMoments narrow;
     private final double[] real = new double[HIGHEST_ORDER + 1];
     private final double[] imaginary = new double[HIGHEST_ORDER + 1];
 
@@ -30,6 +31,7 @@ public final class Harmonics extends Measurement {
         super(window);
         this.channel = channel;
         this.frequency = frequency;
+        narrow = new PhaseMoments(frequency);
     }
 
     /** The rms value of one order, 1 to 40. */
@@ -39,16 +41,22 @@ public final class Harmonics extends Measurement {
 
     /** The complex amplitude of one order; its argument is the phase against a cosine at time zero [rad]. */
     public Complex amplitude(int order) {
-        return new Complex(real[order], imaginary[order]).multiply(2 / window().length());
+        return new Complex(real[order], imaginary[order])
+                .add(narrow.integral(order))
+                .multiply(2 / window().length());
     }
 
     @Override
     protected void add(Piece piece) {
+        double from = piece.from(channel);
+        double to = piece.to(channel);
         if (piece.between() == Between.SAMPLED) {
-            point(piece.start(), piece.from(channel) * piece.width() / 2);
-            point(piece.end(), piece.to(channel) * piece.width() / 2);
-        } else if (piece.width() > 0) {
-            straight(piece);
+            narrow.pulse(piece.start(), from * piece.width() / 2);
+            narrow.pulse(piece.end(), to * piece.width() / 2);
+        } else if (narrow.narrow(piece.width())) {
+            narrow.line(piece.start(), from, piece.end(), to);
+        } else {
+            wide(piece);
         }
     }
 
@@ -61,22 +69,7 @@ public final class Harmonics extends Measurement {
                 : Measured.of(amplitude(1).norm() / Math.sqrt(2));
     }
 
-    private void point(double time, double weight) {
-        double angle = 2 * Math.PI * frequency * time;
-        double turnRe = Math.cos(angle);
-        double turnIm = -Math.sin(angle);
-        double re = weight;
-        double im = 0;
-        for (int n = 1; n <= HIGHEST_ORDER; n++) {
-            double next = re * turnRe - im * turnIm;
-            im = re * turnIm + im * turnRe;
-            re = next;
-            real[n] += re;
-            imaginary[n] += im;
-        }
-    }
-
-    private void straight(Piece piece) {
+    private void wide(Piece piece) {
         double width = piece.width();
         double omega = 2 * Math.PI * frequency;
         double angle = omega * (piece.start() + width / 2);

@@ -1,10 +1,15 @@
 package lampproof.measure;
 
-/** The mean over the whole window of a squared current, taken only while the gate holds the switch closed. */
+/**
+ * The mean over the whole window of a squared current, taken only while the gate holds the switch closed. A switch with
+ * hysteresis closes that much above the threshold and opens that much below it.
+ */
 public final class MeanSquareWhileClosed extends Measurement {
 
     private final Channel current;
     private final Gate gate;
+    private boolean begun;
+    private boolean closed;
     private double area;
 
     /** Measures a current while a gate is closed. */
@@ -16,13 +21,15 @@ public final class MeanSquareWhileClosed extends Measurement {
 
     @Override
     protected void add(Piece piece) {
-        if (closed(piece.from(gate.channel())) && closed(piece.to(gate.channel()))) {
+        if (!begun) {
+            closed = piece.from(gate.channel()) >= gate.threshold();
+            begun = true;
+        }
+        boolean before = closed;
+        closed = piece.to(gate.channel()) >= gate.threshold() + (before ? -gate.hysteresis() : gate.hysteresis());
+        if (before && closed) {
             area += piece.areaOfProduct(current, current);
         }
-    }
-
-    private boolean closed(double level) {
-        return level >= gate.threshold();
     }
 
     @Override

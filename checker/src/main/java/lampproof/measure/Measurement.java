@@ -14,6 +14,7 @@ public abstract class Measurement {
     private final Window window;
     private double from = Double.NaN;
     private double to = Double.NaN;
+    private Runnable rest = () -> {};
 
     /** Starts a measurement. */
     protected Measurement(Window window) {
@@ -27,6 +28,7 @@ public abstract class Measurement {
 
     /** The figure, or why there is none. */
     public final Measured result() {
+        rest.run();
         if (Double.isNaN(from)) {
             return Measured.absent("window " + window.text() + ": no data in it");
         }
@@ -49,6 +51,11 @@ public abstract class Measurement {
         }
         to = piece.end();
         add(piece);
+    }
+
+    /** Whom to ask for what still waits before there is a result. */
+    final void waitFor(Runnable others) {
+        rest = others;
     }
 
     private static String range(double start, double end) {

@@ -3,7 +3,6 @@ package lampproof.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
 import lampproof.waveform.Waveforms;
@@ -16,9 +15,26 @@ import lampproof.waveform.Waveforms;
  */
 public final class MeasuringPass implements RowSink {
 
-    private record Term(int column, double gain) {}
+    /** What a channel is made of: columns, their gains, and an offset. */
+    private static final class Source {
+        private final int[] columns;
+        private final double[] gains;
+        private final double offset;
 
-    private record Source(List<Term> terms, double offset) {}
+        Source(int[] columns, double[] gains, double offset) {
+            this.columns = columns;
+            this.gains = gains;
+            this.offset = offset;
+        }
+
+        double level(double[] values) {
+            double level = offset;
+            for (int i = 0; i < columns.length; i++) {
+                level += gains[i] * values[columns[i]];
+            }
+            return level;
+        }
+    }
 
     private final List<String> columns = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
@@ -51,9 +67,11 @@ public final class MeasuringPass implements RowSink {
 
     /** A weighted sum of signals plus an offset [unit of the channel], under a name of its own. */
     public Channel channel(String name, Map<String, Double> gains, double offset) {
-        List<Term> terms = new ArrayList<>();
-        gains.forEach((signal, gain) -> terms.add(new Term(column(signal), gain)));
-        sources.add(new Source(List.copyOf(terms), offset));
+        List<Map.Entry<String, Double>> terms = List.copyOf(gains.entrySet());
+        sources.add(new Source(
+                terms.stream().mapToInt(term -> column(term.getKey())).toArray(),
+                terms.stream().mapToDouble(Map.Entry::getValue).toArray(),
+                offset));
         return new Channel(sources.size() - 1, name);
     }
 
@@ -79,13 +97,10 @@ public final class MeasuringPass implements RowSink {
 
     /** Runs a file through. */
     public Reading over(Waveforms file) {
-        return over(file, Progress.NONE);
-    }
-
-    /** Runs a file through and tells the progress. */
-    public Reading over(Waveforms file, Progress progress) {
-        Reading reading = file.rows(columns, this, progress);
+        Reading reading = file.rows(columns, this);
         secondPoints.end();
+        all.feed();
+        sparse.feed();
         return reading;
     }
 
@@ -110,13 +125,7 @@ public final class MeasuringPass implements RowSink {
 
     private void set(double[] values) {
         for (int i = 0; i < levels.length; i++) {
-            Source source = sources.get(i);
-            double level = source.offset();
-            for (int k = 0; k < source.terms().size(); k++) {
-                Term term = source.terms().get(k);
-                level += term.gain() * values[term.column()];
-            }
-            levels[i] = level;
+            levels[i] = sources.get(i).level(values);
         }
     }
 }

@@ -3,57 +3,70 @@ package lampproof.measure;
 /**
  * The waveforms between two successive points, straight lines all of them.
  *
- * <p>One object is used for every piece of a pass: a measurement takes what it needs and keeps no reference. A piece
+ * <p>One object moves along the points of a pass: a measurement takes what it needs and keeps no reference. A piece
  * without width is a vertical edge.
  */
 public final class Piece {
 
     private final Between between;
-    private final double[] from;
-    private final double[] to;
-    private double start;
-    private double end;
+    private final double[] times;
+    private final double[][] levels;
+    private int first;
 
-    Piece(int channels, Between between) {
+    /**
+     * Makes room for successive points.
+     *
+     * @param points number of points; each but the last begins a piece
+     */
+    Piece(int channels, int points, Between between) {
+        this(between, new double[points], new double[channels][points]);
+    }
+
+    private Piece(Between between, double[] times, double[][] levels) {
         this.between = between;
-        from = new double[channels];
-        to = new double[channels];
+        this.times = times;
+        this.levels = levels;
+    }
+
+    /** Another piece that moves along the same points by itself. */
+    Piece view() {
+        return new Piece(between, times, levels);
     }
 
     /** Start [s]. */
     public double start() {
-        return start;
+        return times[first];
     }
 
     /** End [s]. */
     public double end() {
-        return end;
+        return times[first + 1];
     }
 
     /** Width [s], never negative. */
     public double width() {
-        return end - start;
+        return times[first + 1] - times[first];
     }
 
     /** The value at the start [unit of the channel]. */
     public double from(Channel channel) {
-        return from[channel.index()];
+        return levels[channel.index()][first];
     }
 
     /** The value at the end [unit of the channel]. */
     public double to(Channel channel) {
-        return to[channel.index()];
+        return levels[channel.index()][first + 1];
     }
 
-    /** The value [unit of the channel] at a time [s] within the piece; the value at the end for an edge. */
+    /** The value at a time [s] within the piece; the value at the end for an edge [unit of the channel]. */
     public double at(double time, Channel channel) {
-        return at(time, channel.index());
+        return at(time, levels[channel.index()]);
     }
 
     /** The time at which a channel passes a level that lies between its two ends [s]. */
     public double passes(Channel channel, double level) {
         double rise = to(channel) - from(channel);
-        return rise == 0 ? end : start + width() * ((level - from(channel)) / rise);
+        return rise == 0 ? end() : start() + width() * ((level - from(channel)) / rise);
     }
 
     /** How long a channel stays at or below a level [s]. */
@@ -80,32 +93,46 @@ public final class Piece {
         return between;
     }
 
-    /** Sets the first point of a record. */
-    void begin(double time, double[] values) {
-        end = time;
-        System.arraycopy(values, 0, to, 0, to.length);
+    /** Sets one of the points. */
+    void set(int point, double time, double[] values) {
+        times[point] = time;
+        for (int i = 0; i < levels.length; i++) {
+            levels[i][point] = values[i];
+        }
     }
 
-    /** Moves on to the next point. */
-    void advance(double time, double[] values) {
-        start = end;
-        end = time;
-        System.arraycopy(to, 0, from, 0, to.length);
-        System.arraycopy(values, 0, to, 0, to.length);
+    /** Becomes the piece that begins at a point. */
+    void move(int point) {
+        first = point;
+    }
+
+    /** The time of a point [s]. */
+    double time(int point) {
+        return times[point];
+    }
+
+    /** Copies a point to the first place. */
+    void bringForward(int point) {
+        times[0] = times[point];
+        for (double[] level : levels) {
+            level[0] = level[point];
+        }
     }
 
     /** Becomes the part of another piece that lies between two times. */
-    void cut(Piece whole, double first, double last) {
-        for (int i = 0; i < from.length; i++) {
-            from[i] = first > whole.start ? whole.at(first, i) : whole.from[i];
-            to[i] = last < whole.end ? whole.at(last, i) : whole.to[i];
+    void cut(Piece whole, double begin, double end) {
+        for (int i = 0; i < levels.length; i++) {
+            double[] level = whole.levels[i];
+            levels[i][0] = begin > whole.start() ? whole.at(begin, level) : level[whole.first];
+            levels[i][1] = end < whole.end() ? whole.at(end, level) : level[whole.first + 1];
         }
-        start = Math.max(first, whole.start);
-        end = Math.min(last, whole.end);
+        times[0] = Math.max(begin, whole.start());
+        times[1] = Math.min(end, whole.end());
     }
 
-    private double at(double time, int index) {
-        double width = end - start;
-        return width > 0 ? from[index] + (to[index] - from[index]) * ((time - start) / width) : to[index];
+    private double at(double time, double[] level) {
+        double width = width();
+        double rise = level[first + 1] - level[first];
+        return width > 0 ? level[first] + rise * ((time - times[first]) / width) : level[first + 1];
     }
 }

@@ -1,7 +1,6 @@
 package lampproof.measure;
 
 import java.util.List;
-import lampproof.waveform.Progress;
 import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
 
@@ -20,10 +19,9 @@ public record Sampling(Span span, long rows, boolean even) {
     /** Finds how waveforms were sampled, by a pass over their times. */
     public static Sampling of(Waveforms waveforms) {
         Steps steps = new Steps();
-        Span span = waveforms
-                .rows(List.of(), (time, values) -> steps.next(time), Progress.NONE)
-                .span();
-        return new Sampling(span, steps.rows, steps.largest <= ALIKE * steps.smallest);
+        Span span =
+                waveforms.rows(List.of(), (time, values) -> steps.next(time)).span();
+        return steps.over(span);
     }
 
     /** What the waveforms do between their points. */
@@ -36,18 +34,25 @@ public record Sampling(Span span, long rows, boolean even) {
         return (rows - 1) / span.length();
     }
 
-    private static final class Steps {
+    /** Counts the steps of a pass that also serves another purpose. */
+    public static final class Steps {
         private long rows;
         private double last = Double.NaN;
         private double smallest = Double.POSITIVE_INFINITY;
         private double largest;
 
-        void next(double time) {
+        /** Takes the time of the next point [s]. */
+        public void next(double time) {
             if (rows++ > 0) {
                 smallest = Math.min(smallest, time - last);
                 largest = Math.max(largest, time - last);
             }
             last = time;
+        }
+
+        /** How the points lie in the stretch of time that they cover. */
+        public Sampling over(Span span) {
+            return new Sampling(span, rows, largest <= ALIKE * smallest);
         }
     }
 }

@@ -52,7 +52,7 @@ final class LineCyclePlots {
         Window window =
                 LineWindow.last(table.span(), run.solution().driver().line().frequency(), 1);
         PixelColumns columns = new PixelColumns(window.start(), window.end(), Plot.COLUMNS, PROBES.size());
-        table.stream(PROBES.stream().map(Probe::column).toList(), columns);
+        table.rows(PROBES.stream().map(Probe::column).toList(), columns);
         return new LineCyclePlots(run, window, columns).plots();
     }
 

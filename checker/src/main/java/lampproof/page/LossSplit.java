@@ -1,83 +1,127 @@
 package lampproof.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import lampproof.prediction.DeckKind;
 
-/** The loss over the line cycle, part by part, as two bars on one scale: predicted and simulated. */
+/** A total loss, split into parts: a bar for each way in which it is known, all on one scale, and the numbers. */
 final class LossSplit {
 
     private static final String TOTAL = "loss.total";
 
+    /** A bar has no room for less than this share of the whole. */
+    private static final double LEAST_SHARE = 5e-4;
+
     /** A part of the whole and the figures that it is the difference of. */
-    private record Part(String name, String figure, List<String> less) {}
+    private record Part(String name, String figure, List<String> less) {
 
-    private static final List<Part> PARTS = List.of(
-            new Part("Filter and line", "filter.loss", List.of()),
-            new Part("Bridge", "bridge.loss", List.of()),
-            new Part("Inductor winding", "inductor.loss.copper", List.of()),
-            new Part("Switch, conduction", "switch.loss.conduction", List.of()),
+        static Part of(String name, String figure) {
+            return new Part(name, figure, List.of());
+        }
+
+        OptionalDouble value(Function<String, OptionalDouble> values) {
+            OptionalDouble whole = values.apply(figure);
+            List<OptionalDouble> others = less.stream().map(values).toList();
+            boolean known = whole.isPresent() && others.stream().allMatch(OptionalDouble::isPresent);
+            double rest = others.stream().mapToDouble(other -> other.orElse(0)).sum();
+            return known ? OptionalDouble.of(whole.getAsDouble() - rest) : OptionalDouble.empty();
+        }
+
+        /** A bar has no length below zero. */
+        double drawn(Function<String, OptionalDouble> values) {
+            double value = value(values).orElse(0);
+            return Double.isFinite(value) ? Math.max(0, value) : 0;
+        }
+    }
+
+    private static final List<Part> OF_THE_LAMP = List.of(
+            Part.of("Fuse, filter and line", "loss.filter"),
+            Part.of("Bridge", "loss.bridge"),
+            Part.of("Capacitors of filter and bus", "loss.capacitors"),
+            Part.of("Bleeder", "loss.bleeder"),
+            Part.of("Controller supply", "loss.bias"),
+            Part.of("Inductor", "loss.inductor"),
+            Part.of("Switch and gate", "loss.switch"),
+            Part.of("Snubber", "loss.snubber"),
+            Part.of("Sense resistor", "loss.sense"),
+            Part.of("Diode", "loss.diode"),
+            Part.of("Output capacitor", "loss.output"));
+
+    private static final List<Part> OF_THE_DECK = List.of(
+            Part.of("Filter and line", "filter.loss"),
+            Part.of("Bridge", "bridge.loss"),
+            Part.of("Inductor winding", "inductor.loss.copper"),
+            Part.of("Switch, conduction", "switch.loss.conduction"),
             new Part("Switch, turn-on", "switch.loss", List.of("switch.loss.conduction", "sense.loss")),
-            new Part("Sense resistor", "sense.loss", List.of()),
-            new Part("Diode, conduction", "diode.loss.conduction", List.of()));
+            Part.of("Sense resistor", "sense.loss"),
+            Part.of("Diode, conduction", "diode.loss.conduction"));
 
-    private final RunRecord run;
+    private final String id;
+    private final List<Part> parts;
+    private final Map<String, Function<String, OptionalDouble>> ways;
+    private final double most;
 
-    LossSplit(RunRecord run) {
-        this.run = run;
+    private LossSplit(String id, List<Part> parts, Map<String, Function<String, OptionalDouble>> ways) {
+        this.id = id;
+        this.ways = ways;
+        most = ways.values().stream().mapToDouble(way -> sum(parts, way)).max().orElse(0);
+        this.parts = parts.stream()
+                .filter(part -> ways.values().stream().anyMatch(way -> part.drawn(way) > LEAST_SHARE * most))
+                .toList();
+    }
+
+    /** Everything that is lost between line and string, as predicted. */
+    static LossSplit ofTheLamp(RunRecord run) {
+        return new LossSplit("lamp", OF_THE_LAMP, Map.of("predicted", figure -> run.predicted(null, figure)));
+    }
+
+    /** What the deck of a line cycle holds of it, predicted and simulated. */
+    static LossSplit ofTheDeck(RunRecord run) {
+        Map<String, Function<String, OptionalDouble>> ways = new LinkedHashMap<>();
+        ways.put("predicted", figure -> run.predicted(DeckKind.MAINS, figure));
+        ways.put("simulated", figure -> run.simulated(DeckKind.MAINS, figure));
+        return new LossSplit("deck", OF_THE_DECK, ways);
     }
 
     /** The split; without bars where the total is not known. */
     Map<String, Object> model() {
-        Function<String, OptionalDouble> predicted = figure -> run.predicted(DeckKind.MAINS, figure);
-        Function<String, OptionalDouble> simulated = figure -> run.simulated(DeckKind.MAINS, figure);
-        double most = Math.max(sum(predicted), sum(simulated));
-        List<Map<String, Object>> bars = new ArrayList<>();
-        if (most > 0) {
-            bars.add(bar("predicted", predicted, most));
-        }
-        if (sum(simulated) > 0) {
-            bars.add(bar("simulated", simulated, most));
-        }
         NumberText text = NumberText.about(most, "W");
         return Map.of(
-                "bars", bars,
+                "id", id,
+                "columns", List.copyOf(ways.keySet()),
+                "bars", bars(),
                 "unit", text.scaledUnit(),
-                "rows", rows(text, predicted, simulated),
-                "total", cells(text, predicted.apply(TOTAL), simulated.apply(TOTAL)));
+                "rows", parts.stream().map(part -> row(part, text)).toList(),
+                "total",
+                        ways.values().stream()
+                                .map(way -> text.column(way.apply(TOTAL)))
+                                .toList());
     }
 
-    private static double sum(Function<String, OptionalDouble> values) {
-        return PARTS.stream().mapToDouble(part -> drawn(part, values)).sum();
+    private static double sum(List<Part> parts, Function<String, OptionalDouble> way) {
+        return parts.stream().mapToDouble(part -> part.drawn(way)).sum();
     }
 
-    private static OptionalDouble value(Part part, Function<String, OptionalDouble> values) {
-        OptionalDouble whole = values.apply(part.figure());
-        boolean known = whole.isPresent()
-                && part.less().stream().allMatch(figure -> values.apply(figure).isPresent());
-        ToDoubleFunction<String> loss = figure -> values.apply(figure).getAsDouble();
-        return known
-                ? OptionalDouble.of(whole.getAsDouble()
-                        - part.less().stream().mapToDouble(loss).sum())
-                : OptionalDouble.empty();
+    private List<Map<String, Object>> bars() {
+        List<Map<String, Object>> bars = new ArrayList<>();
+        ways.forEach((name, way) -> {
+            if (sum(parts, way) > 0) {
+                bars.add(Map.of("name", name, "segments", segments(way)));
+            }
+        });
+        return bars;
     }
 
-    /** A bar has no length below zero. */
-    private static double drawn(Part part, Function<String, OptionalDouble> values) {
-        double value = value(part, values).orElse(0);
-        return Double.isFinite(value) ? Math.max(0, value) : 0;
-    }
-
-    private static Map<String, Object> bar(String name, Function<String, OptionalDouble> values, double most) {
+    private List<Map<String, Object>> segments(Function<String, OptionalDouble> way) {
         List<Map<String, Object>> segments = new ArrayList<>();
         double left = 0;
-        for (Part part : PARTS) {
-            double width = Plot.WIDTH * drawn(part, values) / most;
+        for (Part part : parts) {
+            double width = Plot.WIDTH * part.drawn(way) / most;
             segments.add(Map.of(
                     "letter", letter(part),
                     "left", SvgPath.rounded(left),
@@ -85,29 +129,28 @@ final class LossSplit {
                     "middle", SvgPath.rounded(left + width / 2)));
             left += width;
         }
-        return Map.of("name", name, "segments", segments);
+        return segments;
     }
 
-    private static List<Map<String, Object>> rows(
-            NumberText text, Function<String, OptionalDouble> predicted, Function<String, OptionalDouble> simulated) {
-        OptionalDouble total = predicted.apply(TOTAL);
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (Part part : PARTS) {
-            OptionalDouble value = value(part, predicted);
-            Map<String, Object> cells = cells(text, value, value(part, simulated));
-            boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
-            String share =
-                    shared ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble()) : "";
-            rows.add(Map.of("letter", letter(part), "name", part.name(), "share", share, "cells", cells));
-        }
-        return rows;
+    private Map<String, Object> row(Part part, NumberText text) {
+        return Map.of(
+                "letter", letter(part),
+                "name", part.name(),
+                "share", share(part, ways.get("predicted")),
+                "values",
+                        ways.values().stream()
+                                .map(way -> text.column(part.value(way)))
+                                .toList());
     }
 
-    private static Map<String, Object> cells(NumberText text, OptionalDouble predicted, OptionalDouble simulated) {
-        return Map.of("predicted", text.column(predicted), "simulated", text.column(simulated));
+    private static String share(Part part, Function<String, OptionalDouble> way) {
+        OptionalDouble value = part.value(way);
+        OptionalDouble total = way.apply(TOTAL);
+        boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
+        return shared ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble()) : "";
     }
 
-    private static String letter(Part part) {
-        return String.valueOf((char) ('A' + PARTS.indexOf(part)));
+    private String letter(Part part) {
+        return String.valueOf((char) ('A' + parts.indexOf(part)));
     }
 }

@@ -15,7 +15,7 @@ import lampproof.waveform.Engineering;
  */
 record NumberText(Prefix prefix, String unit, int decimals) {
 
-    private static final Set<String> UNSCALED = Set.of("%", "deg");
+    private static final Set<String> UNSCALED = Set.of("%", "deg", "dBuV", "dB");
     private static final int DIGITS = 4;
     private static final char FIGURE_SPACE = '\u2007';
     private static final char PUNCTUATION_SPACE = '\u2008';
@@ -26,7 +26,7 @@ record NumberText(Prefix prefix, String unit, int decimals) {
             return new NumberText(Prefix.NONE, "", DIGITS);
         }
         if (UNSCALED.contains(unit)) {
-            return new NumberText(Prefix.NONE, unit.equals("deg") ? "\u00b0" : unit, 2);
+            return new NumberText(Prefix.NONE, unit.replace("deg", "\u00b0"), 2);
         }
         Prefix prefix = Prefix.of(value);
         double digitsBefore = Math.floor(Math.log10(Math.max(1, Math.abs(value) / prefix.factor()) * (1 + 1e-9))) + 1;

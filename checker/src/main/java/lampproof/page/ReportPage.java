@@ -37,11 +37,12 @@ public final class ReportPage {
         model.put("sentence", VerdictSentence.of(run.verdict()));
         model.put("decks", run.verdict().decks().stream().map(this::deck).toList());
         model.put("groups", FigureRows.groups(run.verdict()));
-        model.put("losses", new LossSplit(run).model());
+        model.put("lampLosses", LossSplit.ofTheLamp(run).model());
+        model.put("deckLosses", LossSplit.ofTheDeck(run).model());
         model.put("lineCycle", pictures(DeckKind.MAINS, LineCyclePlots::of));
         model.put("switching", pictures(DeckKind.CREST, SwitchingPlots::of));
         model.put("spectrum", new SpectrumPlot(run).model());
-        model.put("circuit", circuit());
+        model.put("circuit", CircuitValues.of(run.design()));
         model.put("parts", PartRows.of(run.design()));
         return model;
     }
@@ -97,15 +98,5 @@ public final class ReportPage {
 
     private static Map<String, Object> missing(String why) {
         return Map.of("plots", List.of(), "missing", why);
-    }
-
-    private Map<String, Object> circuit() {
-        Map<String, Object> values = new LinkedHashMap<>();
-        for (Map<String, Object> part : PartRows.of(run.design())) {
-            values.put(((String) part.get("name")).replace('.', '_'), part.get("value"));
-        }
-        values.put("topology", run.solution().driver().topology().word());
-        values.put("law", run.solution().driver().control().law().word());
-        return values;
     }
 }

@@ -43,7 +43,7 @@ public record RunRecord(
         return new RunRecord(verdict, design, Solution.of(design.driver()), waves, making);
     }
 
-    /** The predicted value of a figure in a deck. */
+    /** The predicted value of a figure in a deck; without a deck, of the whole lamp. */
     OptionalDouble predicted(DeckKind deck, String figure) {
         return verdict.verdicts().stream()
                 .map(one -> one.prediction())

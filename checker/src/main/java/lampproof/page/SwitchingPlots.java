@@ -50,7 +50,7 @@ final class SwitchingPlots {
         pass.over(table);
         Window window = periods.found(1);
         PixelColumns columns = new PixelColumns(window.start(), window.end(), Plot.COLUMNS, PROBES.size());
-        table.stream(PROBES.stream().map(Probe::column).toList(), columns);
+        table.rows(PROBES.stream().map(Probe::column).toList(), columns);
         return new SwitchingPlots(run, window, columns).plots();
     }
 

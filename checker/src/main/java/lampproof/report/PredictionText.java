@@ -3,7 +3,9 @@ package lampproof.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import lampproof.prediction.Prediction;
+import lampproof.prediction.RuleVerdict;
 
 /** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
 public final class PredictionText {
@@ -24,6 +26,14 @@ public final class PredictionText {
                 + losses(predictions) + "\n"
                 + style.heading("figures") + "\n"
                 + figures(predictions);
+    }
+
+    /** What rules say of the driver as lines; a calculation is no proof of compliance, and the heading says so. */
+    public String rules(List<RuleVerdict> verdicts) {
+        String rules = verdicts.stream()
+                .map(verdict -> "  " + Printable.of(verdict.text()) + "\n")
+                .collect(Collectors.joining());
+        return style.heading("rules, by calculation, which is no proof of compliance") + "\n" + rules;
     }
 
     private static String losses(List<Prediction> predictions) {

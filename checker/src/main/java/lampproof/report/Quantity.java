@@ -7,7 +7,7 @@ import lampproof.waveform.Engineering;
 /** Values of figures as a reader wants them: in engineering units, and in ASCII so that every terminal shows them. */
 final class Quantity {
 
-    private static final Set<String> UNSCALED = Set.of("%", "deg", "1", "degC", "K", "h");
+    private static final Set<String> UNSCALED = Set.of("%", "deg", "1", "degC", "K", "h", "dBuV", "dB");
 
     private Quantity() {}
 

@@ -33,21 +33,25 @@ final class BlockParser {
         blanks = delimiter == Cells.BLANKS;
     }
 
-    /** The numbers; null when the block is not regular. */
-    ParsedRows parse(TextBlocks.Block block) {
+    /**
+     * Turns a block into numbers.
+     *
+     * @param rows takes the rows
+     * @return whether the block is regular
+     */
+    boolean parse(TextBlocks.Block block, ParsedRows rows) {
         if (!block.terminated()) {
-            return null;
+            return false;
         }
         byte[] bytes = block.bytes();
-        ParsedRows rows = new ParsedRows(cells.width(), block.length() / (2 * cells.columns()) + 1);
         int next = 0;
         while (next < block.length()) {
             next = row(bytes, next, rows);
             if (next == IRREGULAR) {
-                return null;
+                return false;
             }
         }
-        return rows;
+        return true;
     }
 
     /** Parses one row; the place of the next. */

@@ -22,6 +22,7 @@ final class CheckedRows {
     private final int wantedRun;
     private final RowSink sink;
     private final List<Remark> remarks = new ArrayList<>();
+    private final RowCounter counter = new RowCounter();
 
     private long rows;
     private int run = 1;
@@ -62,9 +63,12 @@ final class CheckedRows {
     /**
      * Takes one row as the file writes it and hands it on in SI base units.
      *
-     * @param numbers the time, then the chosen signals
+     * @param numbers the time, then the chosen signals, then the number of the row when rows are numbered
      */
     void row(long number, double[] numbers) {
+        if (numbers.length > values.length + 1) {
+            count(number, numbers[values.length + 1]);
+        }
         double time = clock.time(numbers[0]);
         requireFinite(number, time, "time");
         if (time <= last) {
@@ -80,6 +84,11 @@ final class CheckedRows {
 
     void remark(Remark remark) {
         remarks.add(remark);
+    }
+
+    /** Whether a remark forbids figures. */
+    boolean spoilt() {
+        return remarks.stream().anyMatch(Remark::spoils);
     }
 
     boolean severalRuns() {
@@ -104,10 +113,20 @@ final class CheckedRows {
                     ? faults.whole("run " + wantedRun + " was asked for, the file holds " + run, "")
                     : faults.whole("no row of numbers", "look into the simulator's log");
         }
+        if (Double.isInfinite(smallestStep) && mostShared > POINTS_OF_AN_EDGE) {
+            throw faults.whole("all " + rows + " points share the time " + Engineering.exact(lastTime, "s"), "");
+        }
         if (mostShared > POINTS_OF_AN_EDGE) {
             remarks.add(Remark.note(clipped()));
         }
         return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
+    }
+
+    private void count(long number, double counted) {
+        double before = counter.before();
+        if (!counter.follows(counted)) {
+            throw faults.rowsMissing(place(number), before, counted);
+        }
     }
 
     private void hand(long number, double time, double[] numbers) {

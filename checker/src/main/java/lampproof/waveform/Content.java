@@ -17,31 +17,38 @@ import java.util.zip.GZIPInputStream;
 final class Content {
 
     private static final int PEEK = 4;
-    private static final int HEAD = 1 << 18;
+    private static final int HEAD = 1 << 16;
     private static final int BUFFER = 1 << 17;
 
     private final Path path;
+    private final Progress progress;
     private final boolean packed;
     private final Charset wide;
     private final int mark;
     private final byte[] head;
     private final boolean whole;
 
-    private Content(Path path, boolean packed) throws IOException {
+    private Content(Path path, Progress progress, boolean packed) throws IOException {
         this.path = path;
+        this.progress = progress;
         this.packed = packed;
         byte[] peek = first(unpacked(Progress.NONE), PEEK);
         wide = wideEncoding(peek);
         mark = markLength(peek);
-        byte[] start = first(openText(Progress.NONE), HEAD + 1);
+        byte[] start = first(text(unmarked(unpacked(Progress.NONE))), HEAD + 1);
         whole = start.length <= HEAD;
         head = whole ? start : Arrays.copyOf(start, HEAD);
     }
 
-    static Content of(Path path) throws IOException {
+    /**
+     * Looks at the first bytes of a file.
+     *
+     * @param progress hears of each later pass over the content
+     */
+    static Content of(Path path, Progress progress) throws IOException {
         try (InputStream in = Files.newInputStream(path)) {
             byte[] magic = in.readNBytes(2);
-            return new Content(path, starts(magic, 0x1f, 0x8b));
+            return new Content(path, progress, starts(magic, 0x1f, 0x8b));
         }
     }
 
@@ -83,14 +90,20 @@ final class Content {
     }
 
     /** The whole content behind any byte order mark, its text in UTF-8 or an encoding that shares its first half. */
-    InputStream openText(Progress progress) throws IOException {
-        InputStream bytes = openBytes(progress);
+    InputStream openText() throws IOException {
+        return text(openBytes());
+    }
+
+    private InputStream text(InputStream bytes) {
         return wide == null ? bytes : new Utf16AsUtf8(new BufferedInputStream(bytes, BUFFER), wide);
     }
 
     /** The whole content behind any byte order mark, byte for byte. */
-    InputStream openBytes(Progress progress) throws IOException {
-        InputStream bytes = unpacked(progress);
+    InputStream openBytes() throws IOException {
+        return unmarked(unpacked(progress));
+    }
+
+    private InputStream unmarked(InputStream bytes) throws IOException {
         try {
             bytes.skipNBytes(mark);
             return bytes;
@@ -100,8 +113,8 @@ final class Content {
         }
     }
 
-    private InputStream unpacked(Progress progress) throws IOException {
-        InputStream file = new Counted(Files.newInputStream(path), Files.size(path), progress);
+    private InputStream unpacked(Progress listener) throws IOException {
+        InputStream file = new Counted(Files.newInputStream(path), Files.size(path), listener);
         try {
             return packed ? new GZIPInputStream(file, BUFFER) : file;
         } catch (IOException e) {

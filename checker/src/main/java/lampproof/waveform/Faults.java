@@ -43,6 +43,17 @@ final class Faults {
         return at(place, found + " fields where " + expected + " are expected", "");
     }
 
+    UserFault noRow(String place) {
+        return at(place, "a row that is no row of numbers", "");
+    }
+
+    UserFault misfit(String place, int names, int columns) {
+        return at(
+                place,
+                names + " names stand above " + columns + " columns",
+                "one name per column, names with a comma in quotes or brackets");
+    }
+
     UserFault notANumber(String place, String name, String text) {
         return at(place, "'" + text + "' in column '" + name + "' is not a number", "");
     }
@@ -55,6 +66,14 @@ final class Faults {
         return at(
                 place,
                 "time goes back from " + Engineering.exact(before, "s") + " to " + Engineering.exact(now, "s"),
+                "");
+    }
+
+    UserFault rowsMissing(String place, double before, double now) {
+        return at(
+                place,
+                "the row number goes from " + Engineering.exact(before, "").strip() + " to "
+                        + Engineering.exact(now, "").strip() + ": rows are missing",
                 "");
     }
 

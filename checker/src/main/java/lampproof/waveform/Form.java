@@ -28,11 +28,16 @@ interface Form {
     /** What was noticed when the form was recognised. */
     List<Remark> remarks();
 
+    /** Whether its numbers take time to read, so that it pays to keep them for a further pass. */
+    default boolean slow() {
+        return false;
+    }
+
     /** The stretch of time when the ends of the file tell it; empty when all of it must be read. */
     default Optional<Span> spanByItsEnds(Content content) throws IOException {
         return Optional.empty();
     }
 
     /** Hands every row to {@code rows}. */
-    void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException;
+    void read(Content content, List<Signal> chosen, CheckedRows rows) throws IOException;
 }

@@ -25,9 +25,9 @@ record HeadLine(int number, int offset, String text) {
         return text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\t');
     }
 
-    /** The text without a comment mark in front. */
+    /** The text without a comment mark or a byte order mark in front. */
     String uncommented() {
-        return text.strip().replaceFirst("^(#|%|\\*|//)+\\s*", "");
+        return text.replace("\ufeff", "").strip().replaceFirst("^(#|%|\\*|//)+\\s*", "");
     }
 
     boolean commented() {

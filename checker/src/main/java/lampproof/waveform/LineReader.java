@@ -100,7 +100,8 @@ final class LineReader {
         for (int column = 0; column < row.size(); column++) {
             int slot = cells.slot(column);
             String text = row.get(column);
-            if (slot == TableCells.COPY && !text.equals(row.get(layout.scale().column()))) {
+            if (slot == TableCells.COPY
+                    && !sameTime(text, row.get(layout.scale().column()))) {
                 throw faults.copiesDiffer(rows.place(line));
             }
             if (slot >= 0) {
@@ -112,6 +113,11 @@ final class LineReader {
             }
         }
         return true;
+    }
+
+    private boolean sameTime(String copy, String time) {
+        return copy.equals(time)
+                || layout.numbers().value(copy) == layout.numbers().value(time);
     }
 
     private void notANumber(long line, int column, String text) {

@@ -62,6 +62,31 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
         return filled.contains(column);
     }
 
+    /** Whether the numbers of a column never fall. */
+    boolean rising(int column) {
+        double[] numbers =
+                rows().stream().mapToDouble(r -> number(r.get(column))).toArray();
+        return IntStream.range(1, numbers.length).noneMatch(i -> numbers[i] < numbers[i - 1]);
+    }
+
+    /** Whether a column holds no number twice. */
+    boolean different(int column) {
+        List<List<String>> rows = rows();
+        return rows.stream().map(r -> r.get(column)).distinct().count() == rows.size();
+    }
+
+    /** Whether a column numbers the rows: whole numbers, each larger than the one before. */
+    boolean numbered(int column) {
+        return different(column)
+                && rising(column)
+                && rows().stream().allMatch(r -> r.get(column).matches("\\d{1,15}"));
+    }
+
+    /** The number of a cell, whatever its decimal mark. */
+    static double number(String cell) {
+        return NumberText.POINT.value(cell.replace(',', '.'));
+    }
+
     /** The last line above the numbers, or above another line, that is not blank. */
     Optional<HeadLine> above(int line) {
         return IntStream.iterate(line - 1, i -> i >= 0, i -> i - 1)

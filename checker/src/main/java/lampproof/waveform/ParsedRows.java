@@ -17,11 +17,10 @@ final class ParsedRows {
      * Makes room.
      *
      * @param width numbers to a row
-     * @param most number of rows that there may be
      */
-    ParsedRows(int width, int most) {
+    ParsedRows(int width) {
         this.width = width;
-        numbers = new double[Math.min(most, FIRST_ROWS) * width];
+        numbers = new double[FIRST_ROWS * width];
     }
 
     double[] numbers() {
@@ -40,6 +39,14 @@ final class ParsedRows {
     /** Length of the last cell of the row before. */
     int lengthBefore() {
         return lengthBefore;
+    }
+
+    /** Forgets all rows and keeps their room. */
+    ParsedRows cleared() {
+        count = 0;
+        lastLength = -1;
+        lengthBefore = -1;
+        return this;
     }
 
     /** Begins a row; the place of its first number. */

@@ -20,7 +20,7 @@ final class PlainTable {
 
     private static final int WORKERS = Runtime.getRuntime().availableProcessors();
 
-    private record Parsed(TextBlocks.Block block, ParsedRows rows) {}
+    private record Parsed(TextBlocks.Block block, ParsedRows rows, boolean regular) {}
 
     private final TableLayout layout;
     private final TableCells cells;
@@ -29,6 +29,7 @@ final class PlainTable {
     private final LineReader lines;
     private final int width;
     private final double[] row;
+    private final Deque<ParsedRows> spare = new ArrayDeque<>();
     private long line;
 
     PlainTable(TableLayout layout, List<Signal> chosen, CheckedRows rows) {
@@ -69,11 +70,15 @@ final class PlainTable {
         while (block != null || !waiting.isEmpty()) {
             if (block != null) {
                 TextBlocks.Block next = block;
-                waiting.add(CompletableFuture.supplyAsync(() -> parsed(next), workers));
+                ParsedRows room = spare.isEmpty() ? new ParsedRows(width) : spare.removeLast();
+                waiting.add(CompletableFuture.supplyAsync(() -> parsed(next, room), workers));
                 block = blocks.next();
             }
             if (block == null || waiting.size() > 2 * WORKERS) {
-                hand(waiting.remove().join());
+                Parsed parsed = waiting.remove().join();
+                hand(parsed);
+                blocks.recycle(parsed.block());
+                spare.addLast(parsed.rows().cleared());
             }
         }
         if (!blocks.done()) {
@@ -81,12 +86,12 @@ final class PlainTable {
         }
     }
 
-    private Parsed parsed(TextBlocks.Block block) {
-        return new Parsed(block, new BlockParser(cells, layout.delimiter()).parse(block));
+    private Parsed parsed(TextBlocks.Block block, ParsedRows room) {
+        return new Parsed(block, room, new BlockParser(cells, layout.delimiter()).parse(block, room));
     }
 
     private void hand(Parsed parsed) {
-        if (parsed.rows() == null || lines.closed()) {
+        if (!parsed.regular() || lines.closed()) {
             line = lines.read(parsed.block(), line);
             return;
         }

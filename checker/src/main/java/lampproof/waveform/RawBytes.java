@@ -12,8 +12,8 @@ final class RawBytes implements RawValues {
     /** Two rows fit into what {@link RawLines} keeps within reach. */
     private static final int LARGEST_ROW = 1 << 19;
 
-    private static final double LONGEST_TIME = 1e9;
-    private static final double SHORTEST_TIME = 1e-30;
+    static final double LONGEST_TIME = 1e9;
+    static final double SHORTEST_TIME = 1e-30;
 
     private final RawHead head;
     private final RawWidth width;

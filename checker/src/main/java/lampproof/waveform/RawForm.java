@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** A SPICE raw file, as text or as bytes, of one plot or several. */
@@ -15,13 +14,15 @@ final class RawForm implements Form {
     private final RawHead head;
     private final RawWidth width;
     private final int number;
+    private final long headEnd;
     private final List<Signal> signals = new ArrayList<>();
 
-    private RawForm(Faults faults, RawHead head, RawWidth width, int number) {
+    private RawForm(Faults faults, RawHead head, RawWidth width, int number, long headEnd) {
         this.faults = faults;
         this.head = head;
         this.width = width;
         this.number = number;
+        this.headEnd = headEnd;
         for (int i = 1; i < head.vectors().size(); i++) {
             String name = head.vectors().get(i).name();
             signals.add(new Signal(name, name, head.vectors().get(i).type(), 1, i));
@@ -30,28 +31,27 @@ final class RawForm implements Form {
 
     /** Whether the first line is one of a raw file's head. */
     static boolean begins(Content content) {
-        String start = new String(content.head(), StandardCharsets.ISO_8859_1).stripLeading();
-        String line = start.substring(0, Math.min(start.length(), 20)).toLowerCase(Locale.ROOT);
-        return line.startsWith("title:") || line.startsWith("plotname:") || line.startsWith("date:");
+        return RawHead.begins(new String(content.head(), StandardCharsets.ISO_8859_1).stripLeading());
     }
 
     /** Reads the heads up to the plot that is wanted. */
     static RawForm of(Content content, Hints hints, Faults faults) throws IOException {
         int wanted = Math.max(1, hints.run());
         int number = 0;
-        try (InputStream in = content.openBytes(Progress.NONE)) {
+        try (InputStream in = content.openBytes()) {
             RawLines lines = new RawLines(in, content.wide().orElse(null));
             RawHead first = null;
             Optional<RawHead> head = RawHead.read(lines, faults);
             while (head.isPresent()) {
-                RawWidth width = RawWidth.of(head.get(), content, lines.taken(), faults);
+                long headEnd = lines.taken();
+                RawWidth width = RawWidth.of(head.get(), content, headEnd, faults);
                 number += head.get().transientRecord() ? 1 : 0;
                 if (head.get().transientRecord() && (number == wanted || steppedInside(head.get()))) {
-                    return new RawForm(faults, head.get(), width, number);
+                    return new RawForm(faults, head.get(), width, number, headEnd);
                 }
                 first = first == null ? head.get() : first;
                 RawValues.of(head.get(), width, lines, faults).skip();
-                head = RawHead.read(lines, faults);
+                head = RawHead.behind(lines, faults);
             }
             throw number > 0 || first == null
                     ? faults.whole("run " + wanted + " was asked for, the file holds " + number, "")
@@ -87,8 +87,15 @@ final class RawForm implements Form {
     }
 
     @Override
-    public void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException {
-        try (InputStream in = content.openBytes(progress)) {
+    public Optional<Span> spanByItsEnds(Content content) throws IOException {
+        return number == 1 && !steppedInside(head)
+                ? new RawEnds(content, head, width, headEnd).span()
+                : Optional.empty();
+    }
+
+    @Override
+    public void read(Content content, List<Signal> chosen, CheckedRows rows) throws IOException {
+        try (InputStream in = content.openBytes()) {
             RawLines lines = new RawLines(in, content.wide().orElse(null));
             int run = 0;
             Optional<RawHead> next = RawHead.read(lines, faults);
@@ -106,7 +113,7 @@ final class RawForm implements Form {
                         rows.passOver();
                     }
                 }
-                next = lines.endedEarly() ? Optional.empty() : RawHead.read(lines, faults);
+                next = lines.endedEarly() || rows.spoilt() ? Optional.empty() : RawHead.behind(lines, faults);
             }
         }
     }

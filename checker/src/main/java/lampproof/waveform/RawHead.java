@@ -28,6 +28,7 @@ record RawHead(
         String plot, Set<String> flags, OptionalLong points, List<RawVector> vectors, boolean binary, boolean offset) {
 
     private static final int MOST_VECTORS = 1 << 16;
+    private static final Pattern BEGINNING = Pattern.compile("(title|plotname|date):", Pattern.CASE_INSENSITIVE);
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     /**
@@ -40,11 +41,35 @@ record RawHead(
 
     /** Reads a head; empty at the end of the file. */
     static Optional<RawHead> read(RawLines lines, Faults faults) throws IOException {
+        String line = firstLine(lines);
+        return line == null ? Optional.empty() : Optional.of(new Reader(lines, faults).from(line));
+    }
+
+    /**
+     * Reads the head of another plot behind the values of one; empty at the end of the file.
+     *
+     * @throws lampproof.fault.UserFault when something else follows
+     */
+    static Optional<RawHead> behind(RawLines lines, Faults faults) throws IOException {
+        String line = firstLine(lines);
+        if (line != null && !begins(line)) {
+            throw faults.whole(
+                    "behind the points that the head promises stands more, and no other plot", "run it again");
+        }
+        return line == null ? Optional.empty() : Optional.of(new Reader(lines, faults).from(line));
+    }
+
+    /** Whether a text begins with a line of a head. */
+    static boolean begins(String text) {
+        return BEGINNING.matcher(text).lookingAt();
+    }
+
+    private static String firstLine(RawLines lines) throws IOException {
         String line = lines.next();
         while (line != null && line.isBlank()) {
             line = lines.next();
         }
-        return line == null ? Optional.empty() : Optional.of(new Reader(lines, faults).from(line));
+        return line;
     }
 
     boolean complex() {

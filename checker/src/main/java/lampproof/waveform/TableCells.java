@@ -17,6 +17,7 @@ final class TableCells {
 
     private final int[] slots;
     private final int chosen;
+    private final boolean counted;
 
     TableCells(TableLayout layout, List<Signal> signals) {
         slots = new int[layout.columns()];
@@ -27,6 +28,8 @@ final class TableCells {
         }
         layout.copies().forEach(column -> slots[column] = COPY);
         slots[layout.scale().column()] = TIME;
+        counted = layout.counter().isPresent();
+        layout.counter().ifPresent(column -> slots[column] = chosen + 1);
     }
 
     /** Where the number of a column goes. */
@@ -39,8 +42,13 @@ final class TableCells {
         return slots.length;
     }
 
-    /** Numbers to a row, the time first. */
+    /** Numbers to a row: the time first, then the chosen signals, then the number of the row where it has one. */
     int width() {
-        return chosen + 1;
+        return chosen + (counted ? 2 : 1);
+    }
+
+    /** Whether the rows are numbered. */
+    boolean counted() {
+        return counted;
     }
 }

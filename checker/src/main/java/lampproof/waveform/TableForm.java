@@ -38,13 +38,18 @@ record TableForm(TableLayout layout) implements Form {
     }
 
     @Override
+    public boolean slow() {
+        return true;
+    }
+
+    @Override
     public Optional<Span> spanByItsEnds(Content content) throws IOException {
         return new TableEnds(content, layout).span();
     }
 
     @Override
-    public void read(Content content, Progress progress, List<Signal> chosen, CheckedRows rows) throws IOException {
-        try (InputStream in = content.openText(progress)) {
+    public void read(Content content, List<Signal> chosen, CheckedRows rows) throws IOException {
+        try (InputStream in = content.openText()) {
             if (layout.scannable()) {
                 new PlainTable(layout, chosen, rows).read(in, content.whole());
             } else {

@@ -1,6 +1,7 @@
 package lampproof.waveform;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -15,6 +16,7 @@ import java.util.regex.Pattern;
  * @param scale the time column
  * @param clock what turns the time column into seconds
  * @param copies columns that repeat the time column
+ * @param counter the column that numbers the rows, when there is one
  * @param signals the signals
  * @param header the line of names, blanks stripped; empty when there is none
  * @param words the layout in words
@@ -30,12 +32,13 @@ record TableLayout(
         Signal scale,
         SampleClock clock,
         List<Integer> copies,
+        Optional<Integer> counter,
         List<Signal> signals,
         String header,
         String words,
         List<Remark> remarks) {
 
-    private static final Pattern TRAILER = Pattern.compile("End of Xyce\\(TM\\) [A-Za-z ]+");
+    private static final Pattern TRAILER = Pattern.compile("End of Xyce\\(TM\\) (Simulation|Parameter Sweep)");
 
     /** Whether the byte scanner reads it; other tables go through the general CSV reader. */
     boolean scannable() {

@@ -50,6 +50,7 @@ final class TableRecognizer {
                 columns.scale(),
                 header.clock().orElse(SampleClock.ofUnit(columns.scale().factor())),
                 columns.copies(),
+                columns.counter(),
                 columns.signals(),
                 header.line().replaceAll("\\s+", ""),
                 words(columns, numbers),

@@ -3,6 +3,8 @@ package lampproof.waveform;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayDeque;
+import java.util.Deque;
 
 /** Cuts a stream of text into blocks of whole lines. */
 final class TextBlocks {
@@ -10,6 +12,7 @@ final class TextBlocks {
     private static final int BLOCK = 1 << 20;
 
     private final InputStream in;
+    private final Deque<byte[]> spare = new ArrayDeque<>();
     private byte[] rest = new byte[BLOCK + 1];
     private int length;
     private boolean ended;
@@ -65,10 +68,15 @@ final class TextBlocks {
             return null;
         }
         byte[] bytes = rest;
-        rest = new byte[BLOCK + 1];
+        rest = spare.isEmpty() ? new byte[BLOCK + 1] : spare.removeLast();
         length -= end;
         System.arraycopy(bytes, end, rest, 0, length);
         return new Block(bytes, end);
+    }
+
+    /** Takes a block back whose text nobody needs any more: its room serves the next. */
+    void recycle(Block block) {
+        spare.addLast(block.bytes);
     }
 
     /** Whether everything has been handed out. */

@@ -72,7 +72,10 @@ record UnitLabel(String title, String name, String unit, double factor) {
     /** This title with the unit of a units row. */
     UnitLabel withUnit(String cell) {
         String symbol = unbracketed(cell);
-        return factor(symbol) > 0 ? new UnitLabel(title, name, symbol, factor(symbol)) : this;
+        if (factor(symbol) > 0) {
+            return new UnitLabel(title, name, symbol, factor(symbol));
+        }
+        return ScaleName.time(name) && !symbol.isEmpty() ? new UnitLabel(title, name, symbol, Double.NaN) : this;
     }
 
     private static UnitLabel split(String title, String name, String symbol) {

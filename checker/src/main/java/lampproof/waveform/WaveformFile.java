@@ -20,6 +20,7 @@ public final class WaveformFile implements Waveforms {
     private final Faults faults;
     private final Hints hints;
     private final Form form;
+    private final RepeatedPasses passes = new RepeatedPasses();
 
     private WaveformFile(Content content, Hints hints) throws IOException {
         this.content = content;
@@ -30,21 +31,27 @@ public final class WaveformFile implements Waveforms {
 
     /** Opens a file of which nothing is known but its content. */
     public static WaveformFile open(Path path) {
-        return open(path, Hints.NONE);
+        return open(path, Hints.NONE, Progress.NONE);
+    }
+
+    /** Opens a file about which the user knows more. */
+    public static WaveformFile open(Path path, Hints hints) {
+        return open(path, hints, Progress.NONE);
     }
 
     /**
      * Opens a file.
      *
+     * @param progress hears of each pass over it
      * @throws UserFault when the file cannot be read, is of no known form, or holds no transient record
      */
-    public static WaveformFile open(Path path, Hints hints) {
+    public static WaveformFile open(Path path, Hints hints, Progress progress) {
         Faults faults = new Faults(String.valueOf(path.getFileName()));
         if (!Files.isRegularFile(path)) {
             throw faults.whole("no such file", "");
         }
         try {
-            return new WaveformFile(Content.of(path), hints);
+            return new WaveformFile(Content.of(path, progress), hints);
         } catch (IOException e) {
             throw faults.unreadable(e);
         }
@@ -103,21 +110,15 @@ public final class WaveformFile implements Waveforms {
     public Span span() {
         try {
             Optional<Span> told = hints.run() == 0 ? form.spanByItsEnds(content) : Optional.empty();
-            return told.orElseGet(
-                    () -> stream(List.of(), (time, values) -> {}, Progress.NONE).span());
+            return told.orElseGet(() -> stream(List.of(), (time, values) -> {}).span());
         } catch (IOException e) {
             throw faults.unreadable(e);
         }
     }
 
     @Override
-    public Reading rows(List<String> names, RowSink sink, Progress progress) {
-        return stream(names.stream().map(this::signal).toList(), sink, progress);
-    }
-
-    /** Streams signals by name; see {@link #stream(List, RowSink, Progress)}. */
-    public Reading stream(List<String> names, RowSink sink) {
-        return stream(names.stream().map(this::signal).toList(), sink, Progress.NONE);
+    public Reading rows(List<String> names, RowSink sink) {
+        return stream(names.stream().map(this::signal).toList(), sink);
     }
 
     /**
@@ -126,12 +127,21 @@ public final class WaveformFile implements Waveforms {
      * @param chosen signals of this file, in the order wanted
      * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
      */
-    public Reading stream(List<Signal> chosen, RowSink sink, Progress progress) {
-        CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.clock(), hints.run(), sink);
-        form.remarks().forEach(rows::remark);
+    public Reading stream(List<Signal> chosen, RowSink sink) {
         try {
-            form.read(content, progress, chosen, rows);
-            return rows.finish();
+            if (passes.holds(chosen)) {
+                return passes.again(sink);
+            }
+            boolean worthKeeping = form.slow() && !content.whole() && !chosen.isEmpty();
+            RowSink taking = worthKeeping ? passes.remembering(chosen, Files.size(content.path()), sink) : sink;
+            CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.clock(), hints.run(), taking);
+            form.remarks().forEach(rows::remark);
+            form.read(content, chosen, rows);
+            Reading reading = rows.finish();
+            if (worthKeeping) {
+                passes.ended(reading);
+            }
+            return reading;
         } catch (IOException e) {
             throw faults.unreadable(e);
         }

@@ -12,6 +12,8 @@ import lampproof.measure.Measured;
 import lampproof.waveform.WaveformFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A line voltage of 325 V crest and a current of 0.1 A crest that lags by 0.3, with a third harmonic of 20 %: power, rms
@@ -75,6 +77,51 @@ class CaptureTest {
         assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
         assertThat(value(report, "line.displacement_factor")).isCloseTo(Math.cos(0.3), within(1e-4));
         assertThat(value(report, "line.current.rms")).isCloseTo(RMS, within(2e-5));
+    }
+
+    /** P = U I cos(phi + w t): a skew of t moves the phase of the fundamental by w t. */
+    @ParameterizedTest
+    @ValueSource(doubles = {200e-6, -120e-6, 3e-9})
+    void aSkewBetweenChannelsGivesThePowerErrorOfItsPhaseUntilItIsTakenOut(double skew) {
+        WaveformFile file = ScopeTable.file(folder, "time,CH1,CH2", t -> sine(t, 325, 1, 0), t -> current(t - skew));
+        String plain = "line.voltage=CH1,line.current=CH2";
+        double wrong = 325 * 0.1 / 2 * Math.cos(0.3 + 2 * Math.PI * 50 * skew);
+        assertThat(value(report(file, plain), "line.power.mean")).isCloseTo(wrong, within(2e-3));
+        String nanoseconds = Math.round(skew * 1e9) + "ns";
+        assertThat(value(report(file, plain + "@" + nanoseconds), "line.power.mean"))
+                .isCloseTo(POWER, within(2e-3));
+    }
+
+    @Test
+    void lessThanAWholePeriodGivesNoMeans() {
+        WaveformFile file = ScopeTable.file(
+                folder, "time,voltage (V),current (A)", t -> sine(0.09 * t, 325, 1, 0), t -> sine(0.09 * t, 0.1, 1, 0));
+        CaptureReport report = report(file, "");
+        for (String name : List.of("line.voltage.rms", "line.current.rms", "line.power.mean", "line.power_factor")) {
+            assertThat(figure(report, name).present()).as(name).isFalse();
+        }
+    }
+
+    @Test
+    void lightBelowZeroHasNoFlickerButAnOffset() {
+        CaptureReport report =
+                report(ScopeTable.file(folder, "time,light", t -> 5 + 24 * Math.sin(2 * Math.PI * 100 * t)), "");
+        assertThat(figure(report, "light.flicker.percent").note())
+                .startsWith("it goes below zero: offset of the sensor?");
+        assertThat(figure(report, "light.flicker.index").present()).isFalse();
+    }
+
+    @Test
+    void lightThatComesOnWithinTheRecordIsRemarked() {
+        CaptureReport report = report(
+                ScopeTable.file(
+                        folder, "time,light", t -> Math.min(1, t / 0.08) * (60 + 24 * Math.sin(2 * Math.PI * 100 * t))),
+                "");
+        assertThat(report.remarks())
+                .singleElement()
+                .asString()
+                .startsWith("light is not steady: mean ")
+                .endsWith(" in the last; choose a stretch with --from and --to");
     }
 
     @Test
@@ -148,11 +195,14 @@ class CaptureTest {
     }
 
     private static double value(CaptureReport report, String name) {
+        return figure(report, name).value();
+    }
+
+    private static Measured figure(CaptureReport report, String name) {
         return report.sections().stream()
                 .flatMap(section -> section.figures().stream())
                 .filter(figure -> figure.name().equals(name))
                 .map(CaptureFigure::value)
-                .mapToDouble(Measured::value)
                 .findFirst()
                 .orElseThrow();
     }

@@ -71,12 +71,16 @@ class CommandsTest {
     }
 
     @Test
-    void predictShowsLossesThenFigures() {
+    void predictShowsLossesThenFiguresThenRules() {
         assertThat(run("predict", spec.toString())).isZero();
         assertThat(err.toString()).isEmpty();
         List<String> lines = out.toString().lines().toList();
         assertThat(lines.get(0)).isEqualTo("losses over the line cycle, largest first");
         assertThat(out.toString()).contains("\nfigures\n").contains("  line.power.mean ");
+        assertThat(out.toString())
+                .contains("\nrules, by calculation, which is no proof of compliance\n")
+                .contains("  conducted noise, differential mode: not kept, CISPR 15:2018 (from memory) and"
+                        + " 47 CFR 18.307 (a), quasi-peak; order 3 at 210 kHz ");
     }
 
     @Test
@@ -145,7 +149,7 @@ class CommandsTest {
         assertThat(run("check", run.toString(), "--wave", "main=x.csv")).isEqualTo(2);
         assertThat(err.toString())
                 .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, dimmed, "
-                        + "open-string, shorted-string, surge; did you mean mains?\n");
+                        + "open-string, shorted-string, surge, noise, power-up; did you mean mains?\n");
     }
 
     @Test

@@ -15,7 +15,6 @@ import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
 import lampproof.prediction.Tolerance;
-import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
 import lampproof.waveform.Span;
@@ -122,7 +121,7 @@ class InstrumentComparisonTest {
             }
 
             @Override
-            public Reading rows(List<String> names, RowSink sink, Progress progress) {
+            public Reading rows(List<String> names, RowSink sink) {
                 for (int row = 0; row <= 3 * pointsPerPeriod; row++) {
                     double time = row / LINE / pointsPerPeriod;
                     sink.row(

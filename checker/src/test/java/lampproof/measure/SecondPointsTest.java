@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import lampproof.waveform.Progress;
 import lampproof.waveform.Reading;
 import lampproof.waveform.RowSink;
 import lampproof.waveform.Span;
@@ -57,7 +56,7 @@ class SecondPointsTest {
             }
 
             @Override
-            public Reading rows(List<String> names, RowSink sink, Progress progress) {
+            public Reading rows(List<String> names, RowSink sink) {
                 for (double[] point : points) {
                     sink.row(point[0], new double[] {point[1]});
                 }

@@ -12,6 +12,8 @@ import java.util.List;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What engineers stumble over when they read simulator output. */
 class ReadingFieldCasesTest {
@@ -182,6 +184,77 @@ class ReadingFieldCasesTest {
         assertThat(read(bare, "column 2").rows()).isEqualTo(4);
     }
 
+    @Test
+    void timesThatAreWrittenDifferentlyAreStillCopies() {
+        WaveformFile file = open(" 0.000e+00 1 0.0 325\n 1.00e-05 1 1e-5 324\n 3e-5 1 3.0e-05 320\n", Hints.NONE);
+        assertThat(file.signals()).extracting(Signal::name).containsExactly("column 2", "column 4");
+        read(file, "column 4");
+        assertThat(rows).extracting(r -> r[1]).containsExactly(325.0, 324.0, 320.0);
+    }
+
+    @Test
+    void rowNumbersThatJumpTellOfMissingRows() {
+        String table = "Index TIME V(OUT)\n0 0.0 0.0\n1 1e-6 2.0\n2 4e-6 2.0\n5 5e-6 1.0\n";
+        fails(
+                table + "End of Xyce(TM) Simulation\n",
+                "wave.txt, line 5: the row number goes from 2 to 5: rows are missing");
+        fails(
+                "No.,Time,U\n10,0,1\n20,1,1\n30,2,1\n50,3,1\n",
+                "wave.txt, line 5: the row number goes from 30 to 50: rows are missing");
+    }
+
+    @Test
+    void aClosingLineThatIsCutIsNone() {
+        fails(
+                "Index TIME V(OUT)\n0 0.0 0.0\n1 1e-6 2.0\nEnd of Xyce(TM) Sim",
+                "wave.txt, line 4: 4 fields where 3 are expected");
+    }
+
+    @Test
+    void withoutNamesARunningNumberIsNotTakenAsTime() {
+        fails(
+                "0 0.0 0.0\n1 1e-6 2.0\n2 4e-6 2.0\n",
+                "wave.txt: the first column counts the rows and the second rises: which of them is time cannot be told;"
+                        + " put names above the columns, 'time' above the time");
+        assertThat(read(open("0 5\n1 6\n2 7\n", Hints.NONE), "column 2").rows()).isEqualTo(3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Index TIME -6 2.0\nEnd of Xyce(TM) Simu6 2.0\n2 4e-6 2.0\n3 5e-6 2.0\n",
+                "Index;-6 2.0\n2 4e-6 2.0\nEnd of Xyce(TM) Simulation\n",
+                "time,0,320.0.061\n3e-5,323,0.06\n",
+                "Zeit;U,00E-05;1,54E+02-02\n3,00E-05;1,5E+02;6,3E-02\n",
+                "Zei1(52E+02;6,10E-02\n1,00E-05;1,54E+02;6,30E-02\n3,00E-05;1,5E+02;6,3E-02\n"
+            })
+    void aHeadDamagedInAnyWayIsNotFreeText(String text) {
+        assertThatThrownBy(() -> open(text, Hints.NONE)).isInstanceOf(UserFault.class);
+    }
+
+    @Test
+    void aTableWithoutTimeIsRefused() {
+        fails(
+                "Index V1 V(OUT)\n0 0.0 1\n1 0.5 2\nEnd of Xyce(TM) Simulation\n",
+                "wave.txt: no time column among [Index, V1, V(OUT)]; write 'time' above the column that is time");
+        fails(
+                "TEMP,V(A)\n0,1\n10,2\n",
+                "wave.txt: no time column among [TEMP, V(A)]; write 'time' above the column that is time");
+    }
+
+    @Test
+    void aUnitOfTimeThatIsNotKnownIsNotTakenAsSeconds() {
+        fails("Time,CH1\nmin,V\n0,4\n1,2\n", "wave.txt: the unit of time 'min' is not known; write s, ms, us or ns");
+        assertThat(open("Time,CH1\ns,div\n0,4\n1,2\n", Hints.NONE).signals())
+                .extracting(Signal::name)
+                .containsExactly("CH1");
+    }
+
+    @Test
+    void aRecordOfOneInstantIsRefused() {
+        fails("time,v\n0.01,0\n0.01,1\n0.01,2\n", "wave.txt: all 3 points share the time 10 ms");
+    }
+
     private WaveformFile open(String text, Hints hints) {
         try {
             return WaveformFile.open(Files.writeString(folder.resolve("wave.txt"), text), hints);
@@ -192,7 +265,7 @@ class ReadingFieldCasesTest {
 
     private Reading read(WaveformFile file, String... names) {
         rows.clear();
-        return file.stream(List.of(names), (time, values) -> {
+        return file.rows(List.of(names), (time, values) -> {
             double[] row = new double[values.length + 1];
             row[0] = time;
             System.arraycopy(values, 0, row, 1, values.length);

@@ -33,7 +33,7 @@ final class Recorded {
     /** Every row: time, then the signals asked for. */
     static List<double[]> rows(WaveformFile file, String... names) {
         List<double[]> rows = new ArrayList<>();
-        file.stream(List.of(names), sink(rows));
+        file.rows(List.of(names), sink(rows));
         return rows;
     }
 

@@ -25,9 +25,8 @@ final class CellValues {
     private static final double CLOCK_WIDTH = 150e-9;
 
     /** Some tens of switching periods; common practice, no source [s]. */
-    private static final double RESTART = 200e-6;
-
     private final Solution solution;
+
     private final Driver driver;
     private final double stop;
     private final double gateTimeConstant;
@@ -50,7 +49,6 @@ final class CellValues {
         } else {
             values.put("onTimer", timer(solution.operation().setPoint()));
             values.put("minOffTimer", timer(control.minOffTime()));
-            values.put("restartTimer", 1e6 * RESTART);
             values.put("width", solution.operation().setPoint() - EDGE);
         }
         values.put("edge", EDGE);
@@ -68,7 +66,9 @@ final class CellValues {
                 "limitVoltage",
                 exposure.currentLimit() * driver.senseResistance(),
                 "limitBlankingTimer",
-                sinceTurnOn(exposure.blanking()));
+                sinceTurnOn(exposure.blanking()),
+                "restartTimer",
+                timer(exposure.restart()));
     }
 
     private Map<String, Object> currentCell(Control control) {

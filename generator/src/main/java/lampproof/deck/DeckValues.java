@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
+import lampproof.physics.ArtificialNetwork;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 
@@ -33,6 +34,7 @@ final class DeckValues {
         values.put("start", scene.start());
         values.put("setting", scene.settings());
         values.put("event", scene.event());
+        values.put("network", RecordModel.of(ArtificialNetwork.FROM_9_KHZ));
         return values;
     }
 
@@ -55,7 +57,7 @@ final class DeckValues {
                 "figures",
                 figures,
                 "step",
-                scene.step(),
+                scene.step() * driver.fittings().detail().steps(),
                 "stop",
                 scene.stop(),
                 "almostStop",

@@ -11,12 +11,15 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 
-/** A running lamp to which something happens: from the predicted steady state some cycles before it. */
+/** A lamp to which something happens: from the predicted steady state some cycles before it, or dead when the line comes on. */
 record EventScene(DeckKind kind, Solution solution) implements Scene {
 
     private static final double STEPS_PER_ON_TIME = 40;
     private static final double LONGEST_SURGE_STEP = 40e-9;
     private static final double EDGE = 20e-9;
+
+    private static final Map<String, Object> NOTHING_CHARGED =
+            Map.of("filterCurrent", 0, "filterVoltage", 0, "busVoltage", 0, "outputVoltage", 0, "inductorCurrent", 0);
 
     @Override
     public double step() {
@@ -35,6 +38,9 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
 
     @Override
     public Map<String, Object> start() {
+        if (kind == DeckKind.POWER_UP) {
+            return NOTHING_CHARGED;
+        }
         AnglePoint point = kind == DeckKind.SURGE
                 ? solution.events().surgePoint()
                 : solution.operation().crest();
@@ -95,9 +101,11 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
     }
 
     private double angle() {
-        return kind == DeckKind.SURGE
-                ? solution.events().surgePoint().angle()
-                : solution.operation().crest().angle();
+        return switch (kind) {
+            case SURGE -> solution.events().surgePoint().angle();
+            case POWER_UP -> driver().fittings().exposure().powerUpAngle();
+            default -> solution.operation().crest().angle();
+        };
     }
 
     private double shortestOnTime() {

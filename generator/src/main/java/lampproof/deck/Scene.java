@@ -11,9 +11,10 @@ interface Scene {
     static Scene of(DeckKind kind, Solution solution) {
         return switch (kind) {
             case CREST -> new CrestScene(solution);
+            case NOISE -> new NoiseScene(solution, new CrestScene(solution));
             case MAINS -> new MainsScene(solution);
             case DIMMED -> new DimmedScene(solution);
-            case OPEN_STRING, SHORTED_STRING, SURGE -> new EventScene(kind, solution);
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> new EventScene(kind, solution);
         };
     }
 

@@ -50,6 +50,24 @@ public record Driver(
                 fittings);
     }
 
+    /** The same driver with another filter. */
+    public Driver with(Filter other) {
+        return new Driver(
+                topology,
+                line,
+                other,
+                bridge,
+                busCapacitance,
+                inductor,
+                powerSwitch,
+                diode,
+                senseResistance,
+                output,
+                string,
+                control,
+                fittings);
+    }
+
     /** The same driver behind another dimmer. */
     public Driver behind(Dimming other) {
         return new Driver(

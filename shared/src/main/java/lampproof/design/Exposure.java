@@ -6,16 +6,20 @@ package lampproof.design;
  * @param voltageLimit output voltage at which the control cell stops for good [V]
  * @param currentLimit switch current at which the control cell ends an on-time [A]
  * @param blanking time after turn-on in which that current is not looked at [s]
+ * @param restart time without a current zero after which a boundary cell closes its switch all the same [s]
  * @param shortResistance resistance of a string that is shorted [Ohm]
  * @param surge surge on the mains
+ * @param powerUpAngle line angle at which the line comes on to a dead lamp [rad]
  * @param ratings what the parts are rated for
  */
 public record Exposure(
         double voltageLimit,
         double currentLimit,
         double blanking,
+        double restart,
         double shortResistance,
         Surge surge,
+        double powerUpAngle,
         Ratings ratings) {
 
     /**

@@ -9,6 +9,7 @@ final class ExposureSizing {
 
     private static final double COLD = 1.05;
     private static final double OVERSHOOT = 1.1;
+    private static final double RESTART = 200e-6;
 
     private final Choosing choose;
     private final Demand demand;
@@ -30,8 +31,13 @@ final class ExposureSizing {
                         "one and a half times the crest peak at the lowest line",
                         () -> Rounding.twoDigits(1.5 * demand.lowestCrest().peak())),
                 ControlSizing.blanking(choose),
+                choose.amount(
+                        "switching.restart_time",
+                        "200 us: restart timer of boundary controllers, common practice, no source",
+                        () -> RESTART),
                 choose.amount("string.short_resistance", "1 Ohm of wire and fault contact", () -> 1),
                 surge(),
+                Math.toRadians(choose.amount("decks.power_up_angle", "at the crest: the greatest inrush", () -> 90)),
                 ratings());
     }
 

@@ -12,6 +12,7 @@ package lampproof.design;
  * @param housing the housing and its parts
  * @param light what the string does besides taking power
  * @param capacitorLife life of the output capacitor
+ * @param detail how finely its decks are simulated
  * @param exposure faults and surges, and what protects from them
  */
 public record Fittings(
@@ -24,6 +25,7 @@ public record Fittings(
         Housing housing,
         Light light,
         LifePoints capacitorLife,
+        Detail detail,
         Exposure exposure) {
 
     /**
@@ -37,7 +39,17 @@ public record Fittings(
     /** The same with another dimmer. */
     Fittings with(Dimming other) {
         return new Fittings(
-                winding, edges, bias, outputResistance, capacitors, other, housing, light, capacitorLife, exposure);
+                winding,
+                edges,
+                bias,
+                outputResistance,
+                capacitors,
+                other,
+                housing,
+                light,
+                capacitorLife,
+                detail,
+                exposure);
     }
 
     /**

@@ -21,7 +21,8 @@ final class OutputSizing {
     }
 
     Output output() {
-        double capacitance = choose.amount("output.capacitance", rule(), () -> E6.up(capacitance()));
+        Smoothing smoothing = smoothing();
+        double capacitance = choose.amount("output.capacitance", smoothing.rule(), () -> E6.up(capacitance(smoothing)));
         choose.amount(
                 "output.voltage_rating",
                 "coldest string voltage with 10 % of overshoot at 90 % of the rating, class",
@@ -29,21 +30,32 @@ final class OutputSizing {
         return new Output(capacitance);
     }
 
-    private String rule() {
-        return demand.isStepUp()
-                ? "percent flicker of 30 %, film, E6"
-                : "switching ripple of a twentieth of the string current at the crest, ceramic or film, E6";
+    /** A step-up string has the voltage at which film smooths the line ripple; a low string would need an electrolytic. */
+    private Smoothing smoothing() {
+        Smoothing usual = demand.isStepUp() ? Smoothing.LINE : Smoothing.SWITCHING;
+        return Smoothing.of(
+                choose.word("output.smoothing", "line in a step-up converter, else switching", usual.word()));
     }
 
-    /** First order: the string's resistance and the capacitor divide the line ripple, or the switching ripple. */
-    private double capacitance() {
-        double resistance = demand.string().resistance();
-        if (demand.isStepUp()) {
-            double attenuation = Math.sqrt(1 / (FLICKER * FLICKER) - 1);
-            return attenuation / (2 * demand.line().angularFrequency() * resistance);
-        }
+    private double capacitance(Smoothing smoothing) {
+        return smoothing == Smoothing.LINE ? againstLine() : againstSwitching();
+    }
+
+    /** First order: the string's resistance and the capacitor divide the line ripple. */
+    private double againstLine() {
+        double attenuation = Math.sqrt(1 / (FLICKER * FLICKER) - 1);
+        return attenuation
+                / (2 * demand.line().angularFrequency() * demand.string().resistance());
+    }
+
+    /**
+     * First order: the inductor's triangle flows into the capacitor of a step-down converter; that of a step-up converter
+     * feeds the string alone while the diode blocks.
+     */
+    private double againstSwitching() {
         CrestPoint crest = demand.crest();
-        return crest.ripple() / (8 * demand.frequency() * resistance * RIPPLE * crest.current());
+        double share = demand.isStepUp() ? crest.duty() : crest.ripple() / (8 * crest.current());
+        return share / (demand.frequency() * demand.string().resistance() * RIPPLE);
     }
 
     double resistance(Output output) {

@@ -1,5 +1,6 @@
 package lampproof.design;
 
+import java.util.Locale;
 import lampproof.spec.Spec;
 
 /**
@@ -70,6 +71,12 @@ public final class Sizing {
                 heat.housing(),
                 heat.light(),
                 heat.capacitorLife(),
+                detail(),
                 new ExposureSizing(choose, demand).exposure());
+    }
+
+    private Detail detail() {
+        String word = choose.word("decks.detail", "normal: what the figures are compared with", "normal");
+        return Detail.valueOf(word.toUpperCase(Locale.ROOT));
     }
 }

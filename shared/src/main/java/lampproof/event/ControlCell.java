@@ -6,7 +6,7 @@ import lampproof.design.Exposure;
 import lampproof.design.Law;
 import lampproof.quasistatic.Operation;
 
-/** The control cell with its protection: over-voltage ends it for good, over-current ends an on-time. */
+/** The control cell with its protection: over-voltage ends it for good, over-current ends an on-time, and a timer restarts it. */
 final class ControlCell {
 
     private final Control control;
@@ -81,7 +81,8 @@ final class ControlCell {
     private void watchOff(double current, boolean strikes) {
         switch (law) {
             case BOUNDARY -> {
-                if (current < 0 && sinceTurn >= control.minOffTime() - control.delay()) {
+                boolean zero = current < 0 && sinceTurn >= control.minOffTime() - control.delay();
+                if (zero || sinceTurn >= exposure.restart() - control.delay()) {
                     soon();
                 }
             }

@@ -12,6 +12,8 @@ package lampproof.event;
  * @param switchCurrent switch while it conducts [A]
  * @param outputVoltage output capacitor [V]
  * @param reverseVoltage diode, reverse [V]
+ * @param stringCurrent string [A]
+ * @param startTime when the string first carries half its mean current; the end where it never does [s]
  */
 public record EventResult(
         double instant,
@@ -22,4 +24,6 @@ public record EventResult(
         double inductorCurrent,
         double switchCurrent,
         double outputVoltage,
-        double reverseVoltage) {}
+        double reverseVoltage,
+        double stringCurrent,
+        double startTime) {}

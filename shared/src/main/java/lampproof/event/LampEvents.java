@@ -17,6 +17,9 @@ public final class LampEvents {
     private static final double CYCLES_AFTER = 20;
     private static final double SURGE_TIME = 60e-6;
     private static final double MOST_PERIODS = 1.25;
+    private static final double MOST_HALF_CYCLES = 10;
+    private static final double SHOWN_HALF_CYCLES = 1.25;
+    private static final double SHOWN_AFTER_LIGHT = 1.2;
 
     /** How much of a clock period has passed at the end: on an edge a simulator's last steps vanish [-]. */
     public static final double CLOCK_AT_END = 0.95;
@@ -61,6 +64,23 @@ public final class LampEvents {
             march.through(end(instant() + SURGE_TIME), StringFault.NONE);
             return march.result(instant());
         });
+    }
+
+    /** The line comes on while nothing is charged; shown for a half cycle and a quarter, or until there is light. */
+    public EventResult powerUp() {
+        return once("power-up", () -> {
+            double angle = driver().fittings().exposure().powerUpAngle();
+            LampMarch march = new LampMarch(operation, dead(angle), new MainsFeed(driver().line(), angle));
+            double half = driver().line().halfPeriod();
+            march.untilLight(MOST_HALF_CYCLES * half);
+            march.through(end(Math.max(SHOWN_HALF_CYCLES * half, SHOWN_AFTER_LIGHT * march.time())), StringFault.NONE);
+            return march.result(0);
+        });
+    }
+
+    /** A line angle [rad] at which nothing is charged and nothing flows. */
+    private static AnglePoint dead(double angle) {
+        return new AnglePoint(angle, 0, 0, 0, 0, 0, 0, 0, 0, 0, null);
     }
 
     /** The point of the line at which the surge strikes. */

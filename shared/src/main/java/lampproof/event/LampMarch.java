@@ -10,6 +10,7 @@ final class LampMarch {
     private static final double STEPS_PER_ON_TIME = 200;
     private static final double LONGEST_STEP = 10e-9;
 
+    private final Driver driver;
     private final InputSide input;
     private final StageSide stage;
     private final ControlCell cell;
@@ -22,10 +23,12 @@ final class LampMarch {
     private double switchCurrent;
     private double outputVoltage;
     private double reverseVoltage;
+    private double stringCurrent;
+    private double startTime = Double.POSITIVE_INFINITY;
 
     /** The lamp of a steady state at a point of the line, on a feed. */
     LampMarch(Operation operation, AnglePoint start, LineFeed feed) {
-        Driver driver = operation.driver();
+        driver = operation.driver();
         input = new InputSide(driver, feed, start);
         stage = new StageSide(driver, start);
         cell = new ControlCell(operation, start.busVoltage());
@@ -40,6 +43,13 @@ final class LampMarch {
     void until(double end, StringFault fault) {
         while (time < end && !cell.stopped()) {
             advance(fault);
+        }
+    }
+
+    /** Goes on until a time [s], or until the string carries half its mean current. */
+    void untilLight(double end) {
+        while (time < end && time < startTime) {
+            advance(StringFault.NONE);
         }
     }
 
@@ -60,7 +70,9 @@ final class LampMarch {
                 inductorCurrent,
                 switchCurrent,
                 outputVoltage,
-                reverseVoltage);
+                reverseVoltage,
+                stringCurrent,
+                Math.min(startTime, time));
     }
 
     private void advance(StringFault fault) {
@@ -79,5 +91,13 @@ final class LampMarch {
         switchCurrent = cell.on() ? Math.max(switchCurrent, stage.switchCurrent()) : switchCurrent;
         outputVoltage = Math.max(outputVoltage, stage.outputVoltage());
         reverseVoltage = Math.max(reverseVoltage, stage.reverseVoltage(input.busVoltage()));
+        watchString(driver.string().current(stage.outputVoltage()));
+    }
+
+    private void watchString(double current) {
+        stringCurrent = Math.max(stringCurrent, current);
+        if (current >= 0.5 * driver.string().current()) {
+            startTime = Math.min(startTime, time);
+        }
     }
 }

@@ -1,5 +1,6 @@
 /**
- * Events: what a running lamp does when its string opens, when its string is shorted, or when a surge strikes.
+ * Events: what a running lamp does when its string opens, when its string is shorted, or when a surge strikes;
+ * and what a dead lamp does when the line comes on.
  *
  * <p>The whole circuit is marched in small steps of time: generator or mains, filter, bridge, bus, power stage, output,
  * string, and the control cell with its protection. Voltages follow the currents of the same step (semi-implicit Euler

@@ -42,7 +42,8 @@ final class BusFigures {
                         .dimmed(DimmedStress::busPeak)
                         .openString(EventResult::busVoltage)
                         .shortedString(EventResult::busVoltage)
-                        .surge(EventResult::busVoltage),
+                        .surge(EventResult::busVoltage)
+                        .powerUp(EventResult::busVoltage),
                 figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN, "rms current of the bus capacitor", MODEL)
                         .mains(s -> s.line().busRippleCurrent()),
                 figure(

@@ -18,10 +18,14 @@ public enum DeckKind {
     /** The string is shorted at the crest of the line. */
     SHORTED_STRING,
     /** A surge strikes between line and neutral. */
-    SURGE;
+    SURGE,
+    /** Switching cycles with the line held at its crest behind the artificial mains network. */
+    NOISE,
+    /** The line comes on while nothing is charged. */
+    POWER_UP;
 
     private static final Set<DeckKind> EVENTS =
-            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE));
+            Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP));
 
     /** What a proof runs when nothing else is asked for. */
     public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));
@@ -29,6 +33,11 @@ public enum DeckKind {
     /** Whether the deck shows an event, which is measured from its first to its last instant, not a steady state. */
     public boolean event() {
         return EVENTS.contains(this);
+    }
+
+    /** Whether the line is held at its crest. */
+    public boolean held() {
+        return this == CREST || this == NOISE;
     }
 
     /** The word in file names and tables. */

@@ -18,6 +18,7 @@ public final class FigureCatalogue {
                     StressFigures.entries(),
                     LossFigures.entries(),
                     HeatFigures.entries(),
+                    NoiseFigures.entries(),
                     LimitFigures.entries())
             .flatMap(List::stream)
             .toList();

@@ -45,6 +45,10 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return event(DeckKind.SURGE, peak);
     }
 
+    FigureEntry powerUp(ToDoubleFunction<EventResult> peak) {
+        return event(DeckKind.POWER_UP, peak);
+    }
+
     private FigureEntry event(DeckKind deck, ToDoubleFunction<EventResult> peak) {
         return with(deck, solution -> peak.applyAsDouble(solution.event(deck)));
     }

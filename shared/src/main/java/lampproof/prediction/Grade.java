@@ -23,6 +23,8 @@ public enum Grade {
     ANGLE(Tolerance.width(5), "the bridge turns on and off while the filter rings"),
     /** The current by which a triac stays above its holding current. */
     MARGIN(Tolerance.width(3e-3), "3 mA; what counts is the distance from a holding current of some 30 mA"),
+    /** A level in decibels, or a distance of levels. */
+    LEVEL(Tolerance.width(1), "decibels, an eighth of the voltage; the bridge is swung far about its mean"),
     /** A value that no deck settles. */
     CALCULATED(Tolerance.share(0.25), "no deck contains it; formulas of this kind seldom come closer to a measurement");
 

@@ -25,7 +25,8 @@ final class InductorFigures {
                         .crest(s -> s.crestStage().inductorPeak())
                         .mains(s -> s.stage().inductorPeak())
                         .shortedString(EventResult::inductorCurrent)
-                        .surge(EventResult::inductorCurrent),
+                        .surge(EventResult::inductorCurrent)
+                        .powerUp(EventResult::inductorCurrent),
                 figure("inductor.current.rms", "I_L", "A", MEAN, "rms inductor current", RMS)
                         .crest(s -> s.crestStage().inductorRms())
                         .mains(s -> s.stage().inductorRms()),

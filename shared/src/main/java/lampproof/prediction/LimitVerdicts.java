@@ -11,7 +11,7 @@ import lampproof.physics.LimitVerdict;
 import lampproof.physics.SubharmonicStability;
 import lampproof.quasistatic.AnglePoint;
 
-/** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */
+/** What the rules say of a solved driver: harmonics, displacement, conducted noise, flicker, and the stability of its control. */
 public final class LimitVerdicts {
 
     private LimitVerdicts() {}
@@ -20,6 +20,7 @@ public final class LimitVerdicts {
     public static List<RuleVerdict> of(Solution solution) {
         List<RuleVerdict> verdicts = new ArrayList<>(HarmonicRules.verdicts(solution));
         verdicts.add(displacement(solution));
+        verdicts.addAll(NoiseRules.verdicts(solution));
         double depth = solution.string().percentFlicker();
         double frequency = solution.rippleFrequency();
         verdicts.add(flicker(FlickerLimit.judgeLowRisk(frequency, depth), frequency));
@@ -54,6 +55,7 @@ public final class LimitVerdicts {
     private static RuleVerdict stability(Solution solution) {
         double growth = solution.operation().points().stream()
                 .filter(point -> point.cycle() != null && point.cycle().continuous())
+                .filter(point -> source(solution, point) > 0)
                 .mapToDouble(point -> Math.abs(growth(solution, point)))
                 .max()
                 .orElse(0);
@@ -64,12 +66,20 @@ public final class LimitVerdicts {
 
     private static double growth(Solution solution, AnglePoint point) {
         double inductance = solution.driver().inductor().inductance();
-        boolean stepUp = solution.driver().topology() == Topology.STEP_UP;
-        double source = stepUp ? point.busVoltage() : point.busVoltage() - point.outputVoltage();
-        double swing = stepUp ? point.outputVoltage() : point.busVoltage();
+        double source = source(solution, point);
+        double swing = isStepUp(solution) ? point.outputVoltage() : point.busVoltage();
         return SubharmonicStability.growth(
                 source / inductance,
                 Math.max(0, swing - source) / inductance,
                 solution.driver().control().slope());
+    }
+
+    /** What drives the inductor current up [V]; a reference is not reached where nothing does. */
+    private static double source(Solution solution, AnglePoint point) {
+        return isStepUp(solution) ? point.busVoltage() : point.busVoltage() - point.outputVoltage();
+    }
+
+    private static boolean isStepUp(Solution solution) {
+        return solution.driver().topology() == Topology.STEP_UP;
     }
 }

@@ -46,7 +46,8 @@ final class LineFigures {
                                         .mains(s -> s.line().peakCurrent())
                                         .dimmed(DimmedStress::peakLineCurrent)
                                         .shortedString(EventResult::lineCurrent)
-                                        .surge(EventResult::lineCurrent),
+                                        .surge(EventResult::lineCurrent)
+                                        .powerUp(EventResult::lineCurrent),
                                 figure(
                                                 "line.power_factor",
                                                 "PF",

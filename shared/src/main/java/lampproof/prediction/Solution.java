@@ -10,6 +10,7 @@ import lampproof.event.LampEvents;
 import lampproof.prediction.heat.Temperatures;
 import lampproof.prediction.loss.Losses;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.ConductedNoise;
 import lampproof.quasistatic.LineStress;
 import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.StageStress;
@@ -29,6 +30,7 @@ import lampproof.quasistatic.StringStress;
  * @param temperatures how hot the parts become
  * @param dimmed the lamp behind its dimmer
  * @param events what faults and surges do to it; marched when asked for
+ * @param noise what its switching leaves at the mains terminals
  */
 public record Solution(
         Operation operation,
@@ -40,7 +42,8 @@ public record Solution(
         Losses losses,
         Temperatures temperatures,
         DimmedLamp dimmed,
-        LampEvents events) {
+        LampEvents events,
+        ConductedNoise noise) {
 
     private static final double RATED_TEMPERATURE = 25;
 
@@ -65,7 +68,8 @@ public record Solution(
                 losses,
                 Temperatures.of(operation.driver(), losses, string.power()),
                 new DimmedLamp(operation),
-                new LampEvents(operation));
+                new LampEvents(operation),
+                ConductedNoise.of(operation));
     }
 
     /** The driver. */
@@ -128,7 +132,8 @@ public record Solution(
             case OPEN_STRING -> events.openString();
             case SHORTED_STRING -> events.shortedString();
             case SURGE -> events.surge();
-            case CREST, MAINS, DIMMED -> throw new IllegalArgumentException(deck.word() + " shows no event");
+            case POWER_UP -> events.powerUp();
+            case CREST, MAINS, DIMMED, NOISE -> throw new IllegalArgumentException(deck.word() + " shows no event");
         };
     }
 

@@ -5,7 +5,9 @@ import static lampproof.prediction.Grade.MEAN;
 import static lampproof.prediction.Grade.PEAK;
 import static lampproof.prediction.Grade.PERCENT;
 import static lampproof.prediction.Grade.POWER_FACTOR;
+import static lampproof.prediction.Grade.TIMING;
 import static lampproof.prediction.Sources.FLICKER;
+import static lampproof.prediction.Sources.MARCH;
 import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
@@ -23,7 +25,8 @@ final class StringFigures {
                         .mains(s -> s.string().meanCurrent())
                         .dimmed(DimmedStress::stringCurrent),
                 figure("string.current.peak", "I_s,pk", "A", PEAK, "greatest string current", MODEL)
-                        .mains(s -> s.string().peakCurrent()),
+                        .mains(s -> s.string().peakCurrent())
+                        .powerUp(EventResult::stringCurrent),
                 figure("string.power.mean", "P_s", "W", MEAN, "mean of output voltage times string current", MODEL)
                         .mains(s -> s.string().power())
                         .dimmed(DimmedStress::stringPower),
@@ -46,7 +49,16 @@ final class StringFigures {
                 figure("output.voltage.peak", "V_o,pk", "V", PEAK, "greatest output voltage", MODEL)
                         .mains(s -> s.string().peakVoltage())
                         .openString(EventResult::outputVoltage)
-                        .surge(EventResult::outputVoltage),
+                        .surge(EventResult::outputVoltage)
+                        .powerUp(EventResult::outputVoltage),
+                figure(
+                                "string.start_time",
+                                "t_on",
+                                "s",
+                                TIMING,
+                                "from the line coming on to half the mean string current",
+                                MARCH)
+                        .powerUp(EventResult::startTime),
                 figure(
                                 "string.current.ripple.line",
                                 "dI_s,2f",

@@ -73,6 +73,7 @@ final class Tolerances {
         return switch (figure.unit()) {
             case "%" -> Tolerance.width(100 * share);
             case "1" -> Tolerance.width(share);
+            case "dBuV", "dB" -> Tolerance.width(20 * Math.log10(1 + share));
             default -> Tolerance.share(share);
         };
     }

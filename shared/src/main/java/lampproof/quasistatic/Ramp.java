@@ -16,6 +16,11 @@ public record Ramp(double from, double to, double time, double decay) {
     /** A ramp of no length. */
     static final Ramp NONE = new Ramp(0, 0, 0, 0);
 
+    /** Current [A] after a share of the time [-]. */
+    double at(double share) {
+        return from + (to - from) * share * (1 + 0.5 * decay * time * (1 - share));
+    }
+
     /** Charge that flows [C]. */
     public double charge() {
         return time * (0.5 * (from + to) + decay * time * (to - from) / 12);

@@ -20,10 +20,12 @@ import lampproof.fault.UserFault;
 public final class SpecReader {
 
     private final Faults faults;
+    private final List<String> required;
     private final Map<String, Integer> lines = new LinkedHashMap<>();
 
-    private SpecReader(String fileName) {
+    private SpecReader(String fileName, List<String> required) {
         faults = new Faults(fileName);
+        this.required = required;
     }
 
     /**
@@ -32,7 +34,16 @@ public final class SpecReader {
      * @throws UserFault with every finding, each with its line and cell
      */
     public static Spec read(Path file) {
-        return new SpecReader(file.toString()).spec(SpecText.of(file));
+        return new SpecReader(file.toString(), Vocabulary.required()).spec(SpecText.of(file));
+    }
+
+    /**
+     * Reads a file that may leave the converter open.
+     *
+     * @throws UserFault with every finding, each with its line and cell
+     */
+    public static Spec readLamp(Path file) {
+        return new SpecReader(file.toString(), Vocabulary.requiredOfLamp()).spec(SpecText.of(file));
     }
 
     /**
@@ -41,7 +52,7 @@ public final class SpecReader {
      * @throws UserFault with every finding, each with its line and cell
      */
     public static Spec read(Reader table, String fileName) {
-        return new SpecReader(fileName).spec(SpecText.of(table, fileName));
+        return new SpecReader(fileName, Vocabulary.required()).spec(SpecText.of(table, fileName));
     }
 
     private Spec spec(String text) {
@@ -51,9 +62,7 @@ public final class SpecReader {
                 .flatMap(row -> entry(row).flatMap(entry -> reader.read(row, entry)).stream())
                 .toList();
         if (table.readable()) {
-            Vocabulary.required().stream()
-                    .filter(name -> !lines.containsKey(name))
-                    .forEach(this::addMissing);
+            required.stream().filter(name -> !lines.containsKey(name)).forEach(this::addMissing);
         }
         faults.throwIfAny();
         return Spec.of(rows);

@@ -83,6 +83,12 @@ public final class Vocabulary {
                     1e-3,
                     100,
                     "switch current at which protection opens the switch"),
+            quantity(
+                    "switching.restart_time",
+                    TIME,
+                    10e-6,
+                    10e-3,
+                    "boundary control: longest wait for the inductor current to come back to zero"),
             quantity("switching.slope", SLOPE, 0, 100e6, "compensation slope, taken off the reference current"),
             //
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
@@ -116,7 +122,8 @@ public final class Vocabulary {
             quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
             quantity("sense.reference", VOLTAGE, 1e-3, 10, "voltage on the sense resistor at which the switch opens"),
             //
-            quantity("output.capacitance", CAPACITANCE, 0, 1e-3, "capacitor across the string, at its working voltage"),
+            quantity(
+                    "output.capacitance", CAPACITANCE, 0, 10e-3, "capacitor across the string, at its working voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
             quantity(
@@ -125,6 +132,10 @@ public final class Vocabulary {
                     2,
                     2000,
                     "output voltage at which protection stops the control cell"),
+            choice(
+                    "output.smoothing",
+                    "line switching",
+                    "ripple of the string current that that capacitor is chosen for"),
             choice("output.kind", "film ceramic electrolytic", "what that capacitor is made of"),
             quantity("output.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of that capacitor"),
             //
@@ -199,7 +210,8 @@ public final class Vocabulary {
             //
             choice("decks.corners", "nominal all", "simulate typical values only, or every corner of min and max"),
             quantity("decks.time_limit", TIME, 1, 86400, "time after which a simulation is ended"),
-            quantity("decks.detail", NUMBER, 0.1, 10, "points of a simulation against its speed, 1 as usual"),
+            choice("decks.detail", "coarse normal fine", "points of a simulation against its speed"),
+            quantity("decks.power_up_angle", ANGLE, 0, 360, "line angle at which the line comes on to a dead lamp"),
             quantity("decks.cycles", COUNT, 1, 1000, "line cycles that are measured"),
             //
             quantity("tolerance.mean", RATIO, 0, 1, "between prediction and simulation, for means and rms values"),
@@ -231,6 +243,11 @@ public final class Vocabulary {
     /** The names that every spec must hold. */
     public static List<String> required() {
         return REQUIRED;
+    }
+
+    /** The names that a lamp must hold whose converter is still to be chosen. */
+    public static List<String> requiredOfLamp() {
+        return REQUIRED.stream().filter(name -> !name.equals("driver.topology")).toList();
     }
 
     /** What a name stands for, or nothing when it is not known. */

@@ -84,6 +84,35 @@ class LampEventsTest {
                 .isLessThan((crest + exposure(driver).surge().voltage()) / resistance);
     }
 
+    /** Before the choke carries anything its damping resistor and the fuse stand across the empty capacitors. */
+    @ParameterizedTest
+    @EnumSource(Topology.class)
+    void inrushAtTheCrestIsWhatFuseAndDampingLetIn(Topology topology) {
+        Operation operation = operation(Lamps.of(topology, Law.BOUNDARY));
+        Driver driver = operation.driver();
+        EventResult crest = new LampEvents(operation).powerUp();
+        double fuse = driver.line().resistance() + driver.filter().fuseResistance();
+        double first = driver.line().crest() / (fuse + driver.filter().damping());
+        assertThat(crest.lineCurrent()).isBetween(first * 0.99, driver.line().crest() / fuse);
+        EventResult crossing =
+                new LampEvents(operation(Lamps.of(topology, Law.BOUNDARY, "decks.power_up_angle,,0,,deg,"))).powerUp();
+        assertThat(crossing.lineCurrent()).isLessThan(crest.lineCurrent());
+        assertThat(crossing.startTime()).isGreaterThan(crest.startTime());
+    }
+
+    /** An empty output is passed by the line before it is charged, so that light comes within half a line cycle. */
+    @ParameterizedTest
+    @EnumSource(Law.class)
+    void everyLampLightsUp(Law law) {
+        for (Topology topology : Topology.values()) {
+            Operation operation = operation(Lamps.of(topology, law));
+            EventResult powerUp = new LampEvents(operation).powerUp();
+            assertThat(powerUp.startTime()).as(topology + " " + law).isLessThan(0.9 * powerUp.stop());
+            assertThat(powerUp.stringCurrent())
+                    .isGreaterThan(0.5 * operation.driver().string().current());
+        }
+    }
+
     private static Operation operation(Spec spec) {
         return SteadyState.of(Sizing.of(spec).driver());
     }

@@ -27,7 +27,7 @@ class FigureCatalogueTest {
         assertThat(FigureCatalogue.figures()).hasSizeGreaterThan(100).allSatisfy(figure -> {
             assertThat(figure.name()).matches("[a-z]+(\\.[a-z_0-9]+)*");
             assertThat(figure.symbol()).isNotBlank();
-            assertThat(figure.unit()).isIn("W", "A", "V", "1", "%", "deg", "s", "Hz", "T", "degC", "h");
+            assertThat(figure.unit()).isIn("W", "A", "V", "1", "%", "deg", "s", "Hz", "T", "degC", "h", "dBuV", "dB");
             assertThat(figure.definition()).isNotBlank();
             assertThat(figure.source()).isNotBlank();
             assertThat(figure.grade().reason()).isNotBlank();

@@ -63,7 +63,7 @@ class PredictionTableTest {
                         at + "3: line.power.mean is in W, found 'mW'",
                         at + "4: this corner is not known, found 'high', allowed: nominal, low-line, high-line",
                         at + "4: this deck is not known, found 'main', allowed: crest, mains, dimmed, "
-                                + "open-string, shorted-string, surge",
+                                + "open-string, shorted-string, surge, noise, power-up",
                         at + "4: predicted is a finite number, found 'seven'",
                         at + "4: tolerance_relative is a finite number from 0, found '-0.02'",
                         at + "4: tolerance_absolute is a finite number from 0, found 'inf'",

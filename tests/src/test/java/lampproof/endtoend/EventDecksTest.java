@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Faults of the string and surges: what was marched and what the simulator finds agree. */
 class EventDecksTest {
 
-    private static final String DECKS = "open-string,shorted-string,surge";
+    private static final String DECKS = "open-string,shorted-string,surge,power-up";
     private static final List<String> LAWS = List.of("boundary", "fixed-duty", "peak-current", "fixed-off-time");
 
     @TempDir

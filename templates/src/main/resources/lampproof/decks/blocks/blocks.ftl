@@ -3,6 +3,7 @@
 <#include "mains.ftl">
 <#include "dimmer.ftl">
 <#include "surge.ftl">
+<#include "network.ftl">
 <#include "filter.ftl">
 <#include "bleeder.ftl">
 <#include "bias.ftl">

@@ -42,8 +42,8 @@ Ctrip trip 0 20e-12 ic=0
 <#macro allowed><#if protected> && V(trip) < 0.5 && (V(sense) < ${cell.limitVoltage} || V(on_timer) < ${cell.limitBlankingTimer})</#if></#macro>
 <#macro mayStart><#if protected> && V(trip) < 0.5</#if><#if starved> && V(bus) > ${setting.fullFrom}</#if></#macro>
 
-<#-- The inductor current has come back; a cell that starved has none to wait for, and starts by a timer. -->
-<#macro atZero><#if starved>(I(Vinductor) < 0 || V(off_timer) > ${cell.restartTimer})<#else>I(Vinductor) < 0</#if></#macro>
+<#-- The inductor current has come back; a cell that has none to wait for is started by a timer. -->
+<#macro atZero><#if starved || protected>(I(Vinductor) < 0 || V(off_timer) > ${cell.restartTimer})<#else>I(Vinductor) < 0</#if></#macro>
 
 <#macro boundary>
 * Control: constant on-time; next cycle when the inductor current has come back to zero

@@ -1,0 +1,72 @@
+package lampproof.capture;
+
+import java.util.HashMap;
+import java.util.Map;
+import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.MeanProduct;
+import lampproof.measure.Measured;
+import lampproof.measure.MeasuringPass;
+import lampproof.measure.Sampling;
+import lampproof.measure.Window;
+import lampproof.waveform.Reading;
+import lampproof.waveform.Span;
+
+/**
+ * What a first pass over all mapped columns tells: whether the table is sound, how it was sampled, which way the power
+ * flows, and the frequency of each quantity where the line makes it.
+ *
+ * @param reading what the pass found
+ * @param sampling how the table was sampled
+ * @param power mean power from voltage and current as mapped [W]; absent without both
+ * @param frequencies frequency of each quantity, between the limits that the line sets it [Hz]
+ */
+record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Measured> frequencies) {
+
+    private static final double LOWEST_LINE = 40;
+    private static final double HIGHEST_LINE = 70;
+
+    /**
+     * Runs a table through.
+     *
+     * @param span the stretch of time to look at
+     * @throws lampproof.fault.UserFault no verdict, when the table is damaged
+     */
+    static Survey of(MappedTable table, Span span) {
+        MeasuringPass pass = new MeasuringPass();
+        Map<String, FundamentalFrequency> fits = new HashMap<>();
+        for (Mapping mapping : table.mappings()) {
+            fits.put(mapping.quantity(), pass.add(fit(pass, mapping.quantity(), span)));
+        }
+        String voltage = Quantity.LINE_VOLTAGE.word();
+        String current = Quantity.LINE_CURRENT.word();
+        boolean both = table.has(voltage) && table.has(current);
+        MeanProduct power =
+                both ? pass.add(new MeanProduct(Window.of(span), pass.channel(voltage), pass.channel(current))) : null;
+        Sampling.Steps steps = new Sampling.Steps();
+        Reading reading = table.rows(pass.columns(), (time, values) -> {
+                    steps.next(time);
+                    pass.row(time, values);
+                })
+                .requireSound();
+        Map<String, Measured> frequencies = new HashMap<>();
+        fits.forEach((quantity, fit) -> frequencies.put(quantity, fit.result()));
+        return new Survey(
+                reading,
+                steps.over(reading.span()),
+                both ? power.result() : Measured.absent("voltage or current is missing"),
+                frequencies);
+    }
+
+    /** The frequency of a quantity [Hz]. */
+    Measured frequency(String quantity) {
+        return frequencies.get(quantity);
+    }
+
+    /** Light follows the power of the line, and so has twice its frequency. */
+    private static FundamentalFrequency fit(MeasuringPass pass, String quantity, Span span) {
+        boolean line = quantity.equals(Quantity.LINE_VOLTAGE.word()) || quantity.equals(Quantity.LINE_CURRENT.word());
+        double times = line ? 1 : 2;
+        return new FundamentalFrequency(
+                Window.of(span), pass.channel(quantity), times * LOWEST_LINE, times * HIGHEST_LINE);
+    }
+}

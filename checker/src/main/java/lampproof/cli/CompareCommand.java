@@ -1,0 +1,151 @@
+package lampproof.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lampproof.choice.Candidate;
+import lampproof.choice.Comparison;
+import lampproof.choice.Field;
+import lampproof.choice.Lamp;
+import lampproof.choice.NearestChange;
+import lampproof.choice.PartTable;
+import lampproof.choice.StringRange;
+import lampproof.choice.Weights;
+import lampproof.compare.RunVerdict;
+import lampproof.deck.RunFolder;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.PredictedDesign;
+import lampproof.report.ComparisonText;
+import lampproof.report.VerdictText;
+import lampproof.simulator.SimulationOutcome;
+import lampproof.simulator.Simulator;
+import lampproof.spec.SpecReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Which converter a lamp should have. */
+@Command(
+        name = "compare",
+        description = {
+            "Says which converter a lamp should have: lays out strings, both converters and the four control laws for its",
+            "light power, and puts the best step-down and the best step-up driver side by side."
+        },
+        footer = {
+            "",
+            "Example: lampproof compare lamp.csv",
+            "Example: lampproof compare lamp.csv --strings 15..20,280..320 --weights efficiency=2,cost=0 --prove -o choice"
+        })
+final class CompareCommand extends LampproofCommand {
+
+    @Parameters(
+            paramLabel = "SPEC",
+            description =
+                    "The spec table; driver.topology may be left open, and what belongs to one driver is set aside.")
+    private Path spec;
+
+    @Option(
+            names = "--strings",
+            paramLabel = "RANGES",
+            description = "String voltages to lay out, such as 15..20,280..320 in volt; otherwise all that are usual.")
+    private String strings;
+
+    @Option(
+            names = "--weights",
+            paramLabel = "WEIGHTS",
+            description = "How much each criterion counts, such as efficiency=2,cost=0; otherwise each counts 1.")
+    private String weights;
+
+    @Option(
+            names = "--parts",
+            paramLabel = "FILE.csv",
+            description =
+                    "Part classes with package, size and cost points, in place of those that ship with lampproof.")
+    private Path parts;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FOLDER",
+            description =
+                    "Write page, table of candidates and a run folder for each finalist; lampproof-choice with --prove.")
+    private Path output;
+
+    @Option(names = "--prove", description = "Simulate both finalists and judge their figures.")
+    private boolean prove;
+
+    @Mixin
+    private TimeLimit timeLimit;
+
+    @Override
+    public Integer call() {
+        Comparison comparison = comparison();
+        ChoiceFolder folder = new ChoiceFolder(output == null ? Path.of("lampproof-choice") : output);
+        Map<RunFolder, PredictedDesign> runs = new LinkedHashMap<>();
+        if (output != null || prove) {
+            folder.refuseOthers();
+            comparison.finalists().forEach(finalist -> runs.put(folder.run(finalist), predicted(finalist)));
+            runs.forEach(RunFolder::writeDecks);
+        }
+        print(new ComparisonText(style()).text(comparison));
+        List<RunVerdict> verdicts = prove ? proved(List.copyOf(runs.keySet())) : List.of();
+        if (!runs.isEmpty()) {
+            folder.write(comparison, verdicts);
+            out().println("Open next: " + folder.report());
+        }
+        return verdicts.stream()
+                .map(verdict -> ExitCode.of(verdict.worst()))
+                .reduce(ExitCode.AGREES, ExitCode::orWorse)
+                .code();
+    }
+
+    private Comparison comparison() {
+        Lamp lamp = Lamp.of(SpecReader.readLamp(spec));
+        List<StringRange> ranges = strings == null ? StringRange.usual(lamp) : StringRange.read(strings);
+        Weights counted = weights == null ? Weights.EQUAL : Weights.read(weights);
+        PartTable table =
+                parts == null ? PartTable.shipped() : PartTable.shipped().with(parts);
+        Field field = Field.of(lamp, ranges, table);
+        return Comparison.of(field, counted).orElseThrow(() -> nothingWorks(field, ranges, table));
+    }
+
+    private static UserFault nothingWorks(Field field, List<StringRange> ranges, PartTable table) {
+        List<Finding> findings = new ArrayList<>();
+        field.reasons().forEach((reason, count) -> findings.add(Finding.of(reason, count + " arrangements", "")));
+        List<NearestChange> changes = NearestChange.of(field.lamp(), ranges, table);
+        findings.add(
+                changes.isEmpty()
+                        ? Finding.of(
+                                "no driver works for this lamp",
+                                "",
+                                "neither other strings, less light nor cooler air helps")
+                        : Finding.of(
+                                "no driver works for this lamp",
+                                "",
+                                "one would with "
+                                        + String.join(
+                                                ", or with ",
+                                                changes.stream()
+                                                        .map(NearestChange::text)
+                                                        .toList())));
+        return UserFault.badInput(findings);
+    }
+
+    private static PredictedDesign predicted(Candidate finalist) {
+        return PredictedDesign.of(finalist.spec(), DeckKind.STANDARD);
+    }
+
+    private List<RunVerdict> proved(List<RunFolder> runs) {
+        Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
+        List<SimulationOutcome> outcomes = simulating.run(runs);
+        List<RunVerdict> verdicts = runs.stream()
+                .map(run -> new Checking(run, Map.of(), List.of(), outcomes).verdict())
+                .toList();
+        verdicts.forEach(verdict -> print(new VerdictText(style()).text(verdict) + "\n"));
+        return verdicts;
+    }
+}

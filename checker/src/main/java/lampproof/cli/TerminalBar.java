@@ -1,0 +1,54 @@
+package lampproof.cli;
+
+import java.io.PrintStream;
+import me.tongfei.progressbar.DelegatingProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+
+/** A bar on one line of a terminal, wiped off at the end. */
+final class TerminalBar implements AutoCloseable {
+
+    private static final int REDRAW_MILLIS = 200;
+    private static final int WIDTH = 79;
+
+    private final PrintStream terminal;
+    private final ProgressBar bar;
+
+    /**
+     * Draws a bar.
+     *
+     * @param task what goes on
+     * @param unit what is counted
+     * @param steps steps to a unit
+     * @param most steps at the end
+     */
+    TerminalBar(PrintStream terminal, String task, String unit, long steps, long most) {
+        this.terminal = terminal;
+        bar = new ProgressBarBuilder()
+                .setTaskName(task)
+                .setInitialMax(most)
+                .setUnit(" " + unit, steps)
+                .setStyle(ProgressBarStyle.ASCII)
+                .setUpdateIntervalMillis(REDRAW_MILLIS)
+                .setConsumer(new DelegatingProgressBarConsumer(line -> draw(terminal, line), WIDTH))
+                .build();
+    }
+
+    /** Moves to a step and names what is at work. */
+    void to(long step, String what) {
+        bar.stepTo(step).setExtraMessage(what);
+    }
+
+    /** Wipes the bar off. */
+    @Override
+    public void close() {
+        bar.close();
+        draw(terminal, " ".repeat(WIDTH) + "\r");
+    }
+
+    private static void draw(PrintStream stream, String line) {
+        stream.print("\r" + line);
+        stream.flush();
+    }
+}

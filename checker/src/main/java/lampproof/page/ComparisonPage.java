@@ -1,0 +1,196 @@
+package lampproof.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import lampproof.choice.Candidate;
+import lampproof.choice.Comparison;
+import lampproof.choice.Criterion;
+import lampproof.choice.Difference;
+import lampproof.choice.Differences;
+import lampproof.choice.Trait;
+import lampproof.compare.RunVerdict;
+import lampproof.design.Design;
+import lampproof.prediction.RuleVerdict;
+
+/** The page of a comparison: the recommendation, both drivers side by side, why they differ, the field, what moves them. */
+public final class ComparisonPage {
+
+    private final Comparison comparison;
+    private final List<Candidate> finalists;
+
+    private ComparisonPage(Comparison comparison) {
+        this.comparison = comparison;
+        this.finalists = comparison.finalists();
+    }
+
+    /**
+     * The page as one text in HTML.
+     *
+     * @param comparison what was compared
+     * @param verdicts what the simulations of the finalists say, in their order; none when nothing was simulated
+     * @param program name and version of this program
+     */
+    public static String html(Comparison comparison, List<RunVerdict> verdicts, String program) {
+        return new PageTemplates().fill("comparison.ftlh", new ComparisonPage(comparison).model(verdicts, program));
+    }
+
+    private Map<String, Object> model(List<RunVerdict> verdicts, String program) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("recommendation", comparison.recommendation());
+        model.put("facts", facts(program));
+        model.put("finalists", finalists.stream().map(ComparisonPage::finalist).toList());
+        model.put("verdicts", verdicts.stream().map(ComparisonPage::verdict).toList());
+        model.put("groups", groups());
+        model.put("rules", rules());
+        model.put(
+                "differences",
+                Differences.of(comparison).stream()
+                        .map(ComparisonPage::difference)
+                        .toList());
+        model.put("losses", FinalistLosses.of(finalists));
+        model.put("plots", FinalistPlots.of(finalists));
+        model.put("field", field());
+        model.put("criteria", criteria());
+        model.put("counts", comparison.field().counts());
+        model.put("tornados", finalists.stream().map(Tornado::of).toList());
+        model.put("reasons", reasons());
+        model.put("setAside", comparison.field().lamp().setAside());
+        return model;
+    }
+
+    private List<Map<String, Object>> facts(String program) {
+        Design design = comparison.winner().design();
+        return List.of(
+                fact("Line", PartRows.value(design, "line.voltage") + ", " + PartRows.value(design, "line.frequency")),
+                fact(
+                        "String power",
+                        String.format(
+                                Locale.ROOT, "%.3g W", comparison.field().lamp().power())),
+                fact("Dimmer", PartRows.value(design, "dimmer.edge")),
+                fact("Air around the lamp", PartRows.value(design, "ambient.temperature")),
+                fact(
+                        "Arrangements that work",
+                        String.valueOf(comparison.field().candidates().size())),
+                fact("Program", program));
+    }
+
+    private static Map<String, Object> fact(String name, String value) {
+        return Map.of("name", name, "value", value);
+    }
+
+    private static Map<String, Object> finalist(Candidate candidate) {
+        return Map.of(
+                "name", candidate.arrangement().topology().word(),
+                "text", candidate.arrangement().text(),
+                "circuit", CircuitValues.of(candidate.design()));
+    }
+
+    private static Map<String, Object> verdict(RunVerdict verdict) {
+        return Map.of(
+                "name", verdict.name(),
+                "outcome", verdict.worst().words(),
+                "sentence", VerdictSentence.of(verdict));
+    }
+
+    /** Every trait, in groups. */
+    private List<Map<String, Object>> groups() {
+        Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
+        for (Trait trait : Trait.of(comparison.field().lamp())) {
+            groups.computeIfAbsent(trait.group(), group -> new ArrayList<>()).add(row(trait));
+        }
+        return groups.entrySet().stream()
+                .map(group -> Map.<String, Object>of("name", group.getKey(), "rows", group.getValue()))
+                .toList();
+    }
+
+    private Map<String, Object> row(Trait trait) {
+        return Map.of(
+                "name", trait.name(),
+                "cells",
+                        finalists.stream()
+                                .map(trait::text)
+                                .map(ComparisonPage::signed)
+                                .toList());
+    }
+
+    private List<Map<String, Object>> rules() {
+        List<Map<String, Object>> rules = new ArrayList<>();
+        for (Candidate finalist : finalists) {
+            for (RuleVerdict verdict : finalist.verdicts()) {
+                rules.add(Map.of(
+                        "finalist", finalist.arrangement().topology().word(),
+                        "subject", verdict.subject(),
+                        "kept", verdict.pass(),
+                        "rule", verdict.rule(),
+                        "number", verdict.number()));
+            }
+        }
+        return rules;
+    }
+
+    private static Map<String, Object> difference(Difference difference) {
+        return Map.of("subject", difference.subject(), "text", signed(difference.text()));
+    }
+
+    private List<Map<String, Object>> field() {
+        Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
+        return comparison.bestOfEach().stream()
+                .map(candidate -> Map.<String, Object>of(
+                        "index",
+                                String.format(
+                                        Locale.ROOT,
+                                        "%.3f",
+                                        comparison.ranking().index(candidate)),
+                        "text", candidate.arrangement().text(),
+                        "finalist", finalists.contains(candidate),
+                        "pareto", pareto.contains(candidate),
+                        "rules", candidate.keepsRules(),
+                        "cells", cells(candidate)))
+                .toList();
+    }
+
+    /** Each criterion with the share of the index that it leaves. */
+    private List<Map<String, Object>> cells(Candidate candidate) {
+        List<Map<String, Object>> cells = new ArrayList<>();
+        for (Criterion criterion : Criterion.values()) {
+            cells.add(Map.of(
+                    "name", criterion.word(),
+                    "value", signed(Trait.named(criterion.trait()).text(candidate)),
+                    "ratio",
+                            String.format(
+                                    Locale.ROOT, "%.2f", comparison.ranking().ratio(criterion, candidate))));
+        }
+        return cells;
+    }
+
+    private List<Map<String, Object>> criteria() {
+        List<Map<String, Object>> criteria = new ArrayList<>();
+        for (Criterion criterion : Criterion.values()) {
+            criteria.add(Map.of(
+                    "name", criterion.word(),
+                    "meaning", criterion.meaning(),
+                    "weight",
+                            String.format(
+                                    Locale.ROOT, "%.3g", comparison.weights().of(criterion))));
+        }
+        return criteria;
+    }
+
+    private List<Map<String, Object>> reasons() {
+        return comparison.field().reasons().entrySet().stream()
+                .map(reason -> Map.<String, Object>of("text", reason.getKey(), "count", reason.getValue()))
+                .toList();
+    }
+
+    /** Micro, square and degree by their signs. */
+    private static String signed(String text) {
+        return text.replace("mm2", "mm\u00b2")
+                .replace("mm4", "mm\u2074")
+                .replace("degC", "\u00b0C")
+                .replaceAll(" u(?=[A-Z])", " \u00b5");
+    }
+}

@@ -1,0 +1,90 @@
+package lampproof.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import lampproof.choice.Candidate;
+
+/** The losses of finalists, part by part, as bars on one scale and as a table. */
+final class FinalistLosses {
+
+    private static final double DRAWN = 1e-4;
+
+    private final List<Candidate> finalists;
+    private final List<String> parts;
+    private final double most;
+
+    private FinalistLosses(List<Candidate> finalists) {
+        this.finalists = finalists;
+        this.most = finalists.stream().mapToDouble(FinalistLosses::total).max().orElseThrow();
+        this.parts = losses(finalists.get(0)).keySet().stream()
+                .filter(part ->
+                        finalists.stream().anyMatch(finalist -> losses(finalist).get(part) > DRAWN * most))
+                .sorted(Comparator.comparingDouble(this::greatest).reversed())
+                .toList();
+    }
+
+    /** The bars and rows, the largest loss first. */
+    static Map<String, Object> of(List<Candidate> finalists) {
+        return new FinalistLosses(finalists).model();
+    }
+
+    private Map<String, Object> model() {
+        NumberText text = NumberText.about(most, "W");
+        return Map.of(
+                "bars", finalists.stream().map(this::bar).toList(),
+                "unit", text.scaledUnit(),
+                "rows", parts.stream().map(part -> row(part, text)).toList(),
+                "totals", finalists.stream().map(one -> cell(text, total(one))).toList());
+    }
+
+    private Map<String, Object> bar(Candidate finalist) {
+        List<Map<String, Object>> segments = new ArrayList<>();
+        double left = 0;
+        for (String part : parts) {
+            double width = Plot.WIDTH * losses(finalist).get(part) / most;
+            segments.add(Map.of(
+                    "letter", letter(part),
+                    "left", SvgPath.rounded(left),
+                    "width", SvgPath.rounded(width),
+                    "middle", SvgPath.rounded(left + width / 2)));
+            left += width;
+        }
+        return Map.of("name", finalist.arrangement().topology().word(), "segments", segments);
+    }
+
+    private Map<String, Object> row(String part, NumberText text) {
+        return Map.of(
+                "letter", letter(part),
+                "name", part,
+                "cells",
+                        finalists.stream()
+                                .map(one -> cell(text, losses(one).get(part)))
+                                .toList());
+    }
+
+    private String letter(String part) {
+        return String.valueOf((char) ('A' + parts.indexOf(part)));
+    }
+
+    private double greatest(String part) {
+        return finalists.stream()
+                .mapToDouble(one -> losses(one).get(part))
+                .max()
+                .orElseThrow();
+    }
+
+    private static String cell(NumberText text, double loss) {
+        return text.column(OptionalDouble.of(loss));
+    }
+
+    private static Map<String, Double> losses(Candidate finalist) {
+        return finalist.solution().losses().parts();
+    }
+
+    private static double total(Candidate finalist) {
+        return finalist.solution().losses().total();
+    }
+}

@@ -1,0 +1,72 @@
+package lampproof.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import lampproof.choice.Arrangement;
+import lampproof.choice.Candidate;
+import lampproof.choice.Comparison;
+import lampproof.choice.Trait;
+import lampproof.file.SheetText;
+
+/** Every candidate of a comparison as a table for a spreadsheet, in the order of the ranking. */
+public final class CandidateTable {
+
+    private static final List<String> FIRST = List.of(
+            "index",
+            "pareto",
+            "keeps rules",
+            "converter",
+            "law",
+            "smooths",
+            "string voltage [V]",
+            "string current [A]");
+
+    private CandidateTable() {}
+
+    /** The first line of every such table, by which lampproof knows its own again. */
+    public static String heading() {
+        return SheetText.of(header(), List.of()).strip();
+    }
+
+    /** The table, one row a candidate. */
+    public static String text(Comparison comparison) {
+        Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
+        return SheetText.of(
+                header(),
+                comparison.ranked().stream()
+                        .map(candidate -> cells(comparison, candidate, pareto.contains(candidate)))
+                        .toList());
+    }
+
+    private static List<String> header() {
+        List<String> header = new ArrayList<>(FIRST);
+        Trait.ALL.forEach(
+                trait -> header.add(trait.unit().isEmpty() ? trait.name() : trait.name() + " [" + trait.unit() + "]"));
+        return header;
+    }
+
+    private static List<String> cells(Comparison comparison, Candidate candidate, boolean pareto) {
+        Arrangement arrangement = candidate.arrangement();
+        List<String> cells = new ArrayList<>(List.of(
+                number(comparison.ranking().index(candidate)),
+                yesOrNo(pareto),
+                yesOrNo(candidate.keepsRules()),
+                arrangement.topology().word(),
+                arrangement.law().word(),
+                arrangement.smoothing().word(),
+                number(arrangement.voltage()),
+                number(arrangement.current())));
+        Trait.ALL.forEach(trait -> cells.add(number(trait.value().applyAsDouble(candidate))));
+        return cells;
+    }
+
+    private static String yesOrNo(boolean so) {
+        return so ? "yes" : "no";
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.5g", value);
+    }
+}

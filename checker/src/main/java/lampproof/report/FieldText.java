@@ -1,0 +1,68 @@
+package lampproof.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import lampproof.choice.Candidate;
+import lampproof.choice.Comparison;
+import lampproof.choice.Trait;
+
+/** The best string of each converter, law and way of smoothing, in the order of the ranking. */
+final class FieldText {
+
+    private final Style style;
+
+    FieldText(Style style) {
+        this.style = style;
+    }
+
+    String text(Comparison comparison) {
+        Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
+        Grid grid = new Grid("rlllrrrrrrrl");
+        List<String> head = new ArrayList<>(List.of("index", "converter", "law", "smooths", "string"));
+        head.addAll(List.of("efficiency", "area", "cost", "flicker", "life", "power factor", ""));
+        grid.add(head, style::heading);
+        for (Candidate candidate : comparison.bestOfEach()) {
+            UnaryOperator<String> paint =
+                    comparison.finalists().contains(candidate) ? style::good : UnaryOperator.identity();
+            grid.add(cells(comparison, candidate, pareto.contains(candidate)), paint);
+        }
+        return grid.text() + Paragraph.of(comparison.field().counts(), "  ", "  ");
+    }
+
+    private static List<String> cells(Comparison comparison, Candidate candidate, boolean pareto) {
+        return List.of(
+                String.format(Locale.ROOT, "%.3f", comparison.ranking().index(candidate)),
+                candidate.arrangement().topology().word(),
+                candidate.arrangement().law().word(),
+                candidate.arrangement().smoothing().word(),
+                String.format(Locale.ROOT, "%.4g V", candidate.arrangement().voltage()),
+                trait("efficiency", candidate),
+                trait("board area", candidate),
+                trait("cost", candidate),
+                trait("percent flicker", candidate),
+                trait("life of what goes first", candidate),
+                trait("power factor", candidate),
+                marks(comparison, candidate, pareto));
+    }
+
+    private static String marks(Comparison comparison, Candidate candidate, boolean pareto) {
+        List<String> marks = new ArrayList<>();
+        if (comparison.finalists().contains(candidate)) {
+            marks.add("finalist");
+        }
+        if (pareto) {
+            marks.add("pareto");
+        }
+        if (!candidate.keepsRules()) {
+            marks.add("BREAKS A RULE");
+        }
+        return String.join(", ", marks);
+    }
+
+    private static String trait(String name, Candidate candidate) {
+        return Trait.named(name).text(candidate);
+    }
+}

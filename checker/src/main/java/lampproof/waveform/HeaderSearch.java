@@ -1,0 +1,101 @@
+package lampproof.waveform;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/** Looks for the names of a table from its numbers upwards. */
+final class HeaderSearch {
+
+    /** A cell of a units row, known or not. */
+    private static final Pattern UNIT = Pattern.compile("[(\\[]?[\\p{L}%°·*/^²]{0,12}[)\\]]?");
+
+    private final NumberBlock block;
+    private final HeaderRules rules;
+    private final Faults faults;
+
+    HeaderSearch(NumberBlock block, Faults faults) {
+        this.block = block;
+        this.faults = faults;
+        rules = new HeaderRules(block, faults);
+    }
+
+    /** The names; none when nothing but free text stands above the numbers. */
+    TableHeader header() {
+        return block.above(block.first()).map(this::above).orElse(TableHeader.NONE);
+    }
+
+    private TableHeader above(HeadLine nearest) {
+        List<String> cells = block.names(nearest);
+        if (knownUnits(cells)) {
+            return aboveUnits(nearest, cells);
+        }
+        HeadLine line = block.lastTitled().map(this::namesOfUnits).orElse(nearest);
+        return titled(line, units(block.between(line)));
+    }
+
+    /** The line above a row of units that looks like names because seconds are among them. */
+    private HeadLine namesOfUnits(HeadLine line) {
+        return block.above(line.number() - 1)
+                .filter(block::titled)
+                .filter(above -> block.names(line).stream().anyMatch(c -> !c.isEmpty() && UnitLabel.isUnit(c)))
+                .orElse(line);
+    }
+
+    private boolean knownUnits(List<String> cells) {
+        return cells.size() == block.columns()
+                && cells.stream().anyMatch(c -> !c.isEmpty())
+                && cells.stream().allMatch(UnitLabel::isUnit);
+    }
+
+    /** A line that may hold units: names above it, or names that look like units. */
+    private TableHeader aboveUnits(HeadLine line, List<String> units) {
+        Optional<HeadLine> names = block.above(line.number() - 1)
+                .filter(above -> block.names(above).size() == block.columns());
+        if (names.isPresent()) {
+            return titled(names.get(), units);
+        }
+        return block.titled(line) ? titled(line, List.of()) : TableHeader.NONE;
+    }
+
+    /** The units between names and numbers, when there is a row of them; anything else there is a damaged row. */
+    private List<String> units(List<HeadLine> between) {
+        if (between.isEmpty()) {
+            return List.of();
+        }
+        HeadLine line = between.get(0);
+        List<String> cells = block.names(line);
+        if (cells.size() != block.columns()) {
+            throw faults.fields("line " + line.number(), cells.size(), block.columns());
+        }
+        boolean units = cells.stream().allMatch(c -> UNIT.matcher(c).matches())
+                || SampleClock.of(cells).isPresent();
+        if (between.size() > 1 || !units) {
+            throw faults.noRow("line " + line.number());
+        }
+        return cells;
+    }
+
+    private TableHeader titled(HeadLine line, List<String> units) {
+        rules.refuseRowsAbove(line);
+        rules.refuseOpenQuote(line);
+        List<String> names = block.names(line);
+        if (names.size() != block.columns()) {
+            rules.refuseMisfit(line, names);
+            return TableHeader.NONE;
+        }
+        rules.refuseBrokenNames(line, names);
+        Optional<SampleClock> clock = SampleClock.of(units);
+        List<UnitLabel> titles = IntStream.range(0, names.size())
+                .mapToObj(
+                        i -> title(names.get(i), units.isEmpty() || (i == 0 && clock.isPresent()) ? "" : units.get(i)))
+                .toList();
+        return new TableHeader(line.uncommented(), titles, clock);
+    }
+
+    private static UnitLabel title(String name, String unit) {
+        UnitLabel title = UnitLabel.of(name);
+        return unit.isEmpty() ? title : title.withUnit(unit);
+    }
+}

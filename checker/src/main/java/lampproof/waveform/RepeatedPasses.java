@@ -1,0 +1,46 @@
+package lampproof.waveform;
+
+import java.io.IOException;
+import java.util.List;
+
+/** Remembers the rows of a first pass for further passes over the same signals. */
+final class RepeatedPasses {
+
+    private List<Signal> signals = List.of();
+    private RowStore store;
+    private Reading reading;
+
+    /** Whether a pass over some signals can be had without the file. */
+    boolean holds(List<Signal> chosen) {
+        return reading != null && signals.equals(chosen);
+    }
+
+    /** Makes the pass once more. */
+    Reading again(RowSink sink) throws IOException {
+        store.replay(sink);
+        return reading;
+    }
+
+    /**
+     * A sink that also remembers what it hands on to another.
+     *
+     * @param most bytes that there may be
+     */
+    RowSink remembering(List<Signal> chosen, long most, RowSink sink) {
+        reading = null;
+        signals = List.copyOf(chosen);
+        store = store == null ? RowStore.open(chosen, most).orElse(null) : null;
+        RowStore rows = store;
+        return rows == null
+                ? sink
+                : (time, values) -> {
+                    rows.row(time, values);
+                    sink.row(time, values);
+                };
+    }
+
+    /** Ends the pass that was remembered. */
+    void ended(Reading result) {
+        reading = store != null && store.complete() ? result : null;
+    }
+}

@@ -1,0 +1,80 @@
+package lampproof.waveform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files that are longer than what is looked at to recognise them. */
+class LongFilesTest {
+
+    private static final int ROWS = 50_000;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void eachPassOverATextTableYieldsTheSameRows() throws IOException {
+        WaveformFile file = WaveformFile.open(Files.writeString(folder.resolve("long.csv"), text()));
+        List<double[]> first = rows(file, "v", "i");
+        assertThat(first).hasSize(ROWS).last().isEqualTo(new double[] {ROWS - 1, 2.0 * (ROWS - 1), -(ROWS - 1)});
+        assertThat(rows(file, "v", "i")).containsExactly(first.toArray(double[][]::new));
+        assertThat(rows(file, "i")).hasSize(ROWS).last().isEqualTo(new double[] {ROWS - 1, -(ROWS - 1)});
+        assertThat(rows(file, "v", "i")).containsExactly(first.toArray(double[][]::new));
+    }
+
+    @Test
+    void theEndsOfALongFileTellItsSpan() throws IOException {
+        Span span = new Span(0, ROWS - 1);
+        assertThat(WaveformFile.open(Files.writeString(folder.resolve("long.csv"), text()))
+                        .span())
+                .isEqualTo(span);
+        WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), raw(ROWS)));
+        assertThat(raw.span()).isEqualTo(span);
+        assertThat(raw.rows(List.of("v"), (time, values) -> {}).span()).isEqualTo(span);
+    }
+
+    @Test
+    void rowsBehindThosePromisedAreAFault() throws IOException {
+        WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), raw(ROWS - 10)));
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> raw.rows(List.of("v"), (time, values) -> {}))
+                .hasMessage("long.raw: behind the points that the head promises stands more, and no other plot;"
+                        + " run it again");
+    }
+
+    private static String text() {
+        StringBuilder text = new StringBuilder("time,v,i\n");
+        for (int k = 0; k < ROWS; k++) {
+            text.append(k).append(',').append(2 * k).append(",-").append(k).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static byte[] raw(int promised) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        bytes.write(("Title: x\nPlotname: Transient Analysis\nFlags: real\nNo. Variables: 2\nNo. Points: " + promised
+                        + "\nVariables:\n\t0\ttime\ttime\n\t1\tv\tvoltage\nBinary:\n")
+                .getBytes(StandardCharsets.US_ASCII));
+        ByteBuffer values = ByteBuffer.allocate(ROWS * 16).order(ByteOrder.LITTLE_ENDIAN);
+        for (int k = 0; k < ROWS; k++) {
+            values.putDouble(k).putDouble(2 * k);
+        }
+        bytes.write(values.array());
+        return bytes.toByteArray();
+    }
+
+    private static List<double[]> rows(WaveformFile file, String... names) {
+        List<double[]> rows = new ArrayList<>();
+        file.rows(List.of(names), Recorded.sink(rows));
+        return rows;
+    }
+}

@@ -1,0 +1,120 @@
+package lampproof.choice;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lampproof.design.Law;
+import lampproof.design.Smoothing;
+import lampproof.design.Topology;
+
+/**
+ * The best driver of each converter beside the other.
+ *
+ * <p>Like is set against like: both finalists smooth the same ripple wherever both converters can, since otherwise their
+ * output capacitors would be compared and not the converters.
+ *
+ * @param field every candidate
+ * @param weights how much each criterion counts
+ * @param ranking the order of the field
+ * @param winner the better of the finalists
+ * @param rival the best of the other converter; null when that has no candidate
+ */
+public record Comparison(Field field, Weights weights, Ranking ranking, Candidate winner, Candidate rival) {
+
+    /** The comparison of a field, or nothing when no arrangement works. */
+    public static Optional<Comparison> of(Field field, Weights weights) {
+        if (field.candidates().isEmpty()) {
+            return Optional.empty();
+        }
+        Ranking ranking = new Ranking(field.candidates(), weights);
+        List<Candidate> pair = Arrays.stream(Smoothing.values())
+                .map(smoothing -> finalists(of(field, smoothing), ranking))
+                .filter(finalists -> finalists.size() == 2)
+                .min(Comparator.comparing(finalists -> finalists.get(0), ranking.order()))
+                .orElseGet(() -> finalists(field.candidates(), ranking));
+        return Optional.of(new Comparison(field, weights, ranking, pair.get(0), pair.size() == 2 ? pair.get(1) : null));
+    }
+
+    private static List<Candidate> of(Field field, Smoothing smoothing) {
+        return field.candidates().stream()
+                .filter(candidate -> candidate.arrangement().smoothing() == smoothing)
+                .toList();
+    }
+
+    /** The best of each converter, the better one first. */
+    private static List<Candidate> finalists(List<Candidate> candidates, Ranking ranking) {
+        return Arrays.stream(Topology.values())
+                .flatMap(topology -> candidates.stream()
+                        .filter(candidate -> candidate.arrangement().topology() == topology)
+                        .min(ranking.order())
+                        .stream())
+                .sorted(ranking.order())
+                .toList();
+    }
+
+    /** The finalists, the better one first. */
+    public List<Candidate> finalists() {
+        return rival == null ? List.of(winner) : List.of(winner, rival);
+    }
+
+    /** Every candidate in the order of the ranking. */
+    public List<Candidate> ranked() {
+        return field.candidates().stream().sorted(ranking.order()).toList();
+    }
+
+    /** The best candidate of a converter that smooths the other ripple than the finalists do. */
+    public Optional<Candidate> otherwiseSmoothed(Topology topology) {
+        return field.candidates().stream()
+                .filter(candidate -> candidate.arrangement().topology() == topology)
+                .filter(candidate -> candidate.arrangement().smoothing()
+                        != winner.arrangement().smoothing())
+                .min(ranking.order());
+    }
+
+    /** The best string of each converter, law and way of smoothing, in the order of the ranking. */
+    public List<Candidate> bestOfEach() {
+        List<Candidate> best = new ArrayList<>();
+        for (Topology topology : Topology.values()) {
+            for (Law law : Law.values()) {
+                for (Smoothing smoothing : Smoothing.values()) {
+                    field.candidates().stream()
+                            .filter(candidate -> is(candidate.arrangement(), topology, law, smoothing))
+                            .min(ranking.order())
+                            .ifPresent(best::add);
+                }
+            }
+        }
+        best.sort(ranking.order());
+        return best;
+    }
+
+    private static boolean is(Arrangement arrangement, Topology topology, Law law, Smoothing smoothing) {
+        return arrangement.topology() == topology && arrangement.law() == law && arrangement.smoothing() == smoothing;
+    }
+
+    /** The recommendation in words. */
+    public String recommendation() {
+        String first = "Take the " + winner.arrangement().text() + ", with an index of " + index(winner);
+        return rival == null
+                ? first + "; no other converter can do it."
+                : first + " against " + index(rival) + " of the best "
+                        + rival.arrangement().topology().word() + "." + highest();
+    }
+
+    /** Says so when another candidate stands higher than the winner, because it smooths another ripple. */
+    private String highest() {
+        Candidate first = ranked().get(0);
+        return first.equals(winner)
+                ? ""
+                : " Higher than both, with " + index(first) + ", stands the "
+                        + first.arrangement().text()
+                        + "; the finalists smooth the same ripple, so that converters and not output capacitors are compared.";
+    }
+
+    private String index(Candidate candidate) {
+        return String.format(Locale.ROOT, "%.3f", ranking.index(candidate));
+    }
+}

@@ -1,0 +1,62 @@
+package lampproof.choice;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/** What candidates are weighed by; of each burden less is better. */
+public enum Criterion {
+    /** Loss for each watt of the string [-]. */
+    EFFICIENCY(
+            "efficiency",
+            "loss over string power",
+            candidate -> candidate.solution().losses().total()
+                    / candidate.solution().string().power()),
+    /** Board that the parts cover [m2]. */
+    AREA("board area", "board area", candidate -> candidate.bill().area()),
+    /** Cost points of the parts [-]. */
+    COST("cost", "cost points", candidate -> candidate.bill().cost()),
+    /** Percent flicker [-]; what is below a thousandth counts as a thousandth. */
+    FLICKER(
+            "percent flicker",
+            "percent flicker",
+            candidate -> Math.max(1e-3, candidate.solution().string().percentFlicker())),
+    /** One over the life of what goes first [1/h]. */
+    LIFE("life of what goes first", "one over the hours of life", candidate -> 1 / candidate.life());
+
+    private final String trait;
+    private final String meaning;
+    private final ToDoubleFunction<Candidate> burden;
+
+    Criterion(String trait, String meaning, ToDoubleFunction<Candidate> burden) {
+        this.trait = trait;
+        this.meaning = meaning;
+        this.burden = burden;
+    }
+
+    /** The word that stands for it on the command line. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Name of the trait that shows it. */
+    public String trait() {
+        return trait;
+    }
+
+    /** What counts against a candidate, in words. */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** What counts against a candidate [unit of the criterion]; above zero. */
+    double burden(Candidate candidate) {
+        return burden.applyAsDouble(candidate);
+    }
+
+    /** The words of all. */
+    static List<String> words() {
+        return Arrays.stream(values()).map(Criterion::word).toList();
+    }
+}

@@ -1,0 +1,291 @@
+package lampproof.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import lampproof.design.Dimming;
+import lampproof.prediction.Solution;
+
+/** Tells in words what makes the finalists of a comparison differ. */
+public final class Differences {
+
+    private static final double WORTH_TELLING = 0.08;
+    private static final int MOST_PARTS = 5;
+
+    private final Comparison comparison;
+    private final Candidate winner;
+    private final Candidate rival;
+
+    private Differences(Comparison comparison) {
+        this.comparison = comparison;
+        this.winner = comparison.winner();
+        this.rival = comparison.rival();
+    }
+
+    /** The differences of both finalists; none when there is but one. */
+    public static List<Difference> of(Comparison comparison) {
+        return comparison.rival() == null ? List.of() : new Differences(comparison).all();
+    }
+
+    private List<Difference> all() {
+        List<Difference> all = new ArrayList<>();
+        all.add(new Difference("efficiency", efficiency()));
+        lostParts().forEach(part -> all.add(new Difference("loss: " + part, loss(part))));
+        all.add(new Difference("inductor", inductor()));
+        all.add(new Difference("line", line()));
+        all.add(new Difference("light", light()));
+        if (comparison.field().lamp().isDimmed()) {
+            all.add(new Difference("dimmer", dimmer()));
+        }
+        all.add(new Difference("parts", parts()));
+        all.add(new Difference("life", life()));
+        return all;
+    }
+
+    private String efficiency() {
+        double mine = losses(winner);
+        double other = losses(rival);
+        return text(
+                "the %s hands %.1f %% of its power to the string, the %s %.1f %%: it loses %s where the other loses %s, %.2f"
+                        + " times as much",
+                name(winner),
+                winner.solution().efficiency(),
+                name(rival),
+                rival.solution().efficiency(),
+                watts(mine),
+                watts(other),
+                mine / other);
+    }
+
+    /** The parts whose losses differ by a good part of the whole difference, the largest difference first. */
+    private List<String> lostParts() {
+        Map<String, Double> mine = winner.solution().losses().parts();
+        Map<String, Double> other = rival.solution().losses().parts();
+        double whole = mine.keySet().stream()
+                .mapToDouble(part -> Math.abs(other.get(part) - mine.get(part)))
+                .sum();
+        return mine.keySet().stream()
+                .filter(part -> Math.abs(other.get(part) - mine.get(part)) > WORTH_TELLING * whole)
+                .sorted((one, two) -> Double.compare(
+                        Math.abs(other.get(two) - mine.get(two)), Math.abs(other.get(one) - mine.get(one))))
+                .limit(MOST_PARTS)
+                .toList();
+    }
+
+    private String loss(String part) {
+        double mine = winner.solution().losses().parts().get(part);
+        double other = rival.solution().losses().parts().get(part);
+        Candidate payer = other > mine ? rival : winner;
+        Candidate saver = other > mine ? winner : rival;
+        String why = why(part, payer, saver);
+        return text(
+                "the %s pays %s %s (%s against %s)%s",
+                name(payer),
+                watts(Math.abs(other - mine)),
+                part.equals("bleeder") ? "for the dimmer load" : "more in the " + part,
+                watts(Math.max(mine, other)),
+                watts(Math.min(mine, other)),
+                why.isEmpty() ? "" : ": " + why);
+    }
+
+    private static String why(String part, Candidate payer, Candidate saver) {
+        Solution high = payer.solution();
+        Solution low = saver.solution();
+        return switch (part) {
+            case "diode" ->
+                text(
+                        "its diode carries %s on average, the other one %s",
+                        amperes(high.stage().diodeMean()), amperes(low.stage().diodeMean()));
+            case "switch" ->
+                text(
+                        "it opens at up to %s and stands %.0f V, the other one %s and %.0f V",
+                        amperes(high.stage().inductorPeak()),
+                        high.nodeVoltage(),
+                        amperes(low.stage().inductorPeak()),
+                        low.nodeVoltage());
+            case "inductor" ->
+                text(
+                        "it carries %s rms and swings to %.0f mT, the other one %s and %.0f mT",
+                        amperes(high.stage().inductorRms()),
+                        1e3 * high.peakFlux(),
+                        amperes(low.stage().inductorRms()),
+                        1e3 * low.peakFlux());
+            case "sense" ->
+                text(
+                        "its switch carries %s rms, the other one %s",
+                        amperes(high.stage().switchRms()), amperes(low.stage().switchRms()));
+            case "filter", "bridge" ->
+                text(
+                        "it draws %s rms from the line, the other one %s",
+                        amperes(high.line().current()), amperes(low.line().current()));
+            case "bias" ->
+                text(
+                        "the gate of its switch takes %.3g nC a cycle, that of the other one %.3g nC, at %.0f V and %.0f V of bus",
+                        gateCharge(high),
+                        gateCharge(low),
+                        high.line().busPeak(),
+                        low.line().busPeak());
+            case "bleeder" ->
+                saver.solution().losses().bleeder() < 1e-3
+                        ? text("the %s does not need it", name(saver))
+                        : text(
+                                "the lamp itself draws as little as %s, the other one %s",
+                                amperes(payer.heldCurrent()), amperes(saver.heldCurrent()));
+            default -> "";
+        };
+    }
+
+    private String inductor() {
+        return text(
+                "stores at most %s on a core of %.0f mm4 (%s) in the %s, %s on %.0f mm4 (%s) in the %s",
+                ValueText.of(winner.inductorEnergy(), "J"),
+                1e12 * winner.areaProduct(),
+                winner.core(),
+                name(winner),
+                ValueText.of(rival.inductorEnergy(), "J"),
+                1e12 * rival.areaProduct(),
+                rival.core(),
+                name(rival));
+    }
+
+    private String line() {
+        return text(
+                "power factor %.3f and distortion %.0f %% for the %s, %.3f and %.0f %% for the %s",
+                winner.powerFactor(),
+                100 * winner.distortion(),
+                name(winner),
+                rival.powerFactor(),
+                100 * rival.distortion(),
+                name(rival));
+    }
+
+    private String light() {
+        StringBuilder text = new StringBuilder(text(
+                "percent flicker %.0f %% for the %s, %.0f %% for the %s; both smooth the %s ripple",
+                flicker(winner),
+                name(winner),
+                flicker(rival),
+                name(rival),
+                winner.arrangement().smoothing().word()));
+        if (winner.arrangement().smoothing() != rival.arrangement().smoothing()) {
+            text.setLength(text.lastIndexOf(";"));
+        }
+        for (Candidate finalist : comparison.finalists()) {
+            text.append("; ").append(otherSmoothing(finalist));
+        }
+        return text.toString();
+    }
+
+    private String otherSmoothing(Candidate finalist) {
+        return comparison
+                .otherwiseSmoothed(finalist.arrangement().topology())
+                .map(other -> text(
+                        "with the %s ripple smoothed instead, the %s flickers by %.0f %% and takes %.0f mm2 and %.0f cost points"
+                                + " instead of %.0f and %.0f",
+                        other.arrangement().smoothing().word(),
+                        name(finalist),
+                        flicker(other),
+                        1e6 * other.bill().area(),
+                        other.bill().cost(),
+                        1e6 * finalist.bill().area(),
+                        finalist.bill().cost()))
+                .orElse("no film or ceramic capacitor smooths the other ripple for the " + name(finalist));
+    }
+
+    private String dimmer() {
+        return dead(winner) + "; " + dead(rival) + "; " + load(winner) + "; " + load(rival);
+    }
+
+    private static String load(Candidate candidate) {
+        Dimming dimming = candidate.solution().driver().fittings().dimming();
+        boolean resistor = dimming.bleederResistance() < DimmerLoad.NONE;
+        boolean topUp = dimming.topUpCurrent() > 0;
+        if (!resistor && !topUp) {
+            return "the " + name(candidate) + " needs no dimmer load";
+        }
+        return text(
+                "the %s carries a dimmer load%s%s, which burns %s",
+                name(candidate),
+                resistor
+                        ? text(
+                                " of %s below %s",
+                                ValueText.of(dimming.bleederResistance(), "Ohm"),
+                                ValueText.of(dimming.threshold(), "V"))
+                        : "",
+                topUp ? text(" that tops up its current to %s", amperes(dimming.topUpCurrent())) : "",
+                watts(candidate.dimmerLoad()));
+    }
+
+    private static String dead(Candidate candidate) {
+        return candidate.deadVoltage() > 0
+                ? text(
+                        "below %s of the line the %s can draw nothing, so the last %.1f degrees of a dimmer move no light",
+                        ValueText.of(candidate.deadVoltage(), "V"), name(candidate), candidate.deadTravel())
+                : text("the %s draws from any line voltage, so every degree of a dimmer moves light", name(candidate));
+    }
+
+    private String parts() {
+        return built(winner) + "; " + built(rival);
+    }
+
+    private static String built(Candidate candidate) {
+        Bill.Item largest = candidate.bill().largest();
+        return text(
+                "%d parts on %.0f mm2 for %.0f cost points in the %s, of which the %s takes %.0f mm2",
+                candidate.bill().count(),
+                1e6 * candidate.bill().area(),
+                candidate.bill().cost(),
+                name(candidate),
+                largest.part(),
+                1e6 * largest.area());
+    }
+
+    private String life() {
+        return text(
+                "%s for the %s, whose %s comes closest to its rating (%.0f of %.0f degC); %s for the %s, whose %s does (%.0f of"
+                        + " %.0f degC)",
+                hours(winner),
+                name(winner),
+                winner.hottest().name(),
+                winner.temperature(winner.hottest()),
+                winner.hottest().rating(),
+                hours(rival),
+                name(rival),
+                rival.hottest().name(),
+                rival.temperature(rival.hottest()),
+                rival.hottest().rating());
+    }
+
+    private static String hours(Candidate candidate) {
+        return ValueText.of(100 * Math.rint(candidate.life() / 100), "h");
+    }
+
+    private static double gateCharge(Solution solution) {
+        return 1e9 * solution.driver().fittings().edges().gateCharge();
+    }
+
+    private static String watts(double power) {
+        return ValueText.of(power, "W");
+    }
+
+    private static String amperes(double current) {
+        return ValueText.of(current, "A");
+    }
+
+    private static double losses(Candidate candidate) {
+        return candidate.solution().losses().total();
+    }
+
+    private static double flicker(Candidate candidate) {
+        return 100 * candidate.solution().string().percentFlicker();
+    }
+
+    private static String name(Candidate candidate) {
+        return candidate.arrangement().topology().word();
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

@@ -1,0 +1,24 @@
+package lampproof.choice;
+
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/**
+ * An arrangement that does not work.
+ *
+ * @param arrangement converter, law and string
+ * @param reason what stands against it
+ */
+public record Refusal(Arrangement arrangement, Finding reason) {
+
+    static Refusal of(Arrangement arrangement, UserFault fault) {
+        return new Refusal(arrangement, fault.findings().get(0));
+    }
+
+    /** The refusal in words that are the same for strings that fail alike. */
+    public String told() {
+        return arrangement.topology().word() + ", " + arrangement.smoothing().word() + " ripple smoothed: "
+                + reason.what()
+                + (reason.next().isEmpty() ? "" : "; " + reason.next());
+    }
+}

@@ -1,0 +1,50 @@
+package lampproof.prediction;
+
+import java.util.stream.IntStream;
+import lampproof.design.Driver;
+import lampproof.design.Filter;
+import lampproof.quasistatic.ConductedNoise;
+
+/**
+ * The corner that the filter has, and the one that it would need for every harmonic to keep its limits: the choke is
+ * changed and its damping with the square root, so that the filter stays damped as it is.
+ */
+final class NeededFilter {
+
+    private static final int TRIALS_PER_DECADE = 48;
+    private static final int DECADES = 4;
+
+    private NeededFilter() {}
+
+    /** Corner of the choke with both capacitors [Hz]; 0 without them. */
+    static double corner(Driver driver) {
+        double product = driver.filter().inductance() * (driver.filter().capacitance() + driver.busCapacitance());
+        return product > 0 ? 1 / (2 * Math.PI * Math.sqrt(product)) : 0;
+    }
+
+    /** The highest corner with which every limit is kept [Hz]; 0 when none within four decades of the choke does. */
+    static double corner(ConductedNoise noise, Driver driver) {
+        int most = DECADES * TRIALS_PER_DECADE;
+        return IntStream.rangeClosed(-most, most)
+                .map(k -> -k)
+                .mapToObj(k -> with(driver, Math.pow(10, (double) k / TRIALS_PER_DECADE)))
+                .takeWhile(trial -> kept(noise.through(trial)))
+                .mapToDouble(NeededFilter::corner)
+                .reduce(0, (larger, smaller) -> smaller);
+    }
+
+    private static boolean kept(ConductedNoise noise) {
+        return NoiseMargin.quasiPeak(noise.frequency(), noise::atCrest).decibels() >= 0
+                && NoiseMargin.average(noise.frequency(), noise::mean).decibels() >= 0;
+    }
+
+    private static Driver with(Driver driver, double factor) {
+        Filter filter = driver.filter();
+        return driver.with(new Filter(
+                filter.fuseResistance(),
+                filter.inductance() * factor,
+                filter.resistance(),
+                filter.damping() * Math.sqrt(factor),
+                filter.capacitance()));
+    }
+}

@@ -1,0 +1,102 @@
+package lampproof.prediction;
+
+import static lampproof.prediction.FigureEntry.figure;
+import static lampproof.prediction.Grade.CALCULATED;
+import static lampproof.prediction.Grade.LEVEL;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import lampproof.physics.ConductedLimit;
+import lampproof.quasistatic.ConductedNoise;
+
+/** Differential-mode noise at the mains terminals, as the receivers of the artificial mains network read it. */
+final class NoiseFigures {
+
+    private static final String SOURCE = "Fourier series of the current that one switching cycle takes, through filter "
+            + "and artificial mains network of CISPR 16-1-2, 50 Ohm parallel to 50 uH with 5 Ohm";
+    private static final String LIMIT = "CISPR 15:2018 (from memory) and 47 CFR 18.307 (a)";
+
+    private NoiseFigures() {}
+
+    static List<FigureEntry> entries() {
+        return Stream.of(levels(), harmonics(), margins())
+                .flatMap(entries -> entries)
+                .toList();
+    }
+
+    private static Stream<FigureEntry> levels() {
+        return Stream.of(
+                figure(
+                                "noise.level.fundamental",
+                                "L_1",
+                                "dBuV",
+                                LEVEL,
+                                "switching frequency at each receiver, line held at its crest",
+                                SOURCE)
+                        .with(
+                                DeckKind.NOISE,
+                                s -> ConductedLimit.level(s.noise().atCrest(1))),
+                figure(
+                                "noise.level.harmonics",
+                                "L_2..10",
+                                "dBuV",
+                                LEVEL,
+                                "its harmonics 2 to 10 together, the same",
+                                SOURCE)
+                        .with(
+                                DeckKind.NOISE,
+                                s -> ConductedLimit.level(s.noise().harmonicsAtCrest())));
+    }
+
+    private static Stream<FigureEntry> harmonics() {
+        return IntStream.rangeClosed(2, ConductedNoise.HIGHEST_ORDER).mapToObj(NoiseFigures::harmonic);
+    }
+
+    private static FigureEntry harmonic(int order) {
+        String definition =
+                "its harmonic " + order + " alone, which may lie where two edges of the cycle cancel each other";
+        return figure("noise.level.harmonic." + order, "L_" + order, "dBuV", CALCULATED, definition, SOURCE)
+                .calculated(s -> ConductedLimit.level(s.noise().atCrest(order)));
+    }
+
+    private static Stream<FigureEntry> margins() {
+        return Stream.of(
+                figure(
+                                "noise.margin.quasi_peak",
+                                "M_QP",
+                                "dB",
+                                LEVEL,
+                                "least distance of harmonics 1 to 10 below the quasi-peak limit",
+                                LIMIT)
+                        .with(
+                                DeckKind.NOISE,
+                                s -> NoiseMargin.quasiPeak(s.noise().frequency(), s.noise()::atCrest)
+                                        .decibels()),
+                figure(
+                                "noise.margin.average",
+                                "M_AV",
+                                "dB",
+                                CALCULATED,
+                                "least distance of harmonics 1 to 10, averaged over the line cycle, below the average limit",
+                                LIMIT)
+                        .calculated(s -> NoiseMargin.average(s.noise().frequency(), s.noise()::mean)
+                                .decibels()),
+                figure(
+                                "noise.filter.corner",
+                                "f_c",
+                                "Hz",
+                                CALCULATED,
+                                "corner of the choke with filter and bus capacitor",
+                                "1/(2 pi sqrt(L C))")
+                        .calculated(s -> NeededFilter.corner(s.driver())),
+                figure(
+                                "noise.filter.corner_needed",
+                                "f_c,max",
+                                "Hz",
+                                CALCULATED,
+                                "highest corner with which every limit is kept; 0 where no choke does it",
+                                LIMIT)
+                        .calculated(s -> NeededFilter.corner(s.noise(), s.driver())));
+    }
+}

@@ -1,0 +1,75 @@
+package lampproof.prediction;
+
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import lampproof.physics.ConductedLimit;
+import lampproof.quasistatic.ConductedNoise;
+
+/**
+ * The harmonic that comes nearest to a limit of conducted noise, or passes it furthest.
+ *
+ * @param order harmonic of the switching frequency
+ * @param frequency its frequency [Hz]
+ * @param level its level [dBuV]
+ * @param limit its limit [dBuV]
+ */
+public record NoiseMargin(int order, double frequency, double level, double limit) {
+
+    /** A harmonic without a limit. */
+    private static final NoiseMargin UNLIMITED = new NoiseMargin(0, 0, 0, Double.MAX_VALUE);
+
+    /** Limit less level [dB]. */
+    public double decibels() {
+        return limit - level;
+    }
+
+    /** The harmonic with its level and limit. */
+    String text() {
+        return String.format(
+                Locale.ROOT,
+                "order %d at %.3g kHz %.1f dBuV, at most %.1f dBuV",
+                order,
+                1e-3 * frequency,
+                level,
+                limit);
+    }
+
+    /**
+     * Against the quasi-peak limit.
+     *
+     * @param frequency switching frequency [Hz]
+     * @param voltage rms voltage of each harmonic at a receiver [V]
+     */
+    public static NoiseMargin quasiPeak(double frequency, IntToDoubleFunction voltage) {
+        return least(ConductedLimit::quasiPeak, frequency, voltage);
+    }
+
+    /**
+     * Against the average limit.
+     *
+     * @param frequency switching frequency [Hz]
+     * @param voltage rms voltage of each harmonic at a receiver [V]
+     */
+    static NoiseMargin average(double frequency, IntToDoubleFunction voltage) {
+        return least(ConductedLimit::average, frequency, voltage);
+    }
+
+    private static NoiseMargin least(
+            DoubleFunction<OptionalDouble> limit, double frequency, IntToDoubleFunction voltage) {
+        return IntStream.rangeClosed(1, ConductedNoise.HIGHEST_ORDER)
+                .mapToObj(order ->
+                        of(order, order * frequency, voltage.applyAsDouble(order), limit.apply(order * frequency)))
+                .min(Comparator.comparingDouble(NoiseMargin::decibels))
+                .orElseThrow();
+    }
+
+    private static NoiseMargin of(int order, double frequency, double voltage, OptionalDouble limit) {
+        return limit.isEmpty()
+                ? UNLIMITED
+                : new NoiseMargin(order, frequency, ConductedLimit.level(voltage), limit.getAsDouble());
+    }
+}

@@ -1,0 +1,36 @@
+package lampproof.prediction;
+
+import java.util.List;
+import java.util.Locale;
+import lampproof.quasistatic.ConductedNoise;
+
+/** Differential-mode noise of a solved driver against the limits at the mains terminals. */
+final class NoiseRules {
+
+    private static final String SUBJECT = "conducted noise, differential mode";
+    private static final String RULE = "CISPR 15:2018 (from memory) and 47 CFR 18.307 (a), ";
+
+    private NoiseRules() {}
+
+    static List<RuleVerdict> verdicts(Solution solution) {
+        ConductedNoise noise = solution.noise();
+        return List.of(
+                verdict("quasi-peak", NoiseMargin.quasiPeak(noise.frequency(), noise::atCrest), solution),
+                verdict("average", NoiseMargin.average(noise.frequency(), noise::mean), solution));
+    }
+
+    private static RuleVerdict verdict(String detector, NoiseMargin margin, Solution solution) {
+        boolean pass = margin.decibels() >= 0;
+        return new RuleVerdict(SUBJECT, pass, RULE + detector, margin.text() + (pass ? "" : remedy(solution)));
+    }
+
+    private static String remedy(Solution solution) {
+        double needed = NeededFilter.corner(solution.noise(), solution.driver());
+        double corner = NeededFilter.corner(solution.driver());
+        String has = String.format(Locale.ROOT, "; the filter corner is %.3g kHz", 1e-3 * corner);
+        return has
+                + (needed > 0
+                        ? String.format(Locale.ROOT, " and would have to be %.3g kHz", 1e-3 * needed)
+                        : " and no choke would do");
+    }
+}
