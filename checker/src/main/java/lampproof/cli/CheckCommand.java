@@ -9,13 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import lampproof.capture.Mapping;
 import lampproof.capture.MappingText;
-import lampproof.compare.RunVerdict;
+import lampproof.cli.Checking.Checked;
 import lampproof.deck.RunFolder;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
-import lampproof.report.VerdictText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,9 +49,9 @@ final class CheckCommand extends LampproofCommand {
 
     @Override
     public Integer call() {
-        RunVerdict verdict = new Checking(new RunFolder(run), kinds(), mappings(), List.of()).verdict();
-        print(new VerdictText(style()).text(verdict));
-        return ExitCode.of(verdict.worst()).code();
+        Checked checked = new Checking(new RunFolder(run), kinds(), mappings(), List.of()).checked();
+        print(checked.text(style()));
+        return ExitCode.of(checked.verdict().worst()).code();
     }
 
     private List<Mapping> mappings() {

@@ -28,8 +28,12 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.PredictionTable;
 import lampproof.prediction.Probe;
+import lampproof.prediction.RuleVerdict;
 import lampproof.report.JunitReport;
+import lampproof.report.RuleText;
+import lampproof.report.Style;
 import lampproof.report.VerdictTable;
+import lampproof.report.VerdictText;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.spec.SpecReader;
 import lampproof.waveform.Hints;
@@ -60,17 +64,31 @@ final class Checking {
     }
 
     /**
-     * Judges every deck that the predictions name and writes the verdicts.
+     * What was found.
+     *
+     * @param verdict what the simulations say
+     * @param rules what rules say of the design
+     */
+    record Checked(RunVerdict verdict, List<RuleVerdict> rules) {
+
+        /** Both for a reader. */
+        String text(Style style) {
+            return new VerdictText(style).text(verdict) + new RuleText(style).summary(rules);
+        }
+    }
+
+    /**
+     * Judges every deck that the predictions name and the design itself, and writes the verdicts.
      *
      * @throws UserFault when spec or predictions of the run cannot be read
      */
-    RunVerdict verdict() {
+    Checked checked() {
         try (progress) {
             return judged();
         }
     }
 
-    private RunVerdict judged() {
+    private Checked judged() {
         List<Prediction> predictions = PredictionTable.read(run.predictions());
         Design design = Sizing.of(SpecReader.read(run.spec()));
         List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
@@ -82,7 +100,7 @@ final class Checking {
         WholeFile.write(run.junit(), JunitReport.text(verdict));
         RunRecord record = RunRecord.of(verdict, design, drawn, Provenance.of(run, outcomes));
         WholeFile.write(run.report(), ReportPage.html(record));
-        return verdict;
+        return new Checked(verdict, record.rules());
     }
 
     private String name() {

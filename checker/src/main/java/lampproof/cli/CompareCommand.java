@@ -13,6 +13,7 @@ import lampproof.choice.NearestChange;
 import lampproof.choice.PartTable;
 import lampproof.choice.StringRange;
 import lampproof.choice.Weights;
+import lampproof.cli.Checking.Checked;
 import lampproof.compare.RunVerdict;
 import lampproof.deck.RunFolder;
 import lampproof.fault.Finding;
@@ -20,7 +21,6 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.report.ComparisonText;
-import lampproof.report.VerdictText;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
 import lampproof.spec.SpecReader;
@@ -142,10 +142,10 @@ final class CompareCommand extends LampproofCommand {
     private List<RunVerdict> proved(List<RunFolder> runs) {
         Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         List<SimulationOutcome> outcomes = simulating.run(runs);
-        List<RunVerdict> verdicts = runs.stream()
-                .map(run -> new Checking(run, Map.of(), List.of(), outcomes).verdict())
+        List<Checked> checked = runs.stream()
+                .map(run -> new Checking(run, Map.of(), List.of(), outcomes).checked())
                 .toList();
-        verdicts.forEach(verdict -> print(new VerdictText(style()).text(verdict) + "\n"));
-        return verdicts;
+        checked.forEach(one -> print(one.text(style()) + "\n"));
+        return checked.stream().map(Checked::verdict).toList();
     }
 }

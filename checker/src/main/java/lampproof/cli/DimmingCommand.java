@@ -149,7 +149,7 @@ final class DimmingCommand extends LampproofCommand {
     }
 
     private static RunVerdict verdict(RunFolder run, List<SimulationOutcome> outcomes) {
-        return new Checking(run, Map.of(), List.of(), outcomes).verdict();
+        return new Checking(run, Map.of(), List.of(), outcomes).checked().verdict();
     }
 
     private static String name(double angle) {

@@ -1,19 +1,39 @@
 package lampproof.cli;
 
+import java.util.List;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.prediction.Figure;
 import lampproof.prediction.FigureCatalogue;
 import lampproof.report.FigureText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
 
 /** Lists the catalogue of figures. */
 @Command(
         name = "figures",
-        description = "Lists every figure: its symbol, unit, tolerance and definition.",
-        footer = {"", "Example: lampproof figures"})
+        description =
+                "Lists every figure: symbol, unit, definition, window, formula, source, tolerance and its reason.",
+        footer = {"", "Example: lampproof figures", "Example: lampproof figures line.current"})
 final class FiguresCommand extends LampproofCommand {
+
+    @Parameters(
+            paramLabel = "NAME",
+            arity = "0..1",
+            defaultValue = "",
+            description = "Only figures whose names begin like this.")
+    private String name;
 
     @Override
     public Integer call() {
-        print(new FigureText(style()).text(FigureCatalogue.figures()));
+        List<Figure> figures = FigureCatalogue.figures().stream()
+                .filter(figure -> figure.name().startsWith(name))
+                .toList();
+        if (figures.isEmpty()) {
+            throw UserFault.badInput(new Finding(
+                    "no figure begins like this", "NAME", name, "", "list them all with 'lampproof figures'"));
+        }
+        print(new FigureText(style()).text(figures));
         return ExitCode.AGREES.code();
     }
 }

@@ -2,10 +2,11 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import lampproof.deck.RunFolder;
-import lampproof.prediction.LimitVerdicts;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
+import lampproof.prediction.RuleVerdicts;
 import lampproof.report.PredictionText;
+import lampproof.report.RuleText;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,8 +34,8 @@ final class PredictCommand extends LampproofCommand {
         if (output != null) {
             write(predicted);
         }
-        PredictionText text = new PredictionText(style());
-        print(text.text(predicted.predictions()) + "\n" + text.rules(LimitVerdicts.of(predicted.solution())));
+        print(new PredictionText(style()).text(predicted.predictions()));
+        print("\n" + new RuleText(style()).text(RuleVerdicts.of(predicted.corners())));
         return ExitCode.AGREES.code();
     }
 

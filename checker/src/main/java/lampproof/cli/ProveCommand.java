@@ -4,10 +4,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lampproof.compare.RunVerdict;
+import lampproof.cli.Checking.Checked;
 import lampproof.deck.RunFolder;
 import lampproof.prediction.PredictedDesign;
-import lampproof.report.VerdictText;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
 import lampproof.spec.SpecReader;
@@ -71,8 +70,8 @@ final class ProveCommand extends LampproofCommand {
     }
 
     private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
-        RunVerdict verdict = new Checking(run, Map.of(), List.of(), outcomes).verdict();
-        print(new VerdictText(style()).text(verdict) + "\n");
-        return ExitCode.of(verdict.worst());
+        Checked checked = new Checking(run, Map.of(), List.of(), outcomes).checked();
+        print(checked.text(style()) + "\n");
+        return ExitCode.of(checked.verdict().worst());
     }
 }

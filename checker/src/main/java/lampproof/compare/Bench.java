@@ -195,6 +195,12 @@ final class Bench {
         return pass.channel(name, Map.of(one.column(), 1.0, other.column(), -1.0), 0);
     }
 
+    /** One probe and a share of another. */
+    Channel sum(Probe one, double share, Probe other) {
+        String name = one.dotted() + " and " + share + " " + other.dotted();
+        return pass.channel(name, Map.of(one.column(), 1.0, other.column(), share), 0);
+    }
+
     /** Mean power that goes into a capacitance [F] at a probed voltage. */
     Taking charging(double capacitance, Probe voltage) {
         return storing(voltage).times(StoredEnergy.ofCapacitor(capacitance, 1));

@@ -29,6 +29,7 @@ import lampproof.design.Exposure.Ratings;
 import lampproof.design.LedString;
 import lampproof.design.Line;
 import lampproof.design.Topology;
+import lampproof.measure.CycleSwing;
 import lampproof.measure.DisplacementFactor;
 import lampproof.measure.FlickerIndex;
 import lampproof.measure.FlickerPercent;
@@ -74,6 +75,9 @@ final class FigureTable {
                     figure("line.conduction_angle", FigureTable::conductionAngle),
                     figure("bridge.current.mean", b -> b.mean(BRIDGE_CURRENT)),
                     figure("bridge.current.rms", b -> b.rms(BRIDGE_CURRENT)),
+                    figure(
+                            "bridge.voltage.peak",
+                            b -> b.add(new Peak(b.window(), b.sum(BUS_VOLTAGE, 0.5, BRIDGE_VOLTAGE)))),
                     figure("bridge.loss", b -> b.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT)),
                     figure("filter.loss", Bench::filterLoss),
                     figure("bus.voltage.peak", b -> b.peak(BUS_VOLTAGE)),
@@ -106,6 +110,9 @@ final class FigureTable {
                     figure("switching.frequency.crest", FigureTable::crestFrequency),
                     figure("string.current.mean", b -> b.mean(STRING_CURRENT)),
                     figure("string.current.peak", b -> b.peak(STRING_CURRENT)),
+                    figure(
+                            "string.current.ripple.switching",
+                            b -> b.add(new CycleSwing(b.window(), b.channel(STRING_CURRENT), b.gate()))),
                     figure("string.current.ripple.line", FigureTable::lineRipple),
                     figure("string.start_time", FigureTable::startTime),
                     figure("output.ripple_current.rms", FigureTable::outputRipple),

@@ -1,7 +1,9 @@
 package lampproof.compare;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import lampproof.prediction.Corner;
 import lampproof.prediction.Prediction;
 
 /**
@@ -10,31 +12,45 @@ import lampproof.prediction.Prediction;
  * @param name name of the run
  * @param decks what each deck says
  * @param others the figures that no deck settles
+ * @param corners the figures at the least and the greatest line voltage, for which there is no deck
  */
-public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> others) {
+public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> others, List<Verdict> corners) {
 
     /** Copies the lists. */
     public RunVerdict {
         decks = List.copyOf(decks);
         others = List.copyOf(others);
+        corners = List.copyOf(corners);
     }
 
     /** The verdicts of the decks, and of the predictions that no deck settles. */
     public static RunVerdict of(String name, List<Prediction> predictions, List<DeckVerdict> decks) {
-        List<Verdict> others = predictions.stream()
-                .filter(prediction -> prediction.deck() == null)
-                .map(prediction -> Verdict.notSimulated(prediction, "no deck settles this figure"))
-                .toList();
-        return new RunVerdict(name, decks, others);
+        return new RunVerdict(
+                name,
+                decks,
+                silent(predictions, RunVerdict::isNominal, "no deck settles this figure"),
+                silent(predictions, prediction -> !isNominal(prediction), "decks have the typical line voltage"));
     }
 
-    /** Every verdict, deck by deck. */
+    private static List<Verdict> silent(List<Prediction> predictions, Predicate<Prediction> which, String reason) {
+        return predictions.stream()
+                .filter(prediction -> prediction.deck() == null)
+                .filter(which)
+                .map(prediction -> Verdict.notSimulated(prediction, reason))
+                .toList();
+    }
+
+    private static boolean isNominal(Prediction prediction) {
+        return prediction.corner() == Corner.NOMINAL;
+    }
+
+    /** Every verdict at the typical line voltage, deck by deck. */
     public List<Verdict> verdicts() {
         return Stream.concat(decks.stream().flatMap(deck -> deck.verdicts().stream()), others.stream())
                 .toList();
     }
 
-    /** How many figures have an outcome. */
+    /** How many figures have an outcome at the typical line voltage. */
     public long count(Outcome outcome) {
         return verdicts().stream()
                 .filter(verdict -> verdict.outcome() == outcome)

@@ -37,6 +37,7 @@ public final class ReportPage {
         model.put("sentence", VerdictSentence.of(run.verdict()));
         model.put("decks", run.verdict().decks().stream().map(this::deck).toList());
         model.put("groups", FigureRows.groups(run.verdict()));
+        model.put("rules", RuleRows.of(run.rules()));
         model.put("lampLosses", LossSplit.ofTheLamp(run).model());
         model.put("deckLosses", LossSplit.ofTheDeck(run).model());
         model.put("lineCycle", pictures(DeckKind.MAINS, LineCyclePlots::of));

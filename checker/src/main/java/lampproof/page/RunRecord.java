@@ -1,12 +1,16 @@
 package lampproof.page;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.LineCorners;
 import lampproof.prediction.Prediction;
+import lampproof.prediction.RuleVerdict;
+import lampproof.prediction.RuleVerdicts;
 import lampproof.prediction.Solution;
 import lampproof.waveform.WaveformFile;
 
@@ -15,12 +19,12 @@ import lampproof.waveform.WaveformFile;
  *
  * @param verdict what the simulations say
  * @param design the driver and where its values came from
- * @param solution its predicted steady state
+ * @param corners its predicted steady states
  * @param waves waveforms of the decks that have any
  * @param making who made it
  */
 public record RunRecord(
-        RunVerdict verdict, Design design, Solution solution, Map<DeckKind, WaveformFile> waves, Making making) {
+        RunVerdict verdict, Design design, LineCorners corners, Map<DeckKind, WaveformFile> waves, Making making) {
 
     /**
      * Who made the page.
@@ -38,9 +42,19 @@ public record RunRecord(
         waves = copy;
     }
 
-    /** A run of a design; its steady state is solved. */
+    /** A run of a design; its steady states are solved. */
     public static RunRecord of(RunVerdict verdict, Design design, Map<DeckKind, WaveformFile> waves, Making making) {
-        return new RunRecord(verdict, design, Solution.of(design.driver()), waves, making);
+        return new RunRecord(verdict, design, LineCorners.of(design), waves, making);
+    }
+
+    /** The predicted steady state at the typical line voltage. */
+    Solution solution() {
+        return corners.nominal();
+    }
+
+    /** What rules say of the design. */
+    public List<RuleVerdict> rules() {
+        return RuleVerdicts.of(corners);
     }
 
     /** The predicted value of a figure in a deck; without a deck, of the whole lamp. */

@@ -2,7 +2,9 @@ package lampproof.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import lampproof.prediction.Figure;
+import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Tolerance;
 
 /** The catalogue of figures for a reader. */
@@ -15,14 +17,21 @@ public final class FigureText {
         this.style = style;
     }
 
-    /** The figures as lines. */
+    /** Each figure as a heading and what is to be said of it. */
     public String text(List<Figure> figures) {
-        Grid grid =
-                new Grid("lllll").add(List.of("figure", "symbol", "unit", "tolerance", "definition"), style::heading);
-        for (Figure figure : figures) {
-            grid.add(List.of(figure.name(), figure.symbol(), figure.unit(), tolerance(figure), figure.definition()));
-        }
-        return grid.text();
+        return figures.stream().map(this::block).collect(Collectors.joining("\n"));
+    }
+
+    private String block(Figure figure) {
+        String unit = figure.unit().equals("1") ? "" : " [" + figure.unit() + "]";
+        Grid grid = new Grid("ll")
+                .add(List.of("definition", figure.definition()))
+                .add(List.of("window", FigureCatalogue.window(figure)))
+                .add(List.of("formula", figure.formula()))
+                .add(List.of("source", figure.source()))
+                .add(List.of(
+                        "tolerance", tolerance(figure) + ": " + figure.grade().reason()));
+        return style.heading(figure.name()) + "  " + figure.symbol() + unit + "\n" + grid.text();
     }
 
     private static String tolerance(Figure figure) {

@@ -1,11 +1,11 @@
 package lampproof.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
+import lampproof.prediction.Corner;
 import lampproof.prediction.Prediction;
-import lampproof.prediction.RuleVerdict;
 
 /** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
 public final class PredictionText {
@@ -26,14 +26,6 @@ public final class PredictionText {
                 + losses(predictions) + "\n"
                 + style.heading("figures") + "\n"
                 + figures(predictions);
-    }
-
-    /** What rules say of the driver as lines; a calculation is no proof of compliance, and the heading says so. */
-    public String rules(List<RuleVerdict> verdicts) {
-        String rules = verdicts.stream()
-                .map(verdict -> "  " + Printable.of(verdict.text()) + "\n")
-                .collect(Collectors.joining());
-        return style.heading("rules, by calculation, which is no proof of compliance") + "\n" + rules;
     }
 
     private static String losses(List<Prediction> predictions) {
@@ -60,23 +52,60 @@ public final class PredictionText {
 
     /** The loss of each part and their total, which add up; what a part loses in several ways stands with the figures. */
     private static boolean isLoss(Prediction prediction) {
-        return prediction.deck() == null && prediction.figure().name().startsWith(LOSS);
+        return isNominal(prediction)
+                && prediction.deck() == null
+                && prediction.figure().name().startsWith(LOSS);
     }
 
     private static boolean isTotal(Prediction prediction) {
         return prediction.figure().name().equals(TOTAL);
     }
 
+    private static boolean isNominal(Prediction prediction) {
+        return prediction.corner() == Corner.NOMINAL;
+    }
+
+    /** A figure's values at the other line voltages stand beside the last of its rows, whose window they share. */
     private String figures(List<Prediction> predictions) {
-        Grid grid = new Grid("lrrl").add(List.of("figure", "predicted", "tolerance", "deck"), style::heading);
-        for (Prediction prediction : predictions) {
-            String unit = prediction.figure().unit();
-            grid.add(List.of(
-                    prediction.figure().name(),
-                    Quantity.text(prediction.value(), unit),
-                    "+- " + Quantity.text(prediction.tolerance().around(prediction.value()), unit),
-                    prediction.deck() == null ? "none" : prediction.deck().word()));
+        List<Corner> corners = predictions.stream()
+                .map(Prediction::corner)
+                .filter(corner -> corner != Corner.NOMINAL)
+                .distinct()
+                .toList();
+        List<Prediction> nominal =
+                predictions.stream().filter(PredictionText::isNominal).toList();
+        Grid grid = new Grid("lrrl" + "r".repeat(corners.size())).add(head(corners), style::heading);
+        for (int i = 0; i < nominal.size(); i++) {
+            Prediction prediction = nominal.get(i);
+            boolean last =
+                    i + 1 == nominal.size() || !nominal.get(i + 1).figure().equals(prediction.figure());
+            List<String> cells = new ArrayList<>(cells(prediction));
+            corners.forEach(corner -> cells.add(last ? at(corner, prediction, predictions) : ""));
+            grid.add(cells);
         }
         return grid.text();
+    }
+
+    private static List<String> head(List<Corner> corners) {
+        List<String> head = new ArrayList<>(List.of("figure", "predicted", "tolerance", "deck"));
+        corners.forEach(corner -> head.add(corner.word()));
+        return head;
+    }
+
+    private static String at(Corner corner, Prediction prediction, List<Prediction> predictions) {
+        return predictions.stream()
+                .filter(each -> each.corner() == corner && each.figure().equals(prediction.figure()))
+                .map(each -> Quantity.text(each.value(), each.figure().unit()))
+                .findFirst()
+                .orElse("");
+    }
+
+    private static List<String> cells(Prediction prediction) {
+        String unit = prediction.figure().unit();
+        return List.of(
+                prediction.figure().name(),
+                Quantity.text(prediction.value(), unit),
+                "+- " + Quantity.text(prediction.tolerance().around(prediction.value()), unit),
+                prediction.deck() == null ? "none" : prediction.deck().word());
     }
 }

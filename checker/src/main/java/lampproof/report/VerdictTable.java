@@ -3,6 +3,7 @@ package lampproof.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.file.SheetText;
@@ -25,10 +26,13 @@ public final class VerdictTable {
 
     private VerdictTable() {}
 
-    /** The table, one row a figure; a value that is not known is an empty cell. */
+    /** The table, one row a figure, the corners last; a value that is not known is an empty cell. */
     public static String text(RunVerdict run) {
         return SheetText.of(
-                HEADER, run.verdicts().stream().map(VerdictTable::cells).toList());
+                HEADER,
+                Stream.concat(run.verdicts().stream(), run.corners().stream())
+                        .map(VerdictTable::cells)
+                        .toList());
     }
 
     private static List<String> cells(Verdict verdict) {

@@ -78,9 +78,9 @@ class CommandsTest {
         assertThat(lines.get(0)).isEqualTo("losses over the line cycle, largest first");
         assertThat(out.toString()).contains("\nfigures\n").contains("  line.power.mean ");
         assertThat(out.toString())
-                .contains("\nrules, by calculation, which is no proof of compliance\n")
-                .contains("  conducted noise, differential mode: not kept, CISPR 15:2018 (from memory) and"
-                        + " 47 CFR 18.307 (a), quasi-peak; order 3 at 210 kHz ");
+                .contains("\nrules and ratings, by calculation, which is no proof of compliance\n")
+                .containsPattern("  NOT KEPT  conducted noise, differential mode +order 3 at 210 kHz .*"
+                        + "CISPR 15:2018 \\(from memory\\) and 47 CFR 18.307 \\(a\\), quasi-peak");
     }
 
     @Test
@@ -180,10 +180,23 @@ class CommandsTest {
     @Test
     void figuresListsTheCatalogue() {
         assertThat(run("figures")).isZero();
-        assertThat(out.toString())
-                .startsWith("  figure")
-                .containsPattern(
-                        "\n  line\\.power\\.mean +P_in +W +2\\.00 % +mean of line voltage times line current\n");
+        assertThat(out.toString()).startsWith("""
+                        line.power.mean  P_in [W]
+                          definition  mean of line voltage times line current
+                          window      a line period; a line period behind the dimmer
+                          formula     <v i>
+                        """).contains("  tolerance   2.00 %: averages over cycles; ");
+    }
+
+    @Test
+    void figuresListsThoseThatBeginAsAsked() {
+        assertThat(run("figures", "string.flicker")).isZero();
+        assertThat(out.toString().lines().filter(line -> line.startsWith("string.flicker.")))
+                .hasSize(2);
+        assertThat(out.toString()).doesNotContain("line.power.mean");
+        assertThat(run("figures", "sting")).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("NAME: no figure begins like this, found 'sting'; list them all with 'lampproof figures'");
     }
 
     private static void assumeSimulator() {

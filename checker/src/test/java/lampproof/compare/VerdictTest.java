@@ -66,8 +66,23 @@ class VerdictTest {
         assertThat(worst(agrees, none, differs)).isEqualTo(Outcome.NO_VERDICT);
     }
 
+    @Test
+    void theFiguresOfOtherLineVoltagesAreToldButNotCounted() {
+        Prediction nominal = prediction(100, null, Corner.NOMINAL);
+        RunVerdict run = RunVerdict.of("run", List.of(nominal, prediction(90, null, Corner.LOW_LINE)), List.of());
+        assertThat(run.count(Outcome.NOT_SIMULATED)).isOne();
+        assertThat(run.corners()).singleElement().satisfies(verdict -> {
+            assertThat(verdict.prediction().value()).isEqualTo(90);
+            assertThat(verdict.reason()).isEqualTo("decks have the typical line voltage");
+        });
+    }
+
+    private static Prediction prediction(double value, DeckKind deck, Corner corner) {
+        return new Prediction(FigureCatalogue.figures().get(0), corner, deck, value, new Tolerance(0.02, 0));
+    }
+
     private static Outcome worst(Verdict... verdicts) {
-        return new RunVerdict("run", List.of(), List.of(verdicts)).worst();
+        return new RunVerdict("run", List.of(), List.of(verdicts), List.of()).worst();
     }
 
     private static Prediction prediction(double value, Tolerance tolerance) {

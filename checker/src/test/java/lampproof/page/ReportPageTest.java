@@ -135,7 +135,7 @@ class ReportPageTest {
     }
 
     private static RunVerdict run(List<Verdict> verdicts) {
-        return new RunVerdict("lamp", List.of(), verdicts);
+        return new RunVerdict("lamp", List.of(), verdicts, List.of());
     }
 
     private static int lastOfADeck(List<Verdict> verdicts) {

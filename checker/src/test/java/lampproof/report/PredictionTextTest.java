@@ -38,6 +38,17 @@ class PredictionTextTest {
         assertThat(sum).isBetween(99.5, 100.5);
     }
 
+    @Test
+    void the_values_at_the_other_line_voltages_stand_beside_the_last_row_of_a_figure() {
+        String figures = TEXT.substring(TEXT.indexOf("\nfigures"));
+        assertThat(figures).containsPattern("figure +predicted +tolerance +deck +low-line +high-line");
+        assertThat(figures.lines().filter(line -> line.contains("bus.voltage.peak ")))
+                .singleElement()
+                .asString()
+                .containsPattern("323.6 V .* mains +29[0-9.]+ V +35[0-9.]+ V");
+        assertThat(figures.lines().filter(line -> line.contains("efficiency "))).hasSize(2);
+    }
+
     private static List<String> losses() {
         return TEXT.substring(0, TEXT.indexOf("\nfigures"))
                 .lines()

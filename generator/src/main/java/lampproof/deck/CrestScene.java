@@ -5,6 +5,7 @@ import lampproof.design.Driver;
 import lampproof.event.LampEvents;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.BusSwing;
 
 /** Some tens of switching cycles with the line held at its crest. */
 record CrestScene(Solution solution) implements Scene {
@@ -27,12 +28,19 @@ record CrestScene(Solution solution) implements Scene {
         Driver driver = solution.driver();
         AnglePoint crest = solution.operation().crest();
         double series = driver.line().resistance() + driver.filter().seriesResistance();
+        double lift = BusSwing.of(driver, crest).turnOn();
         return Map.of(
-                "filterCurrent", crest.inputCurrent(),
-                "filterVoltage", driver.line().crest() - series * crest.inputCurrent(),
-                "busVoltage", crest.busVoltage(),
-                "outputVoltage", crest.outputVoltage(),
-                "inductorCurrent", crest.cycle().startCurrent(),
-                "balanceCurrent", crest.outputCurrent() - crest.stringCurrent());
+                "filterCurrent",
+                crest.inputCurrent(),
+                "filterVoltage",
+                driver.line().crest() - series * crest.inputCurrent() + lift,
+                "busVoltage",
+                crest.busVoltage() + lift,
+                "outputVoltage",
+                crest.outputVoltage(),
+                "inductorCurrent",
+                crest.cycle().startCurrent(),
+                "balanceCurrent",
+                crest.outputCurrent() - crest.stringCurrent());
     }
 }

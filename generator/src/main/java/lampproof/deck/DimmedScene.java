@@ -1,5 +1,7 @@
 package lampproof.deck;
 
+import static java.util.Map.entry;
+
 import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
@@ -56,17 +58,20 @@ record DimmedScene(Solution solution) implements Scene {
     public Map<String, Object> settings() {
         DimmedOperation dimmed = solution.dimmed().operation();
         Dimming dimming = dimmed.driver().fittings().dimming();
-        return Map.of(
-                "edge", dimming.edge().name().toLowerCase(Locale.ROOT),
-                "angle", Math.toDegrees(dimming.conduction()),
-                "closesAt", closesAt(dimming),
-                "closedFor", Math.max(PULSE_EDGE, dimming.conduction() / line().angularFrequency() - 2 * PULSE_EDGE),
-                "gatePulse", Dimming.GATE_PULSE,
-                "damping", dimming.damping(),
-                "halfPeriod", line().halfPeriod(),
-                "senseCapacitance", DimmedOperation.senseTime(solution.operation()) / SENSE_RESISTANCE,
-                "bias", dimmed.bias(),
-                "fullFrom", Dimming.FULL_CURRENT_FROM);
+        return Map.ofEntries(
+                entry("edge", dimming.edge().name().toLowerCase(Locale.ROOT)),
+                entry("closesAt", closesAt(dimming)),
+                entry(
+                        "closedFor",
+                        Math.max(PULSE_EDGE, dimming.conduction() / line().angularFrequency() - 2 * PULSE_EDGE)),
+                entry("pulseEdge", PULSE_EDGE),
+                entry("gatePulse", Dimming.GATE_PULSE),
+                entry("damping", dimming.damping()),
+                entry("halfPeriod", line().halfPeriod()),
+                entry("senseResistance", SENSE_RESISTANCE),
+                entry("senseCapacitance", DimmedOperation.senseTime(solution.operation()) / SENSE_RESISTANCE),
+                entry("bias", dimmed.bias()),
+                entry("fullFrom", Dimming.FULL_CURRENT_FROM));
     }
 
     /** A dimmer that is off closes after the end of the run [s]. */

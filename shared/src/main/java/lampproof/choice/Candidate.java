@@ -9,6 +9,7 @@ import lampproof.design.Housing;
 import lampproof.design.Sizing;
 import lampproof.design.Topology;
 import lampproof.prediction.LimitVerdicts;
+import lampproof.prediction.LineCorners;
 import lampproof.prediction.RuleVerdict;
 import lampproof.prediction.Solution;
 import lampproof.prediction.heat.Lives;
@@ -53,7 +54,7 @@ public record Candidate(
         }
         solution.temperatures().requireRated();
         Bill bill = Bill.of(design, solution, table);
-        return new Candidate(arrangement, spec, design, solution, bill, LimitVerdicts.of(solution));
+        return new Candidate(arrangement, spec, design, solution, bill, LimitVerdicts.of(LineCorners.only(solution)));
     }
 
     /** A load before the bridge does not move the steady state of the converter. */

@@ -26,10 +26,10 @@ import lampproof.spec.Vocabulary;
  *
  * @param row name of the row
  * @param least where the row begins [unit of its dimension]
- * @param most where it ends
- * @param atLeast the figure at the beginning; absent when the driver does not work there
- * @param atMost the figure at the end; absent when the driver does not work there
- * @param typical the figure as designed
+ * @param most where it ends [unit of its dimension]
+ * @param atLeast the figure at the beginning [unit of the figure]; absent when the driver does not work there
+ * @param atMost the figure at the end [unit of the figure]; absent when the driver does not work there
+ * @param typical the figure as designed [unit of the figure]
  */
 public record Sensitivity(
         String row, double least, double most, OptionalDouble atLeast, OptionalDouble atMost, double typical) {

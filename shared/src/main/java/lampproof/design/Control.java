@@ -26,6 +26,16 @@ public record Control(
 
     private static final double FOLLOW_PERIODS = 3;
 
+    /** The same cell with another longest on-time and another blanking time [s]. */
+    public Control limited(double longest, double blank) {
+        return new Control(law, frequency, offTime, minOffTime, longest, delay, blank, shaping, slope);
+    }
+
+    /** The same cell with another off-time [s]. */
+    public Control resting(double time) {
+        return new Control(law, frequency, time, minOffTime, maxOnTime, delay, blanking, shaping, slope);
+    }
+
     /** Time constant with which the reference follows the bus voltage, three switching periods [s]. */
     public double followTime() {
         return FOLLOW_PERIODS / frequency;

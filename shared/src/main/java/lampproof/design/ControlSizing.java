@@ -14,14 +14,13 @@ final class ControlSizing {
     }
 
     Control control() {
-        double delay = choose.amount("switching.delay", "60 ns from comparator to switch", () -> 60e-9);
         return new Control(
                 demand.law(),
                 demand.frequency(),
                 offTime(),
                 minOffTime(),
                 maxOnTime(),
-                delay,
+                delay(choose),
                 blanking(),
                 demand.shaping(),
                 slope());
@@ -54,6 +53,11 @@ final class ControlSizing {
                 "switching.max_on_time",
                 clocked ? "nine tenths of the period" : "twice the crest period",
                 () -> Rounding.twoDigits((clocked ? 0.9 : 2) / demand.frequency()));
+    }
+
+    /** Time from comparator to switch [s]. */
+    static double delay(Choosing choose) {
+        return choose.amount("switching.delay", "60 ns from comparator to switch", () -> 60e-9);
     }
 
     private double blanking() {

@@ -24,7 +24,7 @@ final class DimmingSizing {
         double resistance = choose.amount(
                 "bleeder.resistance",
                 "a dimmer that is off leaves a tenth of the line voltage, E12",
-                () -> E12.down(0.1 / (line.angularFrequency() * Math.max(1e-9, capacitance))));
+                () -> E12.down(0.1 / (line.angularFrequency() * capacitance)));
         double threshold = choose.amount(
                 "bleeder.threshold", "a fifth of the line crest", () -> Rounding.twoDigits(0.2 * line.crest()));
         double topUp = choose.amount(

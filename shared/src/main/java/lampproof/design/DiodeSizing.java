@@ -11,9 +11,11 @@ final class DiodeSizing {
 
     static Rectifier diode(Choosing choose, Demand demand) {
         Rectifier diode = rectifier(choose, "diode", 0.9, demand.crest().peak());
-        choose.amount("diode.voltage_rating", Stress.RULE, () -> Stress.voltageClass(demand));
+        choose.amount("diode.voltage_rating", Stress.RULE, () -> Stress.voltageClass(choose, demand));
         choose.amount(
-                "diode.current_rating", "twice its mean current, class", () -> Stress.currentClass(meanOf(demand)));
+                "diode.current_rating",
+                "mean current, with 10 % to spare at derating.current, class",
+                () -> Stress.currentClass(choose, demand.string().current()));
         return diode;
     }
 
@@ -32,9 +34,5 @@ final class DiodeSizing {
         double resistance =
                 choose.amount(part + ".resistance", "small junction diode", () -> Rounding.twoDigits(0.03 / current));
         return Rectifier.through(drop, current, 1.8, resistance);
-    }
-
-    private static double meanOf(Demand demand) {
-        return 2 * demand.string().current();
     }
 }

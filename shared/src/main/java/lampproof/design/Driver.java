@@ -34,20 +34,7 @@ public record Driver(
 
     /** The same driver on another line. */
     public Driver on(Line other) {
-        return new Driver(
-                topology,
-                other,
-                filter,
-                bridge,
-                busCapacitance,
-                inductor,
-                powerSwitch,
-                diode,
-                senseResistance,
-                output,
-                string,
-                control,
-                fittings);
+        return changed(other, inductor, fittings);
     }
 
     /** The same driver with another filter. */
@@ -70,37 +57,28 @@ public record Driver(
 
     /** The same driver behind another dimmer. */
     public Driver behind(Dimming other) {
-        return new Driver(
-                topology,
-                line,
-                filter,
-                bridge,
-                busCapacitance,
-                inductor,
-                powerSwitch,
-                diode,
-                senseResistance,
-                output,
-                string,
-                control,
-                fittings.with(other));
+        return changed(line, inductor, fittings.with(other));
     }
 
     /** The same driver with another inductor. */
     public Driver with(Inductor other) {
+        return changed(line, other, fittings);
+    }
+
+    private Driver changed(Line newLine, Inductor newInductor, Fittings newFittings) {
         return new Driver(
                 topology,
-                line,
+                newLine,
                 filter,
                 bridge,
                 busCapacitance,
-                other,
+                newInductor,
                 powerSwitch,
                 diode,
                 senseResistance,
                 output,
                 string,
                 control,
-                fittings);
+                newFittings);
     }
 }

@@ -11,6 +11,7 @@ package lampproof.design;
  * @param surge surge on the mains
  * @param powerUpAngle line angle at which the line comes on to a dead lamp [rad]
  * @param ratings what the parts are rated for
+ * @param derating how much of that ordinary use may take
  */
 public record Exposure(
         double voltageLimit,
@@ -20,7 +21,8 @@ public record Exposure(
         double shortResistance,
         Surge surge,
         double powerUpAngle,
-        Ratings ratings) {
+        Ratings ratings,
+        Derating derating) {
 
     /**
      * What parts are rated for.
@@ -30,7 +32,17 @@ public record Exposure(
      * @param switchVoltage switch [V]
      * @param switchCurrent peak current of the switch [A]
      * @param diodeVoltage diode [V]
+     * @param diodeCurrent mean current of the diode [A]
+     * @param bridgeVoltage a bridge diode [V]
+     * @param bridgeCurrent mean current of a bridge diode [A]
      */
     public record Ratings(
-            double busVoltage, double outputVoltage, double switchVoltage, double switchCurrent, double diodeVoltage) {}
+            double busVoltage,
+            double outputVoltage,
+            double switchVoltage,
+            double switchCurrent,
+            double diodeVoltage,
+            double diodeCurrent,
+            double bridgeVoltage,
+            double bridgeCurrent) {}
 }

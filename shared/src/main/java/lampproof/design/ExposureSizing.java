@@ -36,12 +36,37 @@ final class ExposureSizing {
                         "200 us: restart timer of boundary controllers, common practice, no source",
                         () -> RESTART),
                 choose.amount("string.short_resistance", "1 Ohm of wire and fault contact", () -> 1),
-                surge(),
+                surge(choose),
                 Math.toRadians(choose.amount("decks.power_up_angle", "at the crest: the greatest inrush", () -> 90)),
-                ratings());
+                ratings(),
+                Derating.of(choose));
     }
 
-    private Surge surge() {
+    /**
+     * Switch current with the string shorted [A]: the shortest on-time lifts it until diode, winding and short take as much
+     * in the off-time. A step-up converter cannot limit it.
+     */
+    private double shortedPeak() {
+        if (demand.isStepUp()) {
+            return 0;
+        }
+        double on = ControlSizing.blanking(choose) + ControlSizing.delay(choose);
+        double rise = demand.highestCrest() * on / choose.known("inductor.inductance");
+        double once = choose.known("switching.current_limit") + rise;
+        return demand.law() == Law.BOUNDARY ? once : Math.max(once, balance(on) + 0.5 * rise);
+    }
+
+    private double balance(double on) {
+        double off =
+                demand.law() == Law.FIXED_OFF_TIME ? choose.known("switching.off_time") : 1 / demand.frequency() - on;
+        double resistance = choose.known("inductor.resistance")
+                + choose.known("diode.resistance")
+                + choose.known("string.short_resistance");
+        return (demand.highestCrest() * on / off - choose.known("diode.drop")) / resistance;
+    }
+
+    /** The surge that the lamp is tried with. */
+    static Surge surge(Choosing choose) {
         Wave wave = Wave.valueOf(choose.word("surge.wave", "ring: the usual trial of lamps", "ring")
                 .toUpperCase(Locale.ROOT));
         boolean ring = wave == Wave.RING;
@@ -58,11 +83,19 @@ final class ExposureSizing {
     }
 
     private Ratings ratings() {
+        choose.amount(
+                "switch.current_rating",
+                "peak at the lowest line, with 10 % to spare at derating.current, and in a step-down converter that of a "
+                        + "shorted string, class",
+                () -> Stress.currentClass(choose, demand.lowestCrest().peak(), shortedPeak()));
         return new Ratings(
                 choose.known("bus.voltage_rating"),
                 choose.known("output.voltage_rating"),
                 choose.known("switch.voltage_rating"),
                 choose.known("switch.current_rating"),
-                choose.known("diode.voltage_rating"));
+                choose.known("diode.voltage_rating"),
+                choose.known("diode.current_rating"),
+                choose.known("bridge.voltage_rating"),
+                choose.known("bridge.current_rating"));
     }
 }

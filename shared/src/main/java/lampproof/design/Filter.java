@@ -11,6 +11,11 @@ package lampproof.design;
  */
 public record Filter(double fuseResistance, double inductance, double resistance, double damping, double capacitance) {
 
+    /** Magnitude of the admittance of inductor and damping side by side at an angular frequency [rad/s]; in [S]. */
+    public double admittance(double omega) {
+        return Math.hypot(1 / damping, 1 / (omega * inductance));
+    }
+
     /** Resistance that the line-frequency current meets [Ohm]: fuse in series with winding across damping. */
     public double seriesResistance() {
         return fuseResistance + resistance * damping / (resistance + damping);

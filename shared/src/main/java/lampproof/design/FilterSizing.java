@@ -22,15 +22,10 @@ final class FilterSizing {
     }
 
     double busCapacitance() {
-        double capacitance = choose.amount(
+        return choose.amount(
                 "bus.capacitance",
                 "a tenth of what would turn the line current by 45 degrees, E6",
                 () -> E6.nearest(0.1 * displacement()));
-        choose.amount(
-                "bus.voltage_rating",
-                "crest of the highest line at 90 % of the rating, film class",
-                () -> Rounding.rating(demand.highestCrest() / 0.9, CLASSES));
-        return capacitance;
     }
 
     /** Capacitance whose reactive current equals the active one [F]. */
@@ -74,7 +69,22 @@ final class FilterSizing {
     }
 
     Rectifier bridge() {
+        choose.amount(
+                "bus.voltage_rating",
+                "crest of the highest line at derating.capacitor, and with the surge at the whole rating, film class",
+                () -> Rounding.rating(busStress(), CLASSES));
+        choose.amount("bridge.voltage_rating", Stress.RULE, () -> Stress.bridgeVoltageClass(choose, demand));
+        choose.amount(
+                "bridge.current_rating",
+                "half the mean line current at the lowest line, with 10 % to spare at derating.current, class",
+                () -> Stress.currentClass(
+                        choose, 0.5 * demand.power() / demand.lines().least()));
         return DiodeSizing.rectifier(
                 choose, "bridge", 0.8, demand.power() / demand.line().voltage());
+    }
+
+    private double busStress() {
+        double crest = demand.highestCrest();
+        return Math.max(crest / Derating.of(choose).capacitor(), crest + LetThrough.of(choose));
     }
 }

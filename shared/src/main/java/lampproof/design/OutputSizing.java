@@ -25,8 +25,13 @@ final class OutputSizing {
         double capacitance = choose.amount("output.capacitance", smoothing.rule(), () -> E6.up(capacitance(smoothing)));
         choose.amount(
                 "output.voltage_rating",
-                "coldest string voltage with 10 % of overshoot at 90 % of the rating, class",
-                () -> Rounding.rating(1.1 * 1.05 * demand.stringVoltage() / 0.9, CLASSES));
+                "coldest string voltage with 10 % of overshoot at derating.capacitor, class",
+                () -> Rounding.rating(
+                        1.1
+                                * 1.05
+                                * demand.stringVoltage()
+                                / Derating.of(choose).capacitor(),
+                        CLASSES));
         return new Output(capacitance);
     }
 

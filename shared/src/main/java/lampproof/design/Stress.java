@@ -5,10 +5,10 @@ final class Stress {
 
     /** How a voltage rating is chosen. */
     static final String RULE =
-            "highest line crest, or coldest string voltage, with 10 % of surge at 80 % of the rating";
+            "highest line crest, or coldest string voltage, with 10 % to spare at derating.voltage; surge at the whole rating";
 
-    private static final double SURGE = 1.1;
-    private static final double DERATING = 0.8;
+    private static final double SPARE = 1.1;
+    private static final double COLD = 1.05;
     private static final double[] VOLTAGES = {
         30, 60, 100, 150, 200, 250, 300, 400, 500, 600, 650, 700, 800, 900, 1000, 1200
     };
@@ -16,15 +16,32 @@ final class Stress {
 
     private Stress() {}
 
-    /** Voltage class of switch and diode [V]. */
-    static double voltageClass(Demand demand) {
-        double cold = 1.05 * demand.stringVoltage();
-        double worst = demand.isStepUp() ? cold : demand.highestCrest();
-        return Rounding.rating(SURGE * worst / DERATING, VOLTAGES);
+    /** Voltage class of switch and diode [V]: a step-down converter hands on what a surge does to the bus. */
+    static double voltageClass(Choosing choose, Demand demand) {
+        double share = Derating.of(choose).voltage();
+        return demand.isStepUp()
+                ? Rounding.rating(SPARE * COLD * demand.stringVoltage() / share, VOLTAGES)
+                : Rounding.rating(behindLine(demand.highestCrest(), share, choose), VOLTAGES);
     }
 
-    /** Current class for a stress [A]. */
-    static double currentClass(double stress) {
-        return Rounding.rating(stress, CURRENTS);
+    /** Voltage class of a bridge diode [V]. */
+    static double bridgeVoltageClass(Choosing choose, Demand demand) {
+        return Rounding.rating(
+                behindLine(demand.highestCrest(), Derating.of(choose).voltage(), choose), VOLTAGES);
+    }
+
+    /** Rating that stands a line crest with some to spare at a share of it, and a surge at all of it [V]. */
+    private static double behindLine(double crest, double share, Choosing choose) {
+        return Math.max(SPARE * crest / share, crest + LetThrough.of(choose));
+    }
+
+    /** Current class for a current [A] in ordinary use. */
+    static double currentClass(Choosing choose, double current) {
+        return currentClass(choose, current, 0);
+    }
+
+    /** Current class for a current [A] in ordinary use and one in a fault. */
+    static double currentClass(Choosing choose, double current, double fault) {
+        return Rounding.rating(Math.max(SPARE * current / Derating.of(choose).current(), SPARE * fault), CURRENTS);
     }
 }

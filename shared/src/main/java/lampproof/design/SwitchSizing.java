@@ -22,11 +22,7 @@ final class SwitchSizing {
                 "switch.capacitance",
                 "100 pF Ohm of silicon and 10 pF of diode and winding",
                 () -> Rounding.twoDigits(100e-12 / resistance + 10e-12));
-        choose.amount("switch.voltage_rating", Stress.RULE, () -> Stress.voltageClass(demand));
-        choose.amount(
-                "switch.current_rating",
-                "peak at the lowest line at 60 % of the rating, class",
-                () -> Stress.currentClass(demand.lowestCrest().peak() / 0.6));
+        choose.amount("switch.voltage_rating", Stress.RULE, () -> Stress.voltageClass(choose, demand));
         return new PowerSwitch(resistance, capacitance);
     }
 
@@ -43,7 +39,7 @@ final class SwitchSizing {
     }
 
     Edges edges(PowerSwitch powerSwitch) {
-        double silicon = 0.04e-9 * Stress.voltageClass(demand);
+        double silicon = 0.04e-9 * Stress.voltageClass(choose, demand);
         double charge = choose.amount(
                 "switch.gate_charge",
                 "0.04 nC Ohm of silicon for each volt of its class, and 1 nC",

@@ -33,6 +33,14 @@ final class BusFigures {
                         .mains(s -> s.line().bridgeMean()),
                 figure("bridge.current.rms", "I_br,rms", "A", MEAN, "rms current out of the bridge", MODEL)
                         .mains(s -> s.line().bridgeRms()),
+                figure(
+                                "bridge.voltage.peak",
+                                "V_br,pk",
+                                "V",
+                                PEAK,
+                                "greatest reverse voltage of a bridge diode: bus and half the drop of the conducting two",
+                                MODEL)
+                        .mains(Solution::bridgeReverseVoltage),
                 figure("bridge.loss", "P_br", "W", LOSS, "mean of bridge voltage times bridge current", JUNCTION)
                         .mains(s -> s.line().bridgeLoss()),
                 figure("filter.loss", "P_f", "W", LOSS, "loss in fuse, filter winding and line resistance", OHM)

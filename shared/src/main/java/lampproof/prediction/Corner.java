@@ -5,11 +5,22 @@ import java.util.Locale;
 /** The line voltage that a prediction is made for. */
 public enum Corner {
     /** The typical line voltage. */
-    NOMINAL,
+    NOMINAL("the typical line voltage"),
     /** The least line voltage of the spec. */
-    LOW_LINE,
+    LOW_LINE("the least line voltage"),
     /** The greatest line voltage of the spec. */
-    HIGH_LINE;
+    HIGH_LINE("the greatest line voltage");
+
+    private final String phrase;
+
+    Corner(String phrase) {
+        this.phrase = phrase;
+    }
+
+    /** The line voltage in words. */
+    String phrase() {
+        return phrase;
+    }
 
     /** The word in tables. */
     public String word() {

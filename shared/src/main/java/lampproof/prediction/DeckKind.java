@@ -35,6 +35,17 @@ public enum DeckKind {
         return EVENTS.contains(this);
     }
 
+    /** The span of time over which its figures are taken. */
+    String span() {
+        return switch (this) {
+            case CREST -> "switching cycles at the crest";
+            case NOISE -> "switching cycles at the crest behind the artificial mains network";
+            case MAINS -> "a line period";
+            case DIMMED -> "a line period behind the dimmer";
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> "the whole deck " + word();
+        };
+    }
+
     /** Whether the line is held at its crest. */
     public boolean held() {
         return this == CREST || this == NOISE;

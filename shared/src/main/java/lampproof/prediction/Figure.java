@@ -10,4 +10,10 @@ package lampproof.prediction;
  * @param definition what it is, over which window and which average
  * @param source where the formula comes from
  */
-public record Figure(String name, String symbol, String unit, Grade grade, String definition, String source) {}
+public record Figure(String name, String symbol, String unit, Grade grade, String definition, String source) {
+
+    /** Its formula in a line, with the symbols of other figures. */
+    public String formula() {
+        return Formulas.of(name);
+    }
+}

@@ -1,6 +1,7 @@
 package lampproof.prediction;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Every figure that lampproof knows, in the order of the power from the wall to the string. */
@@ -32,6 +33,18 @@ public final class FigureCatalogue {
     /** The figures, in order. */
     public static List<Figure> figures() {
         return ENTRIES.stream().map(FigureEntry::figure).toList();
+    }
+
+    /** Over what a figure is taken: the spans of the decks that settle it, or the half cycle of the model. */
+    public static String window(Figure figure) {
+        return ENTRIES.stream()
+                .filter(entry -> entry.figure().equals(figure))
+                .flatMap(entry -> entry.readings().stream())
+                .map(reading -> reading.deck() == null
+                        ? "half cycle of the model"
+                        : reading.deck().span())
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     /** The figures that at least one deck settles, in order. */

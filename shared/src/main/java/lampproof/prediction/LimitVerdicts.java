@@ -3,6 +3,7 @@ package lampproof.prediction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Topology;
 import lampproof.physics.DisplacementFactorFloor;
@@ -11,22 +12,22 @@ import lampproof.physics.LimitVerdict;
 import lampproof.physics.SubharmonicStability;
 import lampproof.quasistatic.AnglePoint;
 
-/** What the rules say of a solved driver: harmonics, displacement, conducted noise, flicker, and the stability of its control. */
+/** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */
 public final class LimitVerdicts {
 
     private LimitVerdicts() {}
 
     /** One verdict for each rule that concerns the driver. A calculation is no proof of compliance. */
-    public static List<RuleVerdict> of(Solution solution) {
+    public static List<RuleVerdict> of(LineCorners corners) {
+        Solution solution = corners.nominal();
         List<RuleVerdict> verdicts = new ArrayList<>(HarmonicRules.verdicts(solution));
         verdicts.add(displacement(solution));
-        verdicts.addAll(NoiseRules.verdicts(solution));
         double depth = solution.string().percentFlicker();
         double frequency = solution.rippleFrequency();
         verdicts.add(flicker(FlickerLimit.judgeLowRisk(frequency, depth), frequency));
         verdicts.add(flicker(FlickerLimit.judgeNoEffect(frequency, depth), frequency));
         if (solution.driver().control().law() == Law.PEAK_CURRENT) {
-            verdicts.add(stability(solution));
+            verdicts.add(stability(corners));
         }
         return List.copyOf(verdicts);
     }
@@ -51,27 +52,53 @@ public final class LimitVerdicts {
         return new RuleVerdict("percent flicker", verdict.pass(), verdict.rule(), number);
     }
 
-    /** The line angle at which a disturbance of the inductor current grows the most. */
-    private static RuleVerdict stability(Solution solution) {
-        double growth = solution.operation().points().stream()
-                .filter(point -> point.cycle() != null && point.cycle().continuous())
-                .filter(point -> source(solution, point) > 0)
-                .mapToDouble(point -> Math.abs(growth(solution, point)))
+    /** At the line voltage and angle at which a disturbance of the inductor current grows the most. */
+    private static RuleVerdict stability(LineCorners corners) {
+        double growth = corners.solutions().values().stream()
+                .flatMapToDouble(solution -> continuous(solution).mapToDouble(point -> growth(solution, point)))
                 .max()
                 .orElse(0);
+        boolean stable = growth < 1;
         String number = String.format(Locale.ROOT, "a disturbance becomes %.2f of itself, at most 1", growth);
         String rule = "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, slopes of a period";
-        return new RuleVerdict("subharmonic stability", growth < 1, rule, number);
+        return new RuleVerdict("subharmonic stability", stable, rule, stable ? number : number + cure(corners));
+    }
+
+    private static String cure(LineCorners corners) {
+        double ramp = corners.solutions().values().stream()
+                .flatMapToDouble(solution -> continuous(solution).mapToDouble(point -> leastRamp(solution, point)))
+                .max()
+                .orElseThrow();
+        return String.format(Locale.ROOT, "; a switching.slope above %.3g kA/s would do", ramp / 1e3);
+    }
+
+    private static Stream<AnglePoint> continuous(Solution solution) {
+        return solution.operation().points().stream()
+                .filter(point -> point.cycle() != null && point.cycle().continuous())
+                .filter(point -> source(solution, point) > 0);
     }
 
     private static double growth(Solution solution, AnglePoint point) {
-        double inductance = solution.driver().inductor().inductance();
-        double source = source(solution, point);
-        double swing = isStepUp(solution) ? point.outputVoltage() : point.busVoltage();
-        return SubharmonicStability.growth(
-                source / inductance,
-                Math.max(0, swing - source) / inductance,
-                solution.driver().control().slope());
+        return Math.abs(SubharmonicStability.growth(
+                onSlope(solution, point),
+                offSlope(solution, point),
+                solution.driver().control().slope()));
+    }
+
+    private static double leastRamp(Solution solution, AnglePoint point) {
+        return SubharmonicStability.leastRamp(onSlope(solution, point), offSlope(solution, point));
+    }
+
+    /** Rise of the inductor current while the switch conducts [A/s]. */
+    private static double onSlope(Solution solution, AnglePoint point) {
+        return source(solution, point) / solution.driver().inductor().inductance();
+    }
+
+    /** Fall of the inductor current while the diode conducts [A/s]. */
+    private static double offSlope(Solution solution, AnglePoint point) {
+        double whole = isStepUp(solution) ? point.outputVoltage() : point.busVoltage();
+        return Math.max(0, whole - source(solution, point))
+                / solution.driver().inductor().inductance();
     }
 
     /** What drives the inductor current up [V]; a reference is not reached where nothing does. */

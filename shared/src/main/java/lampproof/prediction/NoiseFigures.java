@@ -88,7 +88,7 @@ final class NoiseFigures {
                                 "Hz",
                                 CALCULATED,
                                 "corner of the choke with filter and bus capacitor",
-                                "1/(2 pi sqrt(L C))")
+                                "resonance of choke and capacitors, textbook form, no source")
                         .calculated(s -> NeededFilter.corner(s.driver())),
                 figure(
                                 "noise.filter.corner_needed",

@@ -5,14 +5,15 @@ import java.util.Locale;
 import lampproof.quasistatic.ConductedNoise;
 
 /** Differential-mode noise of a solved driver against the limits at the mains terminals. */
-final class NoiseRules {
+public final class NoiseRules {
 
     private static final String SUBJECT = "conducted noise, differential mode";
     private static final String RULE = "CISPR 15:2018 (from memory) and 47 CFR 18.307 (a), ";
 
     private NoiseRules() {}
 
-    static List<RuleVerdict> verdicts(Solution solution) {
+    /** One verdict for each detector. A calculation is no proof of compliance. */
+    public static List<RuleVerdict> verdicts(Solution solution) {
         ConductedNoise noise = solution.noise();
         return List.of(
                 verdict("quasi-peak", NoiseMargin.quasiPeak(noise.frequency(), noise::atCrest), solution),

@@ -14,11 +14,11 @@ import lampproof.spec.Spec;
  * Everything that follows from a spec before anything is simulated.
  *
  * @param design the driver and where its values came from
- * @param solution its periodic steady state
- * @param predictions what its figures should be
+ * @param corners its periodic steady states at the line voltages of the spec
+ * @param predictions what its figures should be at the typical, the least and the greatest line voltage
  * @param decks the decks that are to settle them
  */
-public record PredictedDesign(Design design, Solution solution, List<Prediction> predictions, Set<DeckKind> decks) {
+public record PredictedDesign(Design design, LineCorners corners, List<Prediction> predictions, Set<DeckKind> decks) {
 
     /** Copies the predictions. */
     public PredictedDesign {
@@ -44,11 +44,16 @@ public record PredictedDesign(Design design, Solution solution, List<Prediction>
         Tolerances tolerances = new Tolerances(spec);
         Design design = Sizing.of(spec);
         requireDimmer(design, decks);
-        Solution solution = Solution.of(design.driver());
-        List<Prediction> predictions = Predictions.of(solution, Corner.NOMINAL, decks).stream()
+        LineCorners corners = LineCorners.of(design);
+        List<Prediction> predictions = Predictions.atCorners(corners, decks).stream()
                 .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
                 .toList();
-        return new PredictedDesign(design, solution, predictions, decks);
+        return new PredictedDesign(design, corners, predictions, decks);
+    }
+
+    /** The periodic steady state at the typical line voltage. */
+    public Solution solution() {
+        return corners.nominal();
     }
 
     private static void requireDimmer(Design design, Set<DeckKind> decks) {

@@ -3,9 +3,6 @@ package lampproof.prediction;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import lampproof.design.Design;
-import lampproof.spec.Amount;
-import lampproof.spec.SpecRow;
 
 /** Predictions of every figure of the catalogue. */
 public final class Predictions {
@@ -44,41 +41,21 @@ public final class Predictions {
     }
 
     /**
-     * Every figure at the typical line voltage, then at the least and the greatest one of the spec where they differ from
-     * it, with the string current kept. Decks are made for the typical line voltage only; elsewhere each figure has one
-     * row that no deck settles.
-     *
-     * @throws lampproof.fault.UserFault when a part becomes hotter than it is rated for
+     * Every figure at the typical line voltage, then at the least and the greatest one of the spec. Decks are made for the
+     * typical line voltage only; elsewhere each figure has one row that no deck settles.
      */
-    public static List<Prediction> atCorners(Design design) {
-        Amount line = lineVoltage(design);
-        Stream<Prediction> nominal = of(Solution.of(design.driver()), Corner.NOMINAL).stream();
-        return Stream.of(
-                        nominal,
-                        at(design, line.least(), line.typical(), Corner.LOW_LINE),
-                        at(design, line.most(), line.typical(), Corner.HIGH_LINE))
-                .flatMap(rows -> rows)
+    public static List<Prediction> atCorners(LineCorners corners, Set<DeckKind> decks) {
+        return corners.solutions().entrySet().stream()
+                .flatMap(corner -> corner.getKey() == Corner.NOMINAL
+                        ? ofAny(corner.getValue(), Corner.NOMINAL, decks).stream()
+                        : widest(corner.getValue(), corner.getKey()))
                 .toList();
     }
 
-    private static Stream<Prediction> at(Design design, double voltage, double typical, Corner corner) {
-        if (voltage == typical) {
-            return Stream.empty();
-        }
-        Solution solution = Solution.of(design.at(voltage).driver());
-        solution.temperatures().requireRated();
+    private static Stream<Prediction> widest(Solution solution, Corner corner) {
         return FigureCatalogue.entries().stream()
                 .flatMap(entry ->
                         entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
-    }
-
-    private static Amount lineVoltage(Design design) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals("line.voltage"))
-                .map(SpecRow::setting)
-                .map(Amount.class::cast)
-                .findFirst()
-                .orElseThrow();
     }
 
     private static Prediction prediction(

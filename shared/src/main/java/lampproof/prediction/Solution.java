@@ -4,6 +4,7 @@ import lampproof.design.Driver;
 import lampproof.design.Exposure.Ratings;
 import lampproof.design.Fittings;
 import lampproof.design.LedString;
+import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 import lampproof.event.EventResult;
 import lampproof.event.LampEvents;
@@ -98,6 +99,13 @@ public record Solution(
         return stepUp() ? crestString.peakVoltage() : crest.busVoltage() + 0.5 * crest.busRipple();
     }
 
+    /** Greatest reverse voltage of a bridge diode [V]: what the bus and the diode that conducts drop. */
+    double bridgeReverseVoltage() {
+        Rectifier bridge = driver().bridge();
+        double current = operation.crest().bridgeCurrent();
+        return line.busPeak() + bridge.junction(current) + bridge.resistance() * current;
+    }
+
     private boolean stepUp() {
         return driver().topology() == Topology.STEP_UP;
     }
@@ -159,6 +167,11 @@ public record Solution(
     /** Saturation current over the greatest inductor current, less one [%]. */
     public double saturationMargin() {
         return 100 * (fittings().winding().saturationCurrent() / stage.inductorPeak() - 1);
+    }
+
+    /** Greatest output voltage with the junctions as cold as the air in which the lamp starts [V]. */
+    double coldOutputVoltage() {
+        return string.peakVoltage() + coldStringVoltage() - stringVoltage(RATED_TEMPERATURE);
     }
 
     /** String voltage at its mean current and the temperature of its junctions [V]. */

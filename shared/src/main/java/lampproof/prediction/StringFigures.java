@@ -72,9 +72,9 @@ final class StringFigures {
                                 "dI_s,sw",
                                 "A",
                                 PEAK,
-                                "swing of the string current within a switching cycle at the crest of the line",
+                                "swing of the string current within a switching cycle at the crest of the line, less its drift over the cycle",
                                 MODEL)
-                        .calculated(s -> s.crestString().switchingRipple()),
+                        .crest(s -> s.crestString().switchingRipple()),
                 figure(
                                 "output.ripple_current.rms",
                                 "I_C,o",

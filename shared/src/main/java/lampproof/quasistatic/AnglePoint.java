@@ -28,6 +28,11 @@ public record AnglePoint(
         double stringCurrent,
         CellCycle cycle) {
 
+    /** Mean current that a gate takes with a charge of so much [C] in each cycle; in [A]. */
+    public double gateCurrent(double charge) {
+        return cycle == null ? 0 : charge / cycle.period();
+    }
+
     /** Mean square of the switching ripple in the current that the converter takes [A^2]. */
     double inputRippleSquare(boolean stepUp) {
         if (cycle == null) {

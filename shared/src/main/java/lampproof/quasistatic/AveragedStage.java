@@ -131,7 +131,7 @@ final class AveragedStage {
 
     private void solve(double bus) {
         solvedBus = bus;
-        cycle = switches(bus) ? converter.cycle(bus, followed, middle, setPoint, guess) : null;
+        cycle = switches(bus) ? converter.cycle(bus, followed, middle, setPoint, guess, cycle) : null;
         double rate = cycle == null ? 0 : 1 / cycle.period();
         inputCurrent = cycle == null ? 0 : converter.inputCharge(cycle) * rate;
         outputCurrent = cycle == null ? 0 : converter.outputCharge(cycle) * rate;

@@ -7,11 +7,15 @@ import lampproof.design.Topology;
 /** A cell in its place between bus and output. */
 final class Converter {
 
+    /** More than this share of a voltage cannot be a small ripple on it. */
+    private static final double MOST_SWING = 0.5;
+
     private final boolean stepUp;
     private final Rectifier diode;
     private final SwitchingCell cell;
     private final ControlRule rule;
     private final double step;
+    private final double capacitance;
 
     /**
      * The converter of a driver.
@@ -21,6 +25,7 @@ final class Converter {
      */
     Converter(Driver driver, double step) {
         this.step = step;
+        this.capacitance = BusSwing.capacitance(driver);
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.diode = driver.diode();
         this.cell = SwitchingCell.of(driver);
@@ -34,32 +39,43 @@ final class Converter {
      * @param outputVoltage voltage of the output capacitor [V]
      * @param setPoint on-time [s] or peak current [A]
      * @param guess start current at the line angle before [A]
+     * @param before the cycle at the line angle before; null when there was none
      */
-    CellCycle cycle(double busVoltage, double outputVoltage, double setPoint, double guess) {
-        return cycle(busVoltage, busVoltage, outputVoltage, setPoint, guess);
+    CellCycle cycle(double busVoltage, double outputVoltage, double setPoint, double guess, CellCycle before) {
+        return cycle(busVoltage, busVoltage, outputVoltage, setPoint, guess, before);
     }
 
     /** The same while a shaped reference still follows another bus voltage [V] than that of now. */
-    CellCycle cycle(double busVoltage, double followed, double outputVoltage, double setPoint, double guess) {
+    CellCycle cycle(
+            double busVoltage, double followed, double outputVoltage, double setPoint, double guess, CellCycle before) {
         double source = stepUp ? busVoltage : busVoltage - outputVoltage;
         if (!(source > 0)) {
             return null;
         }
         Supply supply = new Supply(source, busVoltage, followed, outputVoltage);
-        CellCycle first = cycleFrom(guess, supply, setPoint, guess);
-        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first.peakCurrent());
+        CellCycle first = cycleFrom(guess, supply, setPoint, before);
+        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first);
         if (!first.continuous() || !second.continuous()) {
             return second;
         }
         double start = after(step / second.period(), guess, first.nextStart(), second.nextStart());
-        return cycleFrom(start, supply, setPoint, second.peakCurrent());
+        return cycleFrom(start, supply, setPoint, second);
     }
 
-    private CellCycle cycleFrom(double start, Supply from, double setPoint, double peak) {
-        double drop = diode.junction(0.5 * peak);
-        CellSupply supply = new CellSupply(from.source(), (stepUp ? from.output() : from.bus()) + drop);
-        double onTime = rule.onTime(cell, from.source(), from.followed(), start, setPoint);
+    /** Diode drop and swing of the bus are those of the cycle before. */
+    private CellCycle cycleFrom(double start, Supply from, double setPoint, CellCycle before) {
+        double peak = before == null ? start : before.peakCurrent();
+        BusSwing swing = before == null ? BusSwing.NONE : BusSwing.of(before, capacitance, stepUp);
+        CellSupply supply = supply(from, diode.junction(0.5 * peak), swing);
+        double onTime = rule.onTime(cell, supply.source(), from.followed(), start, setPoint);
         return cell.cycle(supply, start, onTime, rule.offTime());
+    }
+
+    private CellSupply supply(Supply from, double drop, BusSwing swing) {
+        double source = from.source() + Math.max(swing.on(), -MOST_SWING * from.source());
+        double top = (stepUp ? from.output() : from.bus()) + drop;
+        double reset = top - from.source() - (stepUp ? Math.min(swing.fall(), MOST_SWING * (top - from.source())) : 0);
+        return new CellSupply(source, top, reset, from.source() + swing.idle());
     }
 
     /** Source of the cell, bus voltage, the bus voltage that the reference follows, output voltage [V]. */
@@ -93,7 +109,7 @@ final class Converter {
     }
 
     /** Area of a triangle of current above its mean; an eighth of swing times period where it never rests [C]. */
-    private static double triangleAbove(CellCycle cycle, double mean) {
+    static double triangleAbove(CellCycle cycle, double mean) {
         double swing = cycle.topCurrent() - cycle.trough();
         double base = cycle.onTime() + cycle.rise().time() + cycle.diode().time();
         double above = (cycle.topCurrent() - mean) / swing;

@@ -57,7 +57,7 @@ final class CrestWhatIf implements WhatIf {
                 changed.getOrDefault(Condition.TURN_ON_CURRENT, crest.cycle().startCurrent());
         CellCycle cycle = null;
         for (int i = 0; i < MOST_CYCLES; i++) {
-            cycle = converter.cycle(bus, output, setPoint, start);
+            cycle = converter.cycle(bus, output, setPoint, start, cycle);
             if (cycle == null) {
                 throw new IllegalStateException("the bus cannot drive the inductor");
             }

@@ -108,7 +108,7 @@ final class DimmedHalfCycle {
         double across = (terminal - filtered - resistance * filterCurrent) / (1 + resistance / filter.damping());
         filterCurrent += fine * (across - filter.resistance() * filterCurrent) / filter.inductance();
         double lamp = filterCurrent + across / filter.damping();
-        sums.line(terminal, lamp, ripple.lamp(), fine);
+        sums.line(terminal, lamp, ripple, fine);
         terminal += source(time + fine) - source + fine * (triac - lamp) / dimming.capacitance();
         fillBus(lamp);
         sensed += fine * (bridge - sensed) / senseTime;

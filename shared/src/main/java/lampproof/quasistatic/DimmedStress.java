@@ -1,7 +1,7 @@
 package lampproof.quasistatic;
 
 /**
- * A lamp over one line half cycle behind a dimmer.
+ * A lamp over one line half cycle behind a dimmer, or over two that take turns.
  *
  * @param linePower mean power into the lamp [W]
  * @param lineCurrent rms current into the lamp [A]
@@ -24,4 +24,20 @@ public record DimmedStress(
         double bleederLoss,
         double busPeak,
         double stringCurrent,
-        double stringPower) {}
+        double stringPower) {
+
+    /** This half cycle and another one together. */
+    DimmedStress with(DimmedStress other) {
+        return new DimmedStress(
+                0.5 * (linePower + other.linePower),
+                Math.hypot(lineCurrent, other.lineCurrent) / Math.sqrt(2),
+                Math.hypot(lampVoltage, other.lampVoltage) / Math.sqrt(2),
+                Math.max(peakLineCurrent, other.peakLineCurrent),
+                Math.max(peakTriacCurrent, other.peakTriacCurrent),
+                Math.min(leastTriacCurrent, other.leastTriacCurrent),
+                0.5 * (bleederLoss + other.bleederLoss),
+                Math.max(busPeak, other.busPeak),
+                0.5 * (stringCurrent + other.stringCurrent),
+                0.5 * (stringPower + other.stringPower));
+    }
+}

@@ -20,11 +20,11 @@ final class DimmedSums {
         this.duration = duration;
     }
 
-    void line(double voltage, double current, double ripple, double time) {
+    void line(double voltage, double current, DimmedRipple ripple, double time) {
         lineEnergy += voltage * current * time;
-        lineSquare += (current * current + ripple * ripple / 12) * time;
+        lineSquare += (current * current + ripple.lampSquare()) * time;
         voltageSquare += voltage * voltage * time;
-        peakLine = Math.max(peakLine, Math.abs(current) + 0.5 * ripple);
+        peakLine = Math.max(peakLine, Math.abs(current) + 0.5 * ripple.lamp());
     }
 
     void triac(double current, double ripple, boolean watched) {

@@ -158,7 +158,7 @@ final class HalfCycle {
     }
 
     private void solve(double bus, double outputMiddle) {
-        cycle = converter.cycle(bus, outputMiddle, setPoint, startCurrent);
+        cycle = converter.cycle(bus, outputMiddle, setPoint, startCurrent, cycle);
         if (cycle == null) {
             inputCurrent = 0;
             outputCurrent = 0;

@@ -66,26 +66,18 @@ final class LineIntegrals {
         if (!conducting(point) || point.cycle() == null) {
             return 0;
         }
-        double reactance = 2 * Math.PI * filter.inductance() / point.cycle().period();
-        return point.busRipple() * Math.hypot(1 / filter.damping(), 1 / reactance);
+        return point.busRipple() * filter.admittance(2 * Math.PI / point.cycle().period());
     }
 
     private double passedSquare(AnglePoint point) {
-        return meanSquare(passedRipple(point));
+        return BusRipple.meanSquare(driver.topology(), passedRipple(point));
     }
 
     /** The bus ripple stands across the damping resistor, and what it drives flows through fuse and line [W]. */
     private double rippleLoss(AnglePoint point) {
-        double damping = conducting(point) ? meanSquare(point.busRipple()) / filter.damping() : 0;
+        double damping =
+                conducting(point) ? BusRipple.meanSquare(driver.topology(), point.busRipple()) / filter.damping() : 0;
         return damping + (driver.line().resistance() + filter.fuseResistance()) * passedSquare(point);
-    }
-
-    /**
-     * Mean square of a swing of the bus. A step-up converter's triangular current makes arcs of it, whose mean square is
-     * a sine's within a tenth; a step-down converter's pulses make a triangle of it.
-     */
-    private double meanSquare(double swing) {
-        return swing * swing / (stepUp() ? 8 : 12);
     }
 
     /** Loss in one junction of the bridge [W]. */
@@ -101,19 +93,16 @@ final class LineIntegrals {
 
     /** The switching ripple of bridge and bus capacitor. */
     private InputRipple ripple() {
+        boolean stepUp = driver.topology() == Topology.STEP_UP;
         double bus = 0;
         double bridge = 0;
         for (int k = RIPPLE_STRIDE / 2; k < points.size(); k += RIPPLE_STRIDE) {
-            InputRipple ripple = InputRipple.of(driver, points.get(k), stepUp());
+            InputRipple ripple = InputRipple.of(driver, points.get(k), stepUp);
             bus += ripple.bus();
             bridge += ripple.bridge();
         }
         double share = (double) RIPPLE_STRIDE / points.size();
         return new InputRipple(bus * share, bridge * share);
-    }
-
-    private boolean stepUp() {
-        return driver.topology() == Topology.STEP_UP;
     }
 
     private static boolean conducting(AnglePoint point) {

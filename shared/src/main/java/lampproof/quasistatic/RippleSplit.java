@@ -1,5 +1,9 @@
 package lampproof.quasistatic;
 
+import static lampproof.quasistatic.Impedance.capacitor;
+import static lampproof.quasistatic.Impedance.inductor;
+import static lampproof.quasistatic.Impedance.parallel;
+
 import lampproof.design.Driver;
 import lampproof.design.Filter;
 import org.hipparchus.complex.Complex;
@@ -33,18 +37,10 @@ record RippleSplit(double bus, double bridge) {
         return new RippleSplit(square(behindBridge) / square(whole), square(busCapacitor) / square(whole));
     }
 
-    private static Complex capacitor(double capacitance, double omega) {
-        return new Complex(0, -1 / (omega * capacitance));
-    }
-
     private static Complex mains(Driver driver, double omega) {
         Filter filter = driver.filter();
-        Complex choke = new Complex(filter.resistance(), omega * filter.inductance());
+        Complex choke = inductor(filter.inductance(), filter.resistance(), omega);
         return parallel(choke, new Complex(filter.damping())).add(driver.line().resistance() + filter.fuseResistance());
-    }
-
-    private static Complex parallel(Complex one, Complex other) {
-        return one.multiply(other).divide(one.add(other));
     }
 
     private static double square(Complex value) {

@@ -24,7 +24,12 @@ public final class SteadyState {
     private final double forgetting;
 
     /** A pass and how far it was from repeating itself [-]. */
-    private record Pass(double setPoint, SlowState start, double unrest) {}
+    private record Pass(double setPoint, SlowState start, double unrest) {
+
+        boolean isRestless() {
+            return !(unrest < LOOSE_TOLERANCE);
+        }
+    }
 
     private SteadyState(Driver driver) {
         this.driver = driver;
@@ -36,8 +41,7 @@ public final class SteadyState {
     /**
      * The periodic steady state of a driver whose set-point gives the string its mean current.
      *
-     * @throws lampproof.fault.UserFault when fixed duty leaves discontinuous mode
-     * @throws IllegalStateException when the passes do not settle
+     * @throws lampproof.fault.UserFault when fixed duty leaves discontinuous mode, or no set-point gives that current
      */
     public static Operation of(Driver driver) {
         Operation operation = any(driver);
@@ -47,7 +51,32 @@ public final class SteadyState {
 
     /** The same, whatever its mode. */
     static Operation any(Driver driver) {
-        return new SteadyState(driver).solve();
+        SteadyState state = new SteadyState(driver);
+        Pass best = state.solve();
+        Operation operation = state.record(best);
+        if (best.isRestless() && !DiscontinuousMode.isLeft(operation)) {
+            throw OutOfReach.fault(driver);
+        }
+        return operation;
+    }
+
+    /** Whether some set-point gives the string its current. */
+    static boolean exists(Driver driver) {
+        return !new SteadyState(driver).solve().isRestless();
+    }
+
+    /** Mean string current that a set-point ends in, whether it then is steady or not [A]. */
+    static double stringCurrent(Driver driver, double setPoint) {
+        SteadyState state = new SteadyState(driver);
+        SlowState start = state.firstState();
+        double given = 0;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            SlowState end = state.halfCycle.run(start, setPoint, null);
+            double drift = end.outputVoltage() - start.outputVoltage();
+            given = state.halfCycle.meanStringCurrent() + state.stored(drift);
+            start = end.withOutputVoltage(start.outputVoltage() + drift / state.forgetting);
+        }
+        return given;
     }
 
     /**
@@ -71,14 +100,19 @@ public final class SteadyState {
             double drift = end.outputVoltage() - start.outputVoltage();
             start = end.withOutputVoltage(start.outputVoltage() + drift / forgetting);
         }
-        return record(best);
+        Operation operation = record(best);
+        if (best.isRestless() && !DiscontinuousMode.isLeft(operation)) {
+            throw new IllegalStateException(
+                    "the half cycle does not settle within " + best.unrest() + " for " + driver);
+        }
+        return operation;
     }
 
     /**
      * Moves set-point and output voltage together, each by what a straight answer of the other would ask for: the
      * string's mean current follows the charge given, and the output voltage above the knee follows the current.
      */
-    private Operation solve() {
+    private Pass solve() {
         double target = driver.string().current();
         double setPoint = firstSetPoint();
         double exponent = driver.control().law() == Law.FIXED_DUTY ? 2 : 1;
@@ -102,7 +136,7 @@ public final class SteadyState {
             setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
             start = end.withOutputVoltage(nextOutputVoltage(start.outputVoltage() + drift / forgetting, miss));
         }
-        return record(best);
+        return best;
     }
 
     /** Mean current that the output capacitor kept over the half cycle [A]. */
@@ -139,12 +173,7 @@ public final class SteadyState {
     private Operation record(Pass best) {
         List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
         halfCycle.run(best.start(), best.setPoint(), points::add);
-        Operation operation = new Operation(driver, best.setPoint(), points, best.start());
-        if (!(best.unrest() < LOOSE_TOLERANCE) && !DiscontinuousMode.isLeft(operation)) {
-            throw new IllegalStateException(
-                    "the half cycle does not settle within " + best.unrest() + " for " + driver);
-        }
-        return operation;
+        return new Operation(driver, best.setPoint(), points, best.start());
     }
 
     private SlowState firstState() {

@@ -64,7 +64,7 @@ public record StringStress(
                 Math.sqrt(capacitorSquare));
     }
 
-    /** Swing of the output voltage within a switching cycle [V]. */
+    /** Swing of the output voltage within a switching cycle, less its drift over the cycle [V]. */
     private static double voltageRipple(AnglePoint point, Driver driver) {
         CellCycle cycle = point.cycle();
         if (cycle == null) {
@@ -72,8 +72,18 @@ public record StringStress(
         }
         double capacitance = driver.output().capacitance();
         return driver.topology() == Topology.STEP_UP
-                ? point.stringCurrent() * (cycle.period() - cycle.diode().time()) / capacitance
-                : (cycle.peakCurrent() - cycle.trough()) * cycle.period() / (8 * capacitance);
+                ? chargeAbove(cycle.diode(), point.outputCurrent()) / capacitance
+                : Converter.triangleAbove(cycle, point.outputCurrent()) / capacitance;
+    }
+
+    /** Charge of a falling ramp above a current that it passes or stays above [C]. */
+    static double chargeAbove(Ramp ramp, double current) {
+        double top = ramp.from() - current;
+        double bottom = ramp.to() - current;
+        if (!(top > 0)) {
+            return 0;
+        }
+        return bottom >= 0 ? 0.5 * (top + bottom) * ramp.time() : 0.5 * top * top / (top - bottom) * ramp.time();
     }
 
     /** Mean square of what the converter gives and the string does not take [A^2]. */

@@ -65,7 +65,7 @@ record SwitchingCell(
     private CellCycle conducting(
             CellSupply supply, double start, double onTime, double peak, double landing, OffTime offTime) {
         NodeRise rise = NodeRise.of(this, supply.source(), supply.swing(), peak, landing);
-        double reset = supply.swing() - supply.source();
+        double reset = supply.reset();
         double fall = inductance * landing / (reset + 0.5 * offResistance * landing);
         double off = offTime.after(rise.time() + fall, onTime);
         boolean cut = off < rise.time() + fall;
@@ -78,7 +78,7 @@ record SwitchingCell(
                 : ramp(landing, 0, fall, offResistance);
         IdleRing ring = cut
                 ? IdleRing.none(supply.swing())
-                : IdleRing.from(this, supply.source(), supply.swing(), off - rise.time() - fall);
+                : IdleRing.from(this, supply.idle(), supply.idle() + reset, off - rise.time() - fall);
         return new CellCycle(
                 ramp(start, peak, onTime, onResistance),
                 rise,

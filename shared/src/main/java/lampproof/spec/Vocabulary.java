@@ -61,6 +61,8 @@ public final class Vocabulary {
             //
             quantity("bridge.drop", VOLTAGE, 0, 3, "threshold voltage of one bridge diode"),
             quantity("bridge.resistance", RESISTANCE, 0, 50, "dynamic resistance of one bridge diode"),
+            quantity("bridge.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of a bridge diode"),
+            quantity("bridge.current_rating", CURRENT, 1e-3, 100, "highest mean current of a bridge diode"),
             quantity("bridge.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of the bridge"),
             quantity("bus.capacitance", CAPACITANCE, 0, 100e-6, "capacitor behind the bridge"),
             quantity("bus.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
@@ -163,6 +165,10 @@ public final class Vocabulary {
             quantity("surge.voltage", VOLTAGE, 10, 10e3, "peak of the open surge generator, line to neutral"),
             quantity("surge.impedance", RESISTANCE, 1, 500, "resistance of the generator of the ring wave"),
             quantity("surge.angle", ANGLE, 0, 180, "line angle at which the surge strikes"),
+            //
+            quantity("derating.voltage", RATIO, 0.3, 1, "of the voltage rating of a semiconductor, in ordinary use"),
+            quantity("derating.current", RATIO, 0.3, 1, "of the current rating of a semiconductor, in ordinary use"),
+            quantity("derating.capacitor", RATIO, 0.3, 1, "of the voltage rating of a capacitor, in ordinary use"),
             //
             quantity("ambient.temperature", TEMPERATURE, -40, 85, "air around the lamp"),
             quantity("ambient.coldest", TEMPERATURE, -60, 85, "coldest air in which the lamp must start"),

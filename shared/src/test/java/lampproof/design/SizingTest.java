@@ -40,7 +40,7 @@ class SizingTest {
                 .allSatisfy(row -> assertThat(row.note()).isNotBlank());
     }
 
-    /** Lamps of 3 W to 25 W on 100 V to 277 V, both converters, all laws. */
+    /** Lamps of 3 W to 25 W on 100 V to 277 V, both converters, all laws. The surge sets the class of the smallest on 100 V. */
     static Stream<Arguments> lamps() {
         return Arrays.stream(Law.values())
                 .flatMap(law -> Stream.of(3.0, 10.0, 25.0)
@@ -67,7 +67,7 @@ class SizingTest {
         assertThat(flux).isCloseTo(winding.material().hotSaturation(), withinPercentage(5));
         assertThat(winding.gap()).isBetween(20e-6, 3e-3);
         double worst = topology.equals("step-up") ? string : Math.sqrt(2) * 1.1 * line;
-        assertThat(amount(design, "switch.voltage_rating")).isBetween(1.25 * worst, 2.2 * worst);
+        assertThat(amount(design, "switch.voltage_rating")).isBetween(1.25 * worst, 2.7 * worst);
         assertThat(amount(design, "diode.voltage_rating")).isEqualTo(amount(design, "switch.voltage_rating"));
         assertThat(amount(design, "output.voltage_rating")).isGreaterThan(1.2 * string);
     }

@@ -10,6 +10,7 @@ import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Sizing;
 import lampproof.design.Topology;
+import lampproof.spec.Spec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -29,6 +30,8 @@ class FigureCatalogueTest {
             assertThat(figure.symbol()).isNotBlank();
             assertThat(figure.unit()).isIn("W", "A", "V", "1", "%", "deg", "s", "Hz", "T", "degC", "h", "dBuV", "dB");
             assertThat(figure.definition()).isNotBlank();
+            assertThat(figure.formula()).as(figure.name()).isNotBlank();
+            assertThat(FigureCatalogue.window(figure)).isNotBlank();
             assertThat(figure.source()).isNotBlank();
             assertThat(figure.grade().reason()).isNotBlank();
         });
@@ -51,7 +54,7 @@ class FigureCatalogueTest {
                 .containsAll(List.of("line.power.mean line.current.rms line.current.peak line.power_factor"
                                 + " line.displacement_factor line.current.thd line.current.harmonic.3"
                                 + " line.current.harmonic.39 line.conduction_angle bridge.current.mean"
-                                + " bridge.current.rms bridge.loss bus.voltage.peak bus.voltage.valley"
+                                + " bridge.current.rms bridge.voltage.peak bridge.loss bus.voltage.peak bus.voltage.valley"
                                 + " bus.ripple_current.rms filter.loss inductor.current.peak inductor.current.rms"
                                 + " inductor.current.ripple inductor.flux.peak inductor.loss.copper inductor.loss.core"
                                 + " inductor.saturation_margin switch.current.peak switch.current.rms"
@@ -77,7 +80,7 @@ class FigureCatalogueTest {
     @ParameterizedTest
     @MethodSource("drivers")
     void every_value_is_finite_at_every_line_voltage(Topology topology, Law law) {
-        List<Prediction> predictions = Predictions.atCorners(Sizing.of(Lamps.of(topology, law)));
+        List<Prediction> predictions = atCorners(Lamps.of(topology, law));
         assertThat(predictions)
                 .allSatisfy(prediction -> assertThat(prediction.value())
                         .as(prediction.figure().name() + " " + prediction.corner())
@@ -87,7 +90,7 @@ class FigureCatalogueTest {
 
     @Test
     void only_the_typical_line_voltage_has_decks() {
-        List<Prediction> predictions = Predictions.atCorners(Sizing.of(Lamps.stepUp(Law.BOUNDARY)));
+        List<Prediction> predictions = atCorners(Lamps.stepUp(Law.BOUNDARY));
         assertThat(predictions)
                 .filteredOn(prediction -> prediction.corner() != Corner.NOMINAL)
                 .hasSize(2 * ordinary().size())
@@ -108,10 +111,14 @@ class FigureCatalogueTest {
 
     @Test
     void the_string_current_is_kept_at_every_line_voltage() {
-        List<Prediction> predictions = Predictions.atCorners(Sizing.of(Lamps.stepUp(Law.BOUNDARY)));
+        List<Prediction> predictions = atCorners(Lamps.stepUp(Law.BOUNDARY));
         assertThat(predictions)
                 .filteredOn(prediction -> prediction.figure().name().equals("string.current.mean"))
                 .hasSize(3)
                 .allSatisfy(prediction -> assertThat(prediction.value()).isCloseTo(16.7e-3, within(1e-6)));
+    }
+
+    private static List<Prediction> atCorners(Spec spec) {
+        return Predictions.atCorners(LineCorners.of(Sizing.of(spec)), DeckKind.STANDARD);
     }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class LimitVerdictsTest {
 
     private static List<RuleVerdict> of(String subject, Solution solution) {
-        return LimitVerdicts.of(solution).stream()
+        return LimitVerdicts.of(LineCorners.only(solution)).stream()
                 .filter(verdict -> verdict.subject().startsWith(subject))
                 .toList();
     }
@@ -94,6 +94,9 @@ class LimitVerdictsTest {
                                 "switching.slope,,2,,kA/s,")))
                 .get(0);
         assertThat(stable.text()).startsWith("subharmonic stability: kept, ");
+        assertThat(bare.number())
+                .matches(
+                        "a disturbance becomes 1\\.[0-9]+ of itself, at most 1; a switching\\.slope above [0-9.]+ kA/s would do");
         assertThat(bare.pass()).isFalse();
     }
 }

@@ -84,6 +84,32 @@ class DimmedOperationTest {
         assertThat(lit.stringCurrent()).isGreaterThan(4 * out.stringCurrent());
     }
 
+    /** Each firing finds another bus than the one before: one half cycle has a third more light than the other. */
+    @Test
+    void half_cycles_that_take_turns_are_taken_together() {
+        Operation full = operation(Topology.STEP_UP, "leading", "dimmer.angle,,115,,deg,");
+        DimmedOperation both = DimmedOperation.of(full);
+        DimmedHalfCycle halfCycle = new DimmedHalfCycle(full.driver(), both.bias(), DimmedOperation.senseTime(full));
+        DimmedState middle = halfCycle.run(both.start(), full.setPoint());
+        DimmedStress one = halfCycle.stress();
+        DimmedState end = halfCycle.run(middle, full.setPoint());
+        DimmedStress other = halfCycle.stress();
+        assertThat(end.slow().busVoltage()).isCloseTo(both.start().slow().busVoltage(), withinPercentage(1));
+        assertThat(Math.abs(one.stringCurrent() - other.stringCurrent()))
+                .isGreaterThan(0.1 * full.string().meanCurrent());
+        assertThat(both.stress().stringCurrent())
+                .isCloseTo((one.stringCurrent() + other.stringCurrent()) / 2, withinPercentage(0.1));
+        assertThat(both.stress().lineCurrent())
+                .isCloseTo(
+                        Math.sqrt((square(one.lineCurrent()) + square(other.lineCurrent())) / 2),
+                        withinPercentage(0.1));
+        assertThat(both.stress().busPeak()).isCloseTo(Math.max(one.busPeak(), other.busPeak()), withinPercentage(0.1));
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
     private static Operation operation(Topology topology, String edge, String... more) {
         List<String> rows = new ArrayList<>(List.of("dimmer.edge,," + edge + ",,,"));
         rows.addAll(List.of(more));

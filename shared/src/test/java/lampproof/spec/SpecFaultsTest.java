@@ -68,7 +68,7 @@ class SpecFaultsTest {
                 ",,120,,V, | quantity: this row has no name; name the quantity, or begin a remark with #",
                 "colour.warm,,1,,, | quantity: this name is not known, found 'colour.warm', allowed: names of the groups "
                         + "line, dimmer, filter, bridge, bus, driver, switching, inductor, switch, diode, sense, output, "
-                        + "bleeder, bias, string, surge, ambient, thermal, life, decks, tolerance",
+                        + "bleeder, bias, string, surge, derating, ambient, thermal, life, decks, tolerance",
                 "bus.capacitance,1,,2,uF, | typ: bus.capacitance has no typical value; put the value to design for into typ",
                 "bus.capacitance,,,,, | typ: bus.capacitance has no typical value; put the value to design for into typ",
                 "bus.capacitance,3,2,1,uF, | : bus.capacitance does not rise from min over typ to max, found '3, 2, 1'",

@@ -32,6 +32,7 @@ class VocabularyTest {
                         "sense",
                         "output",
                         "surge",
+                        "derating",
                         "bleeder",
                         "bias",
                         "string",

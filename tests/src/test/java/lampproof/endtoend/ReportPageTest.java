@@ -108,7 +108,7 @@ class ReportPageTest {
     @Test
     void everyPictureIsThereWithWordsForThoseWhoCannotSeeIt() {
         List<WebElement> pictures = browser.findElements(By.cssSelector("svg[role=img]"));
-        assertThat(pictures).hasSize(10).allSatisfy(picture -> {
+        assertThat(pictures).hasSize(11).allSatisfy(picture -> {
             assertThat(picture.getSize().getWidth()).isGreaterThan(500);
             assertThat(picture.getSize().getHeight()).isGreaterThan(50);
             assertThat(picture.getAccessibleName()).isNotBlank();

@@ -2,9 +2,7 @@ package lampproof.prediction.loss;
 
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
-import lampproof.design.Edges;
 import lampproof.design.Fittings;
-import lampproof.quasistatic.AnglePoint;
 
 /** The capacitors of filter and bus, the linear supply of the controller, and the load that a dimmer needs. */
 final class SupplyLoss {
@@ -19,7 +17,8 @@ final class SupplyLoss {
 
     /** What controller and gate take from the bus, less what the gate burns itself [W]. */
     double bias(double gateLoss) {
-        return mean.of(point -> point.busVoltage() * (driver.fittings().bias() + gateCurrent(point))) - gateLoss;
+        double charge = driver.fittings().edges().gateCharge();
+        return mean.of(point -> point.busVoltage() * (driver.fittings().bias() + point.gateCurrent(charge))) - gateLoss;
     }
 
     /**
@@ -35,11 +34,6 @@ final class SupplyLoss {
                 * driver.line().angularFrequency()
                 * driver.filter().capacitance();
         return reactive * parts.dissipationFactor() + busRipple * busRipple * parts.busResistance();
-    }
-
-    private double gateCurrent(AnglePoint point) {
-        Edges edges = driver.fittings().edges();
-        return point.cycle() == null ? 0 : edges.gateCharge() / point.cycle().period();
     }
 
     /** The bleeder behind a dimmer that lets the whole half cycle through [W]. */

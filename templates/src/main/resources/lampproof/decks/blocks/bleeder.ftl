@@ -7,7 +7,7 @@ Dbleeder1 filtered tapped bridge_diode
 Dbleeder2 neutral tapped bridge_diode
 Vbleeder tapped bled 0
 Bdrawn drawn 0 V = I(Vbridge)
-Rdrawn drawn sensed 1e3
+Rdrawn drawn sensed ${setting.senseResistance}
 Csensed sensed 0 ${setting.senseCapacitance} ic=${start.sensedCurrent}
 Bpull pull 0 V = abs(V(filtered) - V(neutral)) < ${driver.fittings.dimming.threshold} ? V(bled)/${driver.fittings.dimming.bleederResistance} : 0
 Bbleeder bled 0 I = V(pull) + max(0, ${driver.fittings.dimming.topUpCurrent}*min(1, V(bled)/${setting.fullFrom}) - V(sensed) - V(pull))

@@ -6,13 +6,13 @@ Vmains mains neutral SIN(0 ${driver.line.crest} ${driver.line.frequency})
 Rstray neutral 0 100e6
 <#if setting.edge == "leading">
 * Dimmer, leading edge: fired ${setting.closesAt} s into each half cycle; holds above ${driver.fittings.dimming.holdingCurrent} A
-Vfire fire 0 PULSE(0 1 ${setting.closesAt} 1e-6 1e-6 ${setting.gatePulse} ${setting.halfPeriod})
+Vfire fire 0 PULSE(0 1 ${setting.closesAt} ${setting.pulseEdge} ${setting.pulseEdge} ${setting.gatePulse} ${setting.halfPeriod})
 Bhold hold 0 V = (V(fire) > 0.5 || (V(closed) > 0.5 && abs(I(Vtriac)) > ${driver.fittings.dimming.holdingCurrent})) ? 1 : 0
 Rhold hold closed 1e3
 Chold closed 0 1e-9 ic=0
 <#else>
 * Dimmer, trailing edge: closes at the zero crossing, opens ${setting.closedFor} s later
-Vclosed closed 0 PULSE(0 1 ${setting.closesAt} 1e-6 1e-6 ${setting.closedFor} ${setting.halfPeriod})
+Vclosed closed 0 PULSE(0 1 ${setting.closesAt} ${setting.pulseEdge} ${setting.pulseEdge} ${setting.closedFor} ${setting.halfPeriod})
 </#if>
 Vtriac mains fired 0
 Striac fired coiled closed 0 dimmer_switch

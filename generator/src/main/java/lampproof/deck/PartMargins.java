@@ -1,0 +1,37 @@
+package lampproof.deck;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import lampproof.design.Housing.Part;
+import lampproof.prediction.LineCorners;
+import lampproof.prediction.RatedUses;
+import lampproof.prediction.heat.Temperatures;
+
+/** How much room each rating leaves beyond the greatest use: in per cent of that use, or in kelvins. */
+final class PartMargins {
+
+    private PartMargins() {}
+
+    /** Margin by name of the rating. */
+    static Map<String, String> of(LineCorners corners) {
+        Map<String, String> margins = new TreeMap<>();
+        RatedUses.of(corners).forEach(use -> margins.put(use.name(), text("%.0f %%", 100 * use.margin())));
+        Temperatures nominal = corners.nominal().temperatures();
+        for (Part part : nominal.housing().parts()) {
+            margins.put(part.name() + ".temperature_rating", text("%.0f K", part.rating() - hottest(corners, part)));
+        }
+        return margins;
+    }
+
+    private static double hottest(LineCorners corners, Part part) {
+        return corners.solutions().values().stream()
+                .mapToDouble(solution -> solution.temperatures().of(part.name()))
+                .max()
+                .orElseThrow();
+    }
+
+    private static String text(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

@@ -1,0 +1,37 @@
+package lampproof.design;
+
+import lampproof.design.Surge.Wave;
+import lampproof.physics.RingWave;
+
+/**
+ * How far a surge lifts the bus, to first order: its volt-seconds until the first zero, behind its own resistance, fuse and
+ * damping, charge the capacitors of filter and bus. Later half waves add a quarter at most.
+ */
+final class LetThrough {
+
+    private static final double LATER = 1.25;
+    private static final int STEPS = 200;
+
+    private LetThrough() {}
+
+    /** Rise of the bus [V] with filter and bus as they are given or were chosen; never more than the surge itself. */
+    static double of(Choosing choose) {
+        Surge surge = ExposureSizing.surge(choose);
+        double resistance = surge.impedance() + choose.known("filter.fuse_resistance") + choose.known("filter.damping");
+        double capacitance = choose.known("filter.capacitance") + choose.known("bus.capacitance");
+        double rise = LATER * voltSeconds(surge) / (resistance * Math.max(1e-12, capacitance));
+        return Math.min(surge.voltage(), rise);
+    }
+
+    private static double voltSeconds(Surge surge) {
+        if (surge.wave() == Wave.COMBINATION) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double step = 0.25 / RingWave.FREQUENCY / STEPS;
+        double sum = 0;
+        for (int k = 0; k < STEPS; k++) {
+            sum += step * RingWave.voltage(surge.voltage(), (k + 0.5) * step);
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,40 @@
+package lampproof.prediction;
+
+import java.util.Locale;
+import lampproof.spec.UnitWriter;
+import lampproof.spec.Vocabulary;
+
+/**
+ * A rating or limit of a part, and the use that comes closest to what is allowed of it.
+ *
+ * @param name name of the rating in a spec
+ * @param rated the rating [V] or [A]
+ * @param used the greatest use [V] or [A]
+ * @param allowed share of the rating that this kind of use may take [-]
+ * @param when when it is used like that
+ */
+public record RatedUse(String name, double rated, double used, double allowed, String when) {
+
+    /** The rating over the use, less one [-]; negative beyond the rating. */
+    public double margin() {
+        return rated / used - 1;
+    }
+
+    /** How much of what is allowed is taken [-]. */
+    double strain() {
+        return used / rated / allowed;
+    }
+
+    /** Whether the use stays within what is allowed. */
+    RuleVerdict verdict() {
+        String number = String.format(
+                Locale.ROOT,
+                "%.0f %% of %s %s, at most %.0f %%",
+                100 * used / rated,
+                UnitWriter.text(Vocabulary.quantity(name).dimension(), rated),
+                when,
+                100 * allowed);
+        return new RuleVerdict(
+                name, strain() <= 1, "derated in use, whole in faults and surges, common practice", number);
+    }
+}
