@@ -53,6 +53,8 @@ final class DimmingCommand extends LampproofCommand {
 
     private static final String ANGLE = "dimmer.angle";
     private static final String TABLE = "dimming.csv";
+    private static final String FIGURES = "dimming-figures.csv";
+    private static final List<Double> USUAL_ANGLES = List.of(30.0, 60.0, 90.0, 120.0, 150.0);
 
     @Parameters(paramLabel = "SPEC", description = "The spec table.")
     private Path spec;
@@ -60,8 +62,7 @@ final class DimmingCommand extends LampproofCommand {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description =
-                    "Write dimming.csv, dimming.html and the runs of --prove there; lampproof-dimming with --prove.")
+            description = "Write two tables, the page and the runs of --prove there; lampproof-dimming with --prove.")
     private Path output;
 
     @Option(names = "--prove", description = "Simulate some settings and judge their figures.")
@@ -71,9 +72,8 @@ final class DimmingCommand extends LampproofCommand {
             names = "--angles",
             paramLabel = "DEGREES",
             split = ",",
-            defaultValue = "30,60,90,120,150",
             description = "Conduction angles that --prove simulates; 30,60,90,120,150 otherwise.")
-    private List<Double> angles = List.of();
+    private List<Double> angles;
 
     @Mixin
     private TimeLimit timeLimit;
@@ -81,13 +81,15 @@ final class DimmingCommand extends LampproofCommand {
     @Override
     public Integer call() {
         refuseBadAngles();
-        refuseOthers();
-        Spec lamp = SpecReader.read(spec);
         Path folder = output == null ? Path.of("lampproof-dimming") : output;
+        if (writes()) {
+            refuseOthers(folder);
+        }
+        Spec lamp = SpecReader.read(spec);
         DimmingCurve curve = DimmingSweep.of(SteadyState.of(Sizing.of(lamp).driver()));
         List<SettingVerdict> simulated = prove ? simulated(lamp, folder) : List.of();
         print(new DimmingText(style()).text(curve, simulated));
-        if (output != null || prove) {
+        if (writes()) {
             write(folder, lamp, curve, simulated);
         }
         return simulated.stream()
@@ -96,8 +98,15 @@ final class DimmingCommand extends LampproofCommand {
                 .code();
     }
 
+    private boolean writes() {
+        return output != null || prove;
+    }
+
     private void refuseBadAngles() {
-        angles.stream()
+        if (angles != null && !prove) {
+            throw UserFault.badInput(Finding.of("nothing is simulated at these angles", "--angles", "add --prove"));
+        }
+        angles().stream()
                 .filter(angle -> !(angle > 0 && angle <= 180))
                 .findFirst()
                 .ifPresent(angle -> {
@@ -106,19 +115,26 @@ final class DimmingCommand extends LampproofCommand {
                 });
     }
 
+    private List<Double> angles() {
+        return angles == null ? USUAL_ANGLES : angles;
+    }
+
     /** A table that is no dimming curve is someone else's. */
-    private void refuseOthers() {
-        if (output != null && !DimmingTable.mayReplace(output.resolve(TABLE))) {
-            throw UserFault.badInput(Finding.of(
-                    "the file is there already and is no dimming curve",
-                    output.resolve(TABLE).toString(),
-                    "name another folder with -o"));
+    private static void refuseOthers(Path folder) {
+        for (String name : List.of(TABLE, FIGURES)) {
+            if (!DimmingTable.mayReplace(folder.resolve(name))) {
+                throw UserFault.badInput(Finding.of(
+                        "the file is there already and is no dimming curve",
+                        folder.resolve(name).toString(),
+                        "name another folder with -o"));
+            }
         }
     }
 
     private void write(Path folder, Spec lamp, DimmingCurve curve, List<SettingVerdict> simulated) {
         createFolder(folder);
         WholeFile.write(folder.resolve(TABLE), DimmingTable.text(curve, simulated));
+        WholeFile.write(folder.resolve(FIGURES), DimmingTable.figures(curve));
         Path page = folder.resolve("dimming.html");
         WholeFile.write(page, DimmingPage.html(curve, Sizing.of(lamp), simulated, Provenance.now("")));
         out().println();
@@ -137,7 +153,7 @@ final class DimmingCommand extends LampproofCommand {
     private List<SettingVerdict> simulated(Spec lamp, Path folder) {
         Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         Map<Double, RunFolder> runs = new LinkedHashMap<>();
-        for (double angle : angles) {
+        for (double angle : angles()) {
             RunFolder run = new RunFolder(folder.resolve("angle-" + name(angle)));
             run.writeDecks(PredictedDesign.of(at(lamp, angle), Set.of(DeckKind.DIMMED)));
             runs.put(angle, run);

@@ -56,6 +56,9 @@ public final class DimmingPage {
         model.put(
                 "figures",
                 DimmingFigures.of(curve).stream().map(DimmingPage::figure).toList());
+        model.put(
+                "off",
+                DimmingFigures.off(curve).stream().map(DimmingPage::figure).toList());
         model.put("plots", new DimmingPlots(curve, simulated).models());
         model.put("settings", settings());
         model.put("simulated", simulated.stream().map(this::setting).toList());
@@ -102,9 +105,16 @@ public final class DimmingPage {
     }
 
     private String sentence() {
-        return "Of " + curve.down().size() + " settings the triac goes out at "
-                + curve.misfires().size() + ". "
+        return triacSentence()
                 + (simulated.isEmpty() ? "Nothing here has been simulated; --prove does." : simulatedSentence());
+    }
+
+    private String triacSentence() {
+        long watched = curve.down().stream().filter(curve::isWatched).count();
+        return watched == 0
+                ? ""
+                : "Of " + watched + " settings the triac goes out at "
+                        + curve.misfires().size() + ". ";
     }
 
     private String simulatedSentence() {

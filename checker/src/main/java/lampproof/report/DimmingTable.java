@@ -9,12 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lampproof.compare.SettingVerdict;
 import lampproof.dimming.DimmingCurve;
+import lampproof.dimming.DimmingFigure;
+import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
 import lampproof.file.SheetText;
 
-/** A dimming curve as a table for a spreadsheet: one row a setting, from full to off, in SI units and degrees. */
+/** A dimming curve for a spreadsheet, in SI units and degrees: a row for each setting from full to off, and a row for each figure. */
 public final class DimmingTable {
 
     private static final List<String> HEADER = List.of(
@@ -33,21 +36,37 @@ public final class DimmingTable {
             "goes_out",
             "string_current_simulated_A");
 
+    private static final List<String> FIGURE_HEADER = List.of("figure", "value", "unit", "note", "definition");
+
     private DimmingTable() {}
 
-    /** Whether a file of this name may be written: there is none, or it is a dimming curve. */
+    /** Whether a file of this name may be written: there is none, or it is one of these tables. */
     public static boolean mayReplace(Path file) {
         if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return true;
         }
         try (BufferedReader reader = Files.newBufferedReader(file)) {
-            return String.join(",", HEADER).equals(reader.readLine());
+            String first = reader.readLine();
+            return Stream.of(HEADER, FIGURE_HEADER)
+                    .anyMatch(header -> String.join(",", header).equals(first));
         } catch (IOException e) {
             return false;
         }
     }
 
-    /** The table; a value that is not known is an empty cell. */
+    /** What the curve shows; a value that is not known is an empty cell. */
+    public static String figures(DimmingCurve curve) {
+        Stream<DimmingFigure> figures =
+                Stream.of(DimmingFigures.of(curve), DimmingFigures.off(curve)).flatMap(List::stream);
+        return SheetText.of(FIGURE_HEADER, figures.map(DimmingTable::cells).toList());
+    }
+
+    private static List<String> cells(DimmingFigure figure) {
+        String value = figure.value().isPresent() ? number(figure.value().getAsDouble()) : "";
+        return List.of(figure.name(), value, figure.unit(), figure.note(), figure.definition());
+    }
+
+    /** The settings; a value that is not known is an empty cell. */
     public static String text(DimmingCurve curve, List<SettingVerdict> simulated) {
         List<List<String>> rows = new ArrayList<>();
         int last = curve.up().size() - 1;

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import lampproof.compare.Outcome;
 import lampproof.compare.SettingVerdict;
+import lampproof.design.Dimming.Edge;
 import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
@@ -20,6 +21,10 @@ public final class DimmingText {
             List.of("angle", "predicted", "simulated", "figures that agree", "that differ", "without verdict");
     private static final String CURRENT = "string.current.mean";
 
+    private static final String TIMING_NEGLECTED = "  Neglected: drift and hysteresis of the dimmer's timing circuit.\n";
+    private static final String FIRING_NEGLECTED =
+            "  Neglected: a triac that has gone out may fire again in the same half cycle, which shows as flicker.\n";
+
     private final Style style;
 
     /** Curves in a style. */
@@ -30,7 +35,9 @@ public final class DimmingText {
     /** The curve as lines. */
     public String text(DimmingCurve curve, List<SettingVerdict> simulated) {
         return style.heading(edge(curve) + "-edge dimmer, turned down and up") + "\n"
-                + figures(curve) + "\n"
+                + figures(DimmingFigures.of(curve)) + neglected(curve) + "\n"
+                + style.heading("dimmer off") + "\n"
+                + figures(DimmingFigures.off(curve)) + "\n"
                 + style.heading("settings") + "\n"
                 + settings(curve)
                 + (simulated.isEmpty() ? "" : "\n" + style.heading("simulated") + "\n" + simulated(curve, simulated));
@@ -40,9 +47,13 @@ public final class DimmingText {
         return curve.dimming().edge().name().toLowerCase(Locale.ROOT);
     }
 
-    private static String figures(DimmingCurve curve) {
+    private static String neglected(DimmingCurve curve) {
+        return TIMING_NEGLECTED + (curve.dimming().edge() == Edge.LEADING ? FIRING_NEGLECTED : "");
+    }
+
+    private static String figures(List<DimmingFigure> figures) {
         Grid grid = new Grid("lrll");
-        for (DimmingFigure figure : DimmingFigures.of(curve)) {
+        for (DimmingFigure figure : figures) {
             grid.add(List.of(figure.name(), value(figure), figure.note(), figure.definition()));
         }
         return grid.text();

@@ -38,6 +38,9 @@ class DimmingCommandTest {
                 .startsWith("trailing-edge dimmer, turned down and up\n")
                 .contains("\nsettings\n", "  monotonic ", "  180 deg ", "Open next: ");
         assertThat(Files.readAllLines(output.resolve("dimming.csv"))).hasSize(1 + 37);
+        assertThat(Files.readAllLines(output.resolve("dimming-figures.csv")))
+                .hasSize(1 + 13)
+                .contains("monotonic,,1,yes,while it is turned down no step makes the lamp brighter by 1 % of full");
         assertThat(output.resolve("dimming.html"))
                 .content()
                 .contains("<title>Dimming: Dims without a step back</title>", "over conduction angle [deg]")
@@ -68,6 +71,13 @@ class DimmingCommandTest {
                 .isEqualTo(2);
         assertThat(err.toString())
                 .isEqualTo("--angles: this is no conduction angle, found '190.0', allowed: above 0 to 180 deg\n");
+    }
+
+    @Test
+    void angles_that_nobody_simulates_are_refused() throws IOException {
+        assertThat(run("dimming", spec("dimmer.edge,,trailing,,,\n").toString(), "--angles", "90"))
+                .isEqualTo(2);
+        assertThat(err.toString()).isEqualTo("--angles: nothing is simulated at these angles; add --prove\n");
     }
 
     @Test

@@ -19,6 +19,8 @@ import lampproof.design.Dimming.Edge;
  * @param fullCurrent mean string current without a dimmer [A]
  * @param down settings from full to off
  * @param up settings from off to full
+ * @param lights where the lamp lights while it is turned up; empty when it never does
+ * @param darkens where it goes dark while it is turned down; empty when it glows to the end
  * @param off the dimmer is off
  * @param offWithoutBleeder the same for a lamp without bleeder
  */
@@ -27,6 +29,8 @@ public record DimmingCurve(
         double fullCurrent,
         List<DimmingPoint> down,
         List<DimmingPoint> up,
+        Optional<DimmingTurn> lights,
+        Optional<DimmingTurn> darkens,
         OffState off,
         OffState offWithoutBleeder) {
 
@@ -57,7 +61,7 @@ public record DimmingCurve(
 
     /** Least level at which the lamp is still lit while it is turned down; absent when it is never lit [-]. */
     public Optional<Double> lowestLevel() {
-        return down.stream()
+        return Stream.concat(down.stream(), darkens.map(DimmingTurn::before).stream())
                 .filter(this::lit)
                 .map(point -> level(point.current()))
                 .min(Comparator.naturalOrder());
@@ -65,12 +69,12 @@ public record DimmingCurve(
 
     /** First setting at which the lamp is lit while it is turned up from off; absent when it never is. */
     public Optional<DimmingPoint> popOn() {
-        return up.stream().filter(this::lit).findFirst();
+        return lights.map(DimmingTurn::after);
     }
 
     /** First setting at which the lamp is no longer lit while it is turned down; absent when it glows to the end. */
     public Optional<DimmingPoint> dropOut() {
-        return down.stream().filter(point -> !lit(point)).findFirst();
+        return darkens.map(DimmingTurn::after);
     }
 
     /** Turn from off in which nothing happens: up to the pop-on [rad]. */
@@ -131,9 +135,17 @@ public record DimmingCurve(
         return point.stress().leastTriacCurrent() - dimming.holdingCurrent();
     }
 
-    /** Whether the lamp is lit at a setting. */
-    public boolean lit(DimmingPoint point) {
-        return level(point.current()) >= LIT;
+    /** Whether a mean string current [A] is light. */
+    public boolean lit(double current) {
+        return isLit(current, fullCurrent);
+    }
+
+    static boolean isLit(double current, double fullCurrent) {
+        return current >= LIT * fullCurrent;
+    }
+
+    private boolean lit(DimmingPoint point) {
+        return lit(point.current());
     }
 
     private Stream<DimmingPoint> watched() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import lampproof.design.Dimming.Edge;
 
 /** The figures of a dimming curve, each with its definition. */
 public final class DimmingFigures {
@@ -28,21 +29,29 @@ public final class DimmingFigures {
                 figures.monotonic(),
                 figures.bleeder(),
                 figures.spike(),
-                figures.margin(),
-                figure("off.voltage", curve.off().voltage(), "V", "", "rms voltage at the lamp, dimmer off"),
-                figure("off.glow", curve.off().current(), "A", "", "mean string current, dimmer off"),
-                figure(
-                        "off.voltage.bare",
-                        curve.offWithoutBleeder().voltage(),
-                        "V",
-                        "",
-                        "the same voltage for a lamp without bleeder"),
-                figure(
-                        "off.glow.bare",
-                        curve.offWithoutBleeder().current(),
-                        "A",
-                        "",
-                        "the same current for a lamp without bleeder"));
+                figures.margin());
+    }
+
+    /** What a curve says of the lamp behind a dimmer that is off, with its bleeder and without. */
+    public static List<DimmingFigure> off(DimmingCurve curve) {
+        DimmingFigures figures = new DimmingFigures(curve);
+        return List.of(
+                figures.offVoltage("off.voltage", curve.off(), ""),
+                figures.glow("off.glow", curve.off(), ""),
+                figures.offVoltage("off.voltage.bare", curve.offWithoutBleeder(), ", without bleeder"),
+                figures.glow("off.glow.bare", curve.offWithoutBleeder(), ", without bleeder"));
+    }
+
+    private DimmingFigure offVoltage(String name, OffState off, String which) {
+        return figure(name, off.voltage(), "V", "", "rms voltage at the lamp, dimmer off" + which);
+    }
+
+    private DimmingFigure glow(String name, OffState off, String which) {
+        return figure(name, off.current(), "A", glow(off), "mean string current, dimmer off" + which);
+    }
+
+    private String glow(OffState off) {
+        return curve.lit(off.current()) ? "glows at " + percent(curve.level(off.current())) : "dark";
     }
 
     private DimmingFigure lowest() {
@@ -55,15 +64,15 @@ public final class DimmingFigures {
     private DimmingFigure popOn() {
         String definition = "first conduction angle at which the lamp lights while it is turned up from off";
         return curve.popOn()
-                .map(point -> figure(
-                        "pop_on", point.degrees(), "deg", "at " + percent(curve.level(point.current())), definition))
+                .map(point -> figure("pop_on", point.degrees(), "deg", "at " + level(point), definition))
                 .orElseGet(() -> none("pop_on", "deg", NEVER_LIT, definition));
     }
 
     private DimmingFigure dropOut() {
         String definition = "conduction angle at which the lamp goes dark while it is turned down";
-        return curve.dropOut()
-                .map(point -> figure("drop_out", point.degrees(), "deg", "", definition))
+        return curve.darkens()
+                .map(turn ->
+                        figure("drop_out", turn.after().degrees(), "deg", "from " + level(turn.before()), definition))
                 .orElseGet(() -> none("drop_out", "deg", "the lamp glows with the dimmer off", definition));
     }
 
@@ -109,7 +118,11 @@ public final class DimmingFigures {
                 greatest.stress().peakLineCurrent(),
                 "A",
                 "at " + degrees(greatest),
-                "greatest current into the lamp: the firing spike of a leading edge");
+                isLeading() ? "greatest current into the lamp: the firing spike" : "greatest current into the lamp");
+    }
+
+    private boolean isLeading() {
+        return curve.dimming().edge() == Edge.LEADING;
     }
 
     private DimmingFigure margin() {
@@ -161,6 +174,10 @@ public final class DimmingFigures {
 
     private static String number(DimmingPoint point) {
         return String.format(Locale.ROOT, "%.0f", point.degrees());
+    }
+
+    private String level(DimmingPoint point) {
+        return percent(curve.level(point.current()));
     }
 
     private static String percent(double share) {

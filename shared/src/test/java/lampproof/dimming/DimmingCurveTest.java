@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import lampproof.design.Dimming;
@@ -62,7 +63,15 @@ class DimmingCurveTest {
         Dimming dimming = new Dimming(Edge.LEADING, Math.PI, 100e-9, 1e-3, 30e-3, 2700, 65, 45e-3);
         List<DimmingPoint> falling = new ArrayList<>(points(down));
         Collections.reverse(falling);
-        return new DimmingCurve(dimming, 1, falling, points(up), DARK, DARK);
+        List<DimmingPoint> rising = points(up);
+        return new DimmingCurve(dimming, 1, falling, rising, turn(rising, true), turn(falling, false), DARK, DARK);
+    }
+
+    private static Optional<DimmingTurn> turn(List<DimmingPoint> points, boolean lights) {
+        return IntStream.range(1, points.size())
+                .filter(k -> points.get(k).current() >= 1e-3 == lights)
+                .mapToObj(k -> new DimmingTurn(points.get(k - 1), points.get(k)))
+                .findFirst();
     }
 
     private static List<DimmingPoint> points(DoubleUnaryOperator current) {

@@ -69,6 +69,23 @@ class DimmingSweepTest {
         assertThat(curve.stepBack()).isEmpty();
     }
 
+    /** A step-down converter without bleeder draws nothing while the line is below its string: asin(28 V / 325 V) = 5 degrees. */
+    @Test
+    void where_the_lamp_lights_and_darkens_is_found_within_a_quarter_of_a_degree() {
+        DimmingCurve curve = curve("dimmer.edge,,trailing,,,");
+        DimmingTurn lights = curve.lights().orElseThrow();
+        DimmingTurn darkens = curve.darkens().orElseThrow();
+        assertThat(lights.after().degrees() - lights.before().degrees()).isBetween(0.0, 0.25);
+        assertThat(darkens.before().degrees() - darkens.after().degrees()).isBetween(0.0, 0.25);
+        assertThat(curve.lit(lights.before().current())).isFalse();
+        assertThat(curve.lit(lights.after().current())).isTrue();
+        assertThat(curve.lit(darkens.before().current())).isTrue();
+        assertThat(curve.lit(darkens.after().current())).isFalse();
+        assertThat(lights.after().degrees()).isBetween(Math.toDegrees(Math.asin(28 / 325.0)), 10.0);
+        assertThat(curve.lowestLevel())
+                .hasValueSatisfying(level -> assertThat(level).isBetween(1e-3, 2e-3));
+    }
+
     @Test
     void a_lamp_without_a_dimmer_has_no_curve() {
         Operation full = full();
