@@ -21,7 +21,8 @@ public final class DimmingText {
             List.of("angle", "predicted", "simulated", "figures that agree", "that differ", "without verdict");
     private static final String CURRENT = "string.current.mean";
 
-    private static final String TIMING_NEGLECTED = "  Neglected: drift and hysteresis of the dimmer's timing circuit.\n";
+    private static final String TIMING_NEGLECTED =
+            "  Neglected: drift and hysteresis of the dimmer's timing circuit.\n";
     private static final String FIRING_NEGLECTED =
             "  Neglected: a triac that has gone out may fire again in the same half cycle, which shows as flicker.\n";
 
