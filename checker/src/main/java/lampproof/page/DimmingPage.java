@@ -90,7 +90,10 @@ public final class DimmingPage {
     }
 
     private boolean good() {
-        return curve.misfires().isEmpty() && curve.stepBack().isEmpty() && simulationsAgree();
+        return curve.misfires().isEmpty()
+                && curve.flickers().isEmpty()
+                && curve.stepBack().isEmpty()
+                && simulationsAgree();
     }
 
     private boolean simulationsAgree() {
@@ -100,6 +103,9 @@ public final class DimmingPage {
     private String heading() {
         if (!curve.misfires().isEmpty()) {
             return "The triac goes out";
+        }
+        if (!curve.flickers().isEmpty()) {
+            return "Half cycles are not alike";
         }
         return curve.stepBack().isPresent() ? "Dims with a step back" : "Dims without a step back";
     }
@@ -145,6 +151,7 @@ public final class DimmingPage {
 
     private Map<String, Object> setting(DimmingPoint down, DimmingPoint up) {
         return Map.of(
+                "flickers", curve.flickers(down),
                 "angle", String.format(Locale.ROOT, "%.0f", down.degrees()),
                 "down", amount(down.current(), "A"),
                 "level", amount(100 * curve.level(down.current()), "%"),

@@ -34,6 +34,7 @@ public final class DimmingTable {
             "dimmer_current_peak_A",
             "dimmer_current_least_A",
             "goes_out",
+            "string_current_swing_A",
             "string_current_simulated_A");
 
     private static final List<String> FIGURE_HEADER = List.of("figure", "value", "unit", "note", "definition");
@@ -92,6 +93,7 @@ public final class DimmingTable {
                 number(down.stress().peakTriacCurrent()),
                 number(down.stress().leastTriacCurrent()),
                 curve.goesOut(down) ? "yes" : "no",
+                number(down.swing()),
                 simulated(down, simulated));
     }
 

@@ -85,7 +85,11 @@ public final class DimmingText {
                 Quantity.text(down.stress().bleederLoss(), "W"),
                 Quantity.text(down.stress().peakLineCurrent(), "A"),
                 curve.isWatched(down) ? Quantity.text(down.stress().leastTriacCurrent(), "A") : "",
-                curve.goesOut(down) ? "GOES OUT" : "");
+                remark(curve, down));
+    }
+
+    private static String remark(DimmingCurve curve, DimmingPoint point) {
+        return (curve.goesOut(point) ? "GOES OUT" : "") + (curve.flickers(point) ? " FLICKERS" : "");
     }
 
     private String simulated(DimmingCurve curve, List<SettingVerdict> settings) {

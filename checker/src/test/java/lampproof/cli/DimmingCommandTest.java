@@ -39,7 +39,7 @@ class DimmingCommandTest {
                 .contains("\nsettings\n", "  monotonic ", "  180 deg ", "Open next: ");
         assertThat(Files.readAllLines(output.resolve("dimming.csv"))).hasSize(1 + 37);
         assertThat(Files.readAllLines(output.resolve("dimming-figures.csv")))
-                .hasSize(1 + 13)
+                .hasSize(1 + 14)
                 .contains("monotonic,,1,yes,while it is turned down no step makes the lamp brighter by 1 % of full");
         assertThat(output.resolve("dimming.html"))
                 .content()

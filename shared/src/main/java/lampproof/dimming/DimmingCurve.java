@@ -125,6 +125,16 @@ public record DimmingCurve(
         return isWatched(point) && point.stress().leastTriacCurrent() < dimming.holdingCurrent();
     }
 
+    /** Settings at which half cycles take turns that differ by more than {@value #SAME} of full, while it is turned down. */
+    public List<DimmingPoint> flickers() {
+        return down.stream().filter(this::flickers).toList();
+    }
+
+    /** Whether half cycles that differ by more than {@value #SAME} of full take turns at a setting. */
+    public boolean flickers(DimmingPoint point) {
+        return point.swing() > SAME * fullCurrent;
+    }
+
     /** Whether there is a triac that has to hold by itself at a setting. */
     public boolean isWatched(DimmingPoint point) {
         return dimming.edge() == Edge.LEADING && point.conduction() > 0;

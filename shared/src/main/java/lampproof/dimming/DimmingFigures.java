@@ -27,6 +27,7 @@ public final class DimmingFigures {
                 figures.deadBelow(),
                 figures.deadAbove(),
                 figures.monotonic(),
+                figures.alike(),
                 figures.bleeder(),
                 figures.spike(),
                 figures.margin());
@@ -99,6 +100,17 @@ public final class DimmingFigures {
                 .map(point -> "no: at " + degrees(point) + " brighter than one step before")
                 .orElse("yes");
         return none("monotonic", "1", word, "while it is turned down no step makes the lamp brighter by 1 % of full");
+    }
+
+    private DimmingFigure alike() {
+        String word = curve.flickers().isEmpty()
+                ? "yes"
+                : "no: the light flickers at " + String.join(", ", stretches(curve.flickers())) + " deg";
+        return none(
+                "half_cycles.alike",
+                "1",
+                word,
+                "at no setting do half cycles take turns whose light differs by 1 % of full");
     }
 
     private DimmingFigure bleeder() {

@@ -6,9 +6,10 @@ import lampproof.quasistatic.DimmedStress;
  * The lamp at one setting of its dimmer.
  *
  * @param conduction angle of each half cycle that the dimmer lets through [rad]
- * @param stress what the half cycle shows
+ * @param stress what the half cycles show
+ * @param swing greatest less least mean string current of the half cycles that take turns [A]; zero when all are alike
  */
-public record DimmingPoint(double conduction, DimmedStress stress) {
+public record DimmingPoint(double conduction, DimmedStress stress, double swing) {
 
     private static final double LEAST_CURRENT = 1e-9;
 

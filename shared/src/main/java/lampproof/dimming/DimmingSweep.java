@@ -112,7 +112,7 @@ public final class DimmingSweep {
     }
 
     private static DimmingPoint point(DimmedOperation setting) {
-        return new DimmingPoint(conduction(setting), setting.stress());
+        return new DimmingPoint(conduction(setting), setting.stress(), setting.swing());
     }
 
     private static double conduction(DimmedOperation setting) {

@@ -9,9 +9,9 @@ import lampproof.design.Driver;
  * @param bias current of the controller and its gate drive [A]
  * @param start states at the zero crossing of the line, before a positive half cycle
  * @param stress what the half cycles show
- * @param turns how many half cycles take turns: one when all are alike
+ * @param swing greatest less least mean string current of the half cycles that take turns [A]; zero when all are alike
  */
-public record DimmedOperation(Driver driver, double bias, DimmedState start, DimmedStress stress, int turns) {
+public record DimmedOperation(Driver driver, double bias, DimmedState start, DimmedStress stress, double swing) {
 
     private static final double SENSE_PERIODS = 3;
 
@@ -36,7 +36,7 @@ public record DimmedOperation(Driver driver, double bias, DimmedState start, Dim
         double bias = bias(full);
         DimmedHalfCycle halfCycle = new DimmedHalfCycle(dimmed, bias, senseTime(full));
         DimmedSettling.Settled settled = new DimmedSettling(dimmed, halfCycle, full.setPoint()).from(first);
-        return new DimmedOperation(dimmed, bias, settled.start(), settled.stress(), settled.turns());
+        return new DimmedOperation(dimmed, bias, settled.start(), settled.stress(), settled.swing());
     }
 
     /** Time constant with which the bleeder senses what the lamp draws [s]. */

@@ -1,6 +1,7 @@
 package lampproof.quasistatic;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -39,16 +40,16 @@ final class DimmedSettling {
      *
      * @param start states before the first of the half cycles that take turns
      * @param stress all of them together
-     * @param turns how many they are
+     * @param swing greatest less least mean string current of one of them [A]
      */
-    record Settled(DimmedState start, DimmedStress stress, int turns) {}
+    record Settled(DimmedState start, DimmedStress stress, double swing) {}
 
     Settled from(DimmedState first) {
         DimmedState start = first;
         for (int pass = 0; pass < HASTENED_PASSES; pass++) {
             DimmedState end = halfCycle.run(start, setPoint);
             if (unrest(start, end) < TOLERANCE) {
-                return new Settled(start, halfCycle.stress(), 1);
+                return new Settled(start, halfCycle.stress(), 0);
             }
             start = hastened(start, end);
         }
@@ -77,9 +78,11 @@ final class DimmedSettling {
     }
 
     private Settled last(int turns) {
-        int size = stresses.size();
+        List<DimmedStress> together = stresses.subList(stresses.size() - turns, stresses.size());
+        DoubleSummaryStatistics light =
+                together.stream().mapToDouble(DimmedStress::stringCurrent).summaryStatistics();
         return new Settled(
-                starts.get(size - turns), DimmedStress.together(stresses.subList(size - turns, size)), turns);
+                starts.get(starts.size() - turns), DimmedStress.together(together), light.getMax() - light.getMin());
     }
 
     /** The end of a half cycle, with the output voltage where it tends to. */

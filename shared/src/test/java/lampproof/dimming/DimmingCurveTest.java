@@ -47,6 +47,14 @@ class DimmingCurveTest {
     }
 
     @Test
+    void a_lamp_whose_half_cycles_take_turns_flickers_where_they_differ_visibly() {
+        assertThat(curve(angle -> angle / 180, angle -> 0).flickers())
+                .extracting(DimmingPoint::degrees)
+                .singleElement()
+                .satisfies(angle -> assertThat(angle).isEqualTo(50, within(1e-9)));
+    }
+
+    @Test
     void a_triac_goes_out_where_its_least_current_is_below_the_holding_current() {
         DimmingCurve curve = curve(angle -> angle / 180, angle -> 0);
         assertThat(curve.misfires())
@@ -78,7 +86,8 @@ class DimmingCurveTest {
         return IntStream.rangeClosed(0, 36)
                 .mapToObj(step -> new DimmingPoint(
                         Math.toRadians(5 * step),
-                        new DimmedStress(0, 0, 0, 0, 0, 5e-3 * step, 0, 0, current.applyAsDouble(5 * step), 0)))
+                        new DimmedStress(0, 0, 0, 0, 0, 5e-3 * step, 0, 0, current.applyAsDouble(5 * step), 0),
+                        step == 10 ? 0.02 : step == 11 ? 0.005 : 0))
                 .toList();
     }
 }
