@@ -19,7 +19,7 @@ final class DimmedSettling {
     /** So many half cycles may take turns. */
     static final int MOST_TURNS = 16;
 
-    private static final int HASTENED_PASSES = 12;
+    private static final int HASTENED_PASSES = 40;
     private static final int FREE_PASSES = 120;
     private static final double TOLERANCE = 1e-4;
 
