@@ -39,7 +39,7 @@ class RoomsTest {
             measure     -> waveform fault
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> choice compare dimming capture measure waveform prediction design spec file fault
+            report      -> choice compare dimming capture measure waveform prediction quasistatic design spec file fault
             page        -> choice compare dimming measure waveform prediction quasistatic design physics spec fault
             cli         -> page report choice compare dimming capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
