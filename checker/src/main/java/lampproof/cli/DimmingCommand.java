@@ -154,7 +154,7 @@ final class DimmingCommand extends LampproofCommand {
         Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         Map<Double, RunFolder> runs = new LinkedHashMap<>();
         for (double angle : angles()) {
-            RunFolder run = new RunFolder(folder.resolve("angle-" + name(angle)));
+            RunFolder run = new RunFolder(folder.resolve("angle-" + SettingVerdict.text(angle)));
             run.writeDecks(PredictedDesign.of(at(lamp, angle), Set.of(DeckKind.DIMMED)));
             runs.put(angle, run);
         }
@@ -166,10 +166,6 @@ final class DimmingCommand extends LampproofCommand {
 
     private static RunVerdict verdict(RunFolder run, List<SimulationOutcome> outcomes) {
         return new Checking(run, Map.of(), List.of(), outcomes).checked().verdict();
-    }
-
-    private static String name(double angle) {
-        return angle == Math.rint(angle) ? Long.toString(Math.round(angle)) : Double.toString(angle);
     }
 
     /** The same lamp with its dimmer at another conduction angle [deg]. */

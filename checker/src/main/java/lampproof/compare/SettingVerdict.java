@@ -11,6 +11,11 @@ import java.util.OptionalDouble;
  */
 public record SettingVerdict(double degrees, RunVerdict run) {
 
+    /** A conduction angle [deg] as text, such as {@code 90} or {@code 12.5}. */
+    public static String text(double degrees) {
+        return degrees == Math.rint(degrees) ? Long.toString(Math.round(degrees)) : Double.toString(degrees);
+    }
+
     /** The simulated value of a figure [unit of the figure]; empty when there is none to trust. */
     public OptionalDouble simulated(String figure) {
         Optional<Verdict> found = run.decks().stream()

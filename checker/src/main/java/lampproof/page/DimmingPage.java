@@ -165,7 +165,7 @@ public final class DimmingPage {
 
     private Map<String, Object> setting(SettingVerdict setting) {
         return Map.of(
-                "angle", String.format(Locale.ROOT, "%.0f", setting.degrees()),
+                "angle", SettingVerdict.text(setting.degrees()),
                 "predicted", amount(curve.currentAt(setting.degrees()), "A"),
                 "simulated", text(setting.simulated("string.current.mean"), "A"),
                 "agree", setting.run().count(Outcome.AGREES),

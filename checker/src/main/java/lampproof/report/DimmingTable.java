@@ -17,7 +17,10 @@ import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
 import lampproof.file.SheetText;
 
-/** A dimming curve for a spreadsheet, in SI units and degrees: a row for each setting from full to off, and a row for each figure. */
+/**
+ * A dimming curve for a spreadsheet, in SI units and degrees: a row for each setting from full to off, and a row for each figure.
+ * What was simulated between two settings has no row.
+ */
 public final class DimmingTable {
 
     private static final List<String> HEADER = List.of(

@@ -104,7 +104,7 @@ public final class DimmingText {
     private static List<String> cells(DimmingCurve curve, SettingVerdict setting) {
         OptionalDouble current = setting.simulated(CURRENT);
         return List.of(
-                degrees(setting.degrees()),
+                SettingVerdict.text(setting.degrees()) + " deg",
                 Quantity.text(curve.currentAt(setting.degrees()), "A"),
                 current.isPresent() ? Quantity.text(current.getAsDouble(), "A") : "none",
                 Long.toString(setting.run().count(Outcome.AGREES)),
