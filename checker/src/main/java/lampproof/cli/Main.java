@@ -20,6 +20,7 @@ import picocli.CommandLine.ScopeType;
             DeckCommand.class,
             SimulateCommand.class,
             CheckCommand.class,
+            DimmingCommand.class,
             MeasureCommand.class,
             FiguresCommand.class,
             LintCommand.class

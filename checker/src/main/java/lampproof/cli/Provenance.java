@@ -32,6 +32,11 @@ final class Provenance {
     static Making of(RunFolder run, List<SimulationOutcome> outcomes) {
         String simulator =
                 outcomes.stream().map(SimulationOutcome::simulator).findFirst().orElseGet(() -> fromLogs(run));
+        return now(simulator);
+    }
+
+    /** Program, simulator and date. */
+    static Making now(String simulator) {
         return new Making(BuildVersion.text(), simulator, DATE.format(ZonedDateTime.now(ZoneId.systemDefault())));
     }
 

@@ -104,6 +104,37 @@ sealed interface Layer {
         }
     }
 
+    /** Single points, each a small square. */
+    record Points(String kind, String legend, double[] xs, double[] ys) implements Layer {
+
+        private static final double HALF = 3.5;
+
+        @Override
+        public double least() {
+            return Arrays.stream(ys).min().orElse(0);
+        }
+
+        @Override
+        public double greatest() {
+            return Arrays.stream(ys).max().orElse(0);
+        }
+
+        @Override
+        public String path(Axis x, Axis y) {
+            SvgPath path = new SvgPath();
+            for (int i = 0; i < xs.length; i++) {
+                double left = x.at(xs[i]) - HALF;
+                double top = y.at(ys[i]) - HALF;
+                path.move(left, top)
+                        .line(left + 2 * HALF, top)
+                        .line(left + 2 * HALF, top + 2 * HALF)
+                        .line(left, top + 2 * HALF)
+                        .close();
+            }
+            return path.text();
+        }
+    }
+
     /** A level across the whole plot. */
     record Level(String kind, String legend, double value) implements Layer {
 

@@ -61,6 +61,19 @@ final class Plot {
      * @param stretch the stretch of time, in words
      */
     Map<String, Object> model(Axis x, Prefix prefix, String stretch) {
+        return model(x, "time", prefix.symbol() + "s", prefix.factor(), stretch);
+    }
+
+    /**
+     * The plot over something else than time.
+     *
+     * @param x horizontal axis
+     * @param across what it shows
+     * @param acrossUnit unit of its labels
+     * @param factor one of that unit [unit of the axis]
+     * @param stretch what is drawn of it, in words
+     */
+    Map<String, Object> model(Axis x, String across, String acrossUnit, double factor, String stretch) {
         Axis y = vertical();
         Prefix scale = Prefix.of(Math.max(Math.abs(y.low()), Math.abs(y.high())));
         return Map.ofEntries(
@@ -68,7 +81,8 @@ final class Plot {
                 Map.entry("title", title),
                 Map.entry("description", description(stretch)),
                 Map.entry("unit", scale.symbol() + unit),
-                Map.entry("time", prefix.symbol() + "s"),
+                Map.entry("across", across),
+                Map.entry("acrossUnit", acrossUnit),
                 Map.entry("width", WIDTH),
                 Map.entry("height", height),
                 Map.entry("left", LEFT),
@@ -76,7 +90,7 @@ final class Plot {
                 Map.entry("top", TOP),
                 Map.entry("bottom", height - BOTTOM),
                 Map.entry("zero", y.low() < 0 && y.high() > 0 ? SvgPath.rounded(y.at(0)) : height - BOTTOM),
-                Map.entry("xTicks", x.ticks(prefix.factor())),
+                Map.entry("xTicks", x.ticks(factor)),
                 Map.entry("yTicks", y.ticks(scale.factor())),
                 Map.entry(
                         "layers",

@@ -44,7 +44,8 @@ class CommandsTest {
 
     @Test
     void everyCommandExplainsItselfWithAnExample() {
-        for (String command : List.of("prove", "predict", "deck", "simulate", "check", "measure", "figures", "lint")) {
+        for (String command :
+                List.of("prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "lint")) {
             out.getBuffer().setLength(0);
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString())
@@ -63,6 +64,7 @@ class CommandsTest {
                         "\n  deck",
                         "\n  simulate",
                         "\n  check",
+                        "\n  dimming",
                         "\n  measure",
                         "\n  figures",
                         "\n  lint");

@@ -16,7 +16,7 @@ import lampproof.quasistatic.DimmedState;
 record DimmedScene(Solution solution) implements Scene {
 
     private static final double HALF_CYCLES = 3;
-    private static final double STEPS_PER_DIODE_PULSE = 20;
+    private static final double STEPS_PER_DIODE_PULSE = 30;
     private static final double PULSE_EDGE = 1e-6;
     private static final double SENSE_RESISTANCE = 1e3;
 

@@ -52,6 +52,12 @@ public record Dimming(
                 topUpCurrent);
     }
 
+    /** The same dimmer before a lamp without bleeder. */
+    public Dimming withoutBleeder() {
+        return new Dimming(
+                edge, conduction, capacitance, inductance, holdingCurrent, Double.POSITIVE_INFINITY, threshold, 0);
+    }
+
     /** Resistance that stands for the losses of the choke, across it: a quality of one with the noise capacitor [Ohm]. */
     public double damping() {
         return Math.sqrt(inductance / capacitance);

@@ -20,12 +20,12 @@ public record DimmedState(
         SlowState slow) {
 
     /** A lamp whose dimmer begins with nothing in it. */
-    static DimmedState of(SlowState slow) {
+    public static DimmedState of(SlowState slow) {
         return new DimmedState(0, 0, 0, 0, 0, slow);
     }
 
     /** The same state with another output voltage [V]. */
-    DimmedState withOutputVoltage(double voltage) {
+    public DimmedState withOutputVoltage(double voltage) {
         return new DimmedState(
                 chokeCurrent,
                 lampVoltage,

@@ -1,7 +1,10 @@
 package lampproof.quasistatic;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
 /**
- * A lamp over one line half cycle behind a dimmer, or over two that take turns.
+ * A lamp over one line half cycle behind a dimmer, or over several that take turns.
  *
  * @param linePower mean power into the lamp [W]
  * @param lineCurrent rms current into the lamp [A]
@@ -26,18 +29,30 @@ public record DimmedStress(
         double stringCurrent,
         double stringPower) {
 
-    /** This half cycle and another one together. */
-    DimmedStress with(DimmedStress other) {
+    /** Half cycles together: means, rms values, and what is greatest or least in any. */
+    static DimmedStress together(List<DimmedStress> all) {
         return new DimmedStress(
-                0.5 * (linePower + other.linePower),
-                Math.hypot(lineCurrent, other.lineCurrent) / Math.sqrt(2),
-                Math.hypot(lampVoltage, other.lampVoltage) / Math.sqrt(2),
-                Math.max(peakLineCurrent, other.peakLineCurrent),
-                Math.max(peakTriacCurrent, other.peakTriacCurrent),
-                Math.min(leastTriacCurrent, other.leastTriacCurrent),
-                0.5 * (bleederLoss + other.bleederLoss),
-                Math.max(busPeak, other.busPeak),
-                0.5 * (stringCurrent + other.stringCurrent),
-                0.5 * (stringPower + other.stringPower));
+                mean(all, DimmedStress::linePower),
+                rms(all, DimmedStress::lineCurrent),
+                rms(all, DimmedStress::lampVoltage),
+                most(all, DimmedStress::peakLineCurrent),
+                most(all, DimmedStress::peakTriacCurrent),
+                -most(all, stress -> -stress.leastTriacCurrent()),
+                mean(all, DimmedStress::bleederLoss),
+                most(all, DimmedStress::busPeak),
+                mean(all, DimmedStress::stringCurrent),
+                mean(all, DimmedStress::stringPower));
+    }
+
+    private static double mean(List<DimmedStress> all, ToDoubleFunction<DimmedStress> value) {
+        return all.stream().mapToDouble(value).average().orElseThrow();
+    }
+
+    private static double rms(List<DimmedStress> all, ToDoubleFunction<DimmedStress> value) {
+        return Math.sqrt(mean(all, stress -> Math.pow(value.applyAsDouble(stress), 2)));
+    }
+
+    private static double most(List<DimmedStress> all, ToDoubleFunction<DimmedStress> value) {
+        return all.stream().mapToDouble(value).max().orElseThrow();
     }
 }

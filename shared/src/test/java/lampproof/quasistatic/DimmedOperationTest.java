@@ -97,6 +97,7 @@ class DimmedOperationTest {
         assertThat(end.slow().busVoltage()).isCloseTo(both.start().slow().busVoltage(), withinPercentage(1));
         assertThat(Math.abs(one.stringCurrent() - other.stringCurrent()))
                 .isGreaterThan(0.1 * full.string().meanCurrent());
+        assertThat(both.swing()).isCloseTo(Math.abs(one.stringCurrent() - other.stringCurrent()), withinPercentage(1));
         assertThat(both.stress().stringCurrent())
                 .isCloseTo((one.stringCurrent() + other.stringCurrent()) / 2, withinPercentage(0.1));
         assertThat(both.stress().lineCurrent())

@@ -29,6 +29,7 @@ class RoomsTest {
             design      -> spec physics fault
             quasistatic -> design physics fault
             event       -> quasistatic design physics fault
+            dimming     -> quasistatic design fault
             prediction  -> event quasistatic design physics spec file fault
             choice      -> prediction quasistatic design physics spec file fault
             deck        -> prediction event quasistatic design physics spec file fault
@@ -38,9 +39,9 @@ class RoomsTest {
             measure     -> waveform fault
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> choice compare capture measure waveform prediction design spec file fault
-            page        -> choice compare measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report choice compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            report      -> choice compare dimming capture measure waveform prediction quasistatic design spec file fault
+            page        -> choice compare dimming measure waveform prediction quasistatic design physics spec fault
+            cli         -> page report choice compare dimming capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -1,0 +1,117 @@
+package lampproof.page;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import lampproof.compare.SettingVerdict;
+import lampproof.design.Dimming;
+import lampproof.design.Dimming.Edge;
+import lampproof.dimming.DimmingCurve;
+import lampproof.dimming.DimmingPoint;
+import lampproof.waveform.Engineering;
+
+/** What a dimming curve shows, over the conduction angle. */
+final class DimmingPlots {
+
+    private static final int TALL = 260;
+    private static final int LOW = 200;
+
+    private final DimmingCurve curve;
+    private final List<SettingVerdict> simulated;
+    private final List<DimmingPoint> rising;
+
+    DimmingPlots(DimmingCurve curve, List<SettingVerdict> simulated) {
+        this.curve = curve;
+        this.simulated = simulated;
+        this.rising = new ArrayList<>(curve.down());
+        Collections.reverse(this.rising);
+    }
+
+    /** The plots as the template wants them. */
+    List<Map<String, Object>> models() {
+        List<Map<String, Object>> models = new ArrayList<>();
+        models.add(model(current()));
+        if (curve.dimming().edge() == Edge.LEADING) {
+            models.add(model(triac()));
+        }
+        models.add(model(heat()));
+        models.add(model(spike()));
+        return models;
+    }
+
+    private Plot current() {
+        return simulated(
+                new Plot("dimming-current", "Mean string current", "A", TALL)
+                        .add(curve("predicted", "turned down", rising, DimmingPoint::current))
+                        .add(curve("level", "turned up", curve.up(), DimmingPoint::current)),
+                "string.current.mean");
+    }
+
+    private Plot triac() {
+        Dimming dimming = curve.dimming();
+        String holding = "holding current " + Engineering.rounded(dimming.holdingCurrent(), "A", 4);
+        return simulated(
+                new Plot("dimming-triac", "Least current of the triac after firing", "A", LOW)
+                        .add(curve(
+                                "predicted",
+                                "turned down",
+                                rising.subList(1, rising.size()),
+                                point -> point.stress().leastTriacCurrent()))
+                        .add(new Layer.Level("level", holding, dimming.holdingCurrent())),
+                "dimmer.current.least");
+    }
+
+    private Plot heat() {
+        return simulated(
+                new Plot("dimming-heat", "Heat of the bleeder", "W", LOW)
+                        .add(curve(
+                                "predicted",
+                                "turned down",
+                                rising,
+                                point -> point.stress().bleederLoss())),
+                "bleeder.loss");
+    }
+
+    private Plot spike() {
+        return simulated(
+                new Plot("dimming-spike", "Greatest current into the lamp", "A", LOW)
+                        .add(curve(
+                                "predicted",
+                                "turned down",
+                                rising,
+                                point -> point.stress().peakLineCurrent())),
+                "line.current.peak");
+    }
+
+    private static Layer curve(
+            String kind, String legend, List<DimmingPoint> points, ToDoubleFunction<DimmingPoint> value) {
+        return new Layer.Curve(
+                kind,
+                legend,
+                points.stream().mapToDouble(DimmingPoint::degrees).toArray(),
+                points.stream().mapToDouble(value).toArray());
+    }
+
+    /** Adds what was simulated, setting by setting. */
+    private Plot simulated(Plot plot, String figure) {
+        List<SettingVerdict> known = simulated.stream()
+                .filter(setting -> setting.simulated(figure).isPresent())
+                .toList();
+        return known.isEmpty()
+                ? plot
+                : plot.add(new Layer.Points(
+                        "point",
+                        "simulated",
+                        known.stream().mapToDouble(SettingVerdict::degrees).toArray(),
+                        known.stream()
+                                .mapToDouble(
+                                        setting -> setting.simulated(figure).getAsDouble())
+                                .toArray()));
+    }
+
+    private static Map<String, Object> model(Plot plot) {
+        return plot.model(Plot.across(0, 180), "conduction angle", "deg", 1, "from off to full");
+    }
+}
