@@ -41,6 +41,8 @@ public final class Vocabulary {
     private static final List<String> REQUIRED =
             List.of("driver.topology", "line.voltage", "line.frequency", "string.voltage", "string.current");
 
+    private static final Map<String, String> STAND_INS = Map.of("string.voltage", "string.voltage_low");
+
     private static final List<Entry> TABLE = List.of(
             quantity("line.voltage", VOLTAGE, 80, 305, "rms voltage of the mains"),
             quantity("line.frequency", FREQUENCY, 45, 65, "frequency of the mains"),
@@ -150,6 +152,13 @@ public final class Vocabulary {
             quantity("string.voltage", VOLTAGE, 2, 600, "voltage of the LED string at its current, 25 degC"),
             quantity("string.current", CURRENT, 1e-3, 3, "mean current of the LED string"),
             quantity("string.resistance", RESISTANCE, 0, 50e3, "dynamic resistance of the string at its current"),
+            quantity("string.voltage_low", VOLTAGE, 2, 600, "voltage of the string at string.current_low"),
+            quantity("string.current_low", CURRENT, 1e-4, 10, "lowest current of which the string voltage is known"),
+            quantity("string.voltage_mid", VOLTAGE, 2, 600, "voltage of the string at string.current_mid"),
+            quantity("string.current_mid", CURRENT, 1e-4, 10, "a current between those two, where a third is known"),
+            quantity("string.voltage_high", VOLTAGE, 2, 600, "voltage of the string at string.current_high"),
+            quantity("string.current_high", CURRENT, 1e-4, 10, "highest current of which the string voltage is known"),
+            quantity("string.point_temperature", TEMPERATURE, -40, 200, "junction temperature of these points"),
             quantity("string.short_resistance", RESISTANCE, 10e-3, 100, "what is left of a string that is shorted"),
             quantity("string.count", COUNT, 1, 500, "LED junctions in series"),
             quantity(
@@ -254,6 +263,11 @@ public final class Vocabulary {
     /** The names that a lamp must hold whose converter is still to be chosen. */
     public static List<String> requiredOfLamp() {
         return REQUIRED.stream().filter(name -> !name.equals("driver.topology")).toList();
+    }
+
+    /** The name from whose group of rows a required one follows, if there is such a name. */
+    static Optional<String> standIn(String required) {
+        return Optional.ofNullable(STAND_INS.get(required));
     }
 
     /** What a name stands for, or nothing when it is not known. */
