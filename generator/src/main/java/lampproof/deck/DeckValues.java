@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
+import lampproof.design.PowerSwitch;
+import lampproof.part.PartKind;
+import lampproof.part.PartModels;
 import lampproof.physics.ArtificialNetwork;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
@@ -17,8 +20,10 @@ final class DeckValues {
     private final Driver driver;
     private final DeckKind kind;
     private final Scene scene;
+    private final PartModels models;
 
-    DeckValues(Solution solution, DeckKind kind) {
+    DeckValues(Solution solution, DeckKind kind, PartModels models) {
+        this.models = models;
         this.solution = solution;
         this.driver = solution.driver();
         this.kind = kind;
@@ -30,6 +35,7 @@ final class DeckValues {
         values.put("deck", deck(title, figures));
         values.put("driver", driverValues());
         values.put("circuit", circuit());
+        values.put("models", subcircuits());
         values.put("cell", new CellValues(solution, scene.stop()).model());
         values.put("start", scene.start());
         values.put("setting", scene.settings());
@@ -64,13 +70,30 @@ final class DeckValues {
                 scene.stop() * (1 - 1e-9));
     }
 
+    private Map<String, Object> subcircuits() {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (PartKind kind : PartKind.values()) {
+            models.of(kind).ifPresent(model -> values.put(kind.word(), RecordModel.of(model)));
+        }
+        return values;
+    }
+
+    /** A sub-circuit of a switch brings the capacitance of the switch; diode and winding keep theirs. */
+    private double nodeCapacitance() {
+        return models.of(PartKind.SWITCH).isPresent()
+                ? PowerSwitch.DIODE_AND_WINDING
+                : driver.powerSwitch().capacitance();
+    }
+
     private Map<String, Object> circuit() {
         return Map.of(
                 "fuseResistance",
                 driver.line().resistance() + driver.filter().fuseResistance(),
                 "bridgeResistance",
                 2 * driver.bridge().resistance(),
+                "nodeCapacitance",
+                nodeCapacitance(),
                 "nodeResistance",
-                NODE_TIME_CONSTANT / driver.powerSwitch().capacitance());
+                NODE_TIME_CONSTANT / nodeCapacitance());
     }
 }

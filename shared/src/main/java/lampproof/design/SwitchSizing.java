@@ -21,7 +21,7 @@ final class SwitchSizing {
         double capacitance = choose.amount(
                 "switch.capacitance",
                 "100 pF Ohm of silicon and 10 pF of diode and winding",
-                () -> Rounding.twoDigits(100e-12 / resistance + 10e-12));
+                () -> Rounding.twoDigits(100e-12 / resistance + PowerSwitch.DIODE_AND_WINDING));
         choose.amount("switch.voltage_rating", Stress.RULE, () -> Stress.voltageClass(choose, demand));
         return new PowerSwitch(resistance, capacitance);
     }

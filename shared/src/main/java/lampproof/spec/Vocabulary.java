@@ -103,6 +103,7 @@ public final class Vocabulary {
             quantity("inductor.gap", LENGTH, 0, 20e-3, "total air gap of the core"),
             quantity("inductor.strands", COUNT, 1, 5000, "strands of the wire"),
             quantity("inductor.wire_diameter", LENGTH, 10e-6, 5e-3, "copper diameter of a strand"),
+            choice("inductor.model", "", "file of a sub-circuit in out that replaces the inductor"),
             quantity("inductor.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of core and winding"),
             //
             quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
@@ -113,6 +114,7 @@ public final class Vocabulary {
             quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
             quantity("switch.voltage_rating", VOLTAGE, 20, 2000, "highest voltage that the switch may see"),
             quantity("switch.current_rating", CURRENT, 1e-3, 100, "highest peak current of the switch"),
+            choice("switch.model", "", "file of a sub-circuit drain gate source that replaces the switch"),
             quantity("switch.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the switch"),
             //
             quantity("diode.drop", VOLTAGE, 0, 5, "threshold voltage of the freewheeling diode"),
@@ -121,6 +123,7 @@ public final class Vocabulary {
             quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
             quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
             quantity("diode.current_rating", CURRENT, 1e-3, 100, "highest mean current of the diode"),
+            choice("diode.model", "", "file of a sub-circuit anode cathode that replaces the diode"),
             quantity("diode.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the diode"),
             //
             quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
@@ -168,6 +171,7 @@ public final class Vocabulary {
                     0,
                     "change of the string voltage with temperature"),
             quantity("string.light_share", RATIO, 0, 0.9, "share of the string power that leaves as light"),
+            choice("string.model", "", "file of a sub-circuit anode cathode that replaces the string"),
             quantity("string.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the LEDs"),
             //
             choice("surge.wave", "ring combination", "100 kHz ring wave, or 1.2/50 - 8/20 us combination wave"),

@@ -31,7 +31,8 @@ class RoomsTest {
             event       -> quasistatic design physics fault
             prediction  -> event quasistatic design physics spec file fault
             choice      -> prediction quasistatic design physics spec file fault
-            deck        -> prediction event quasistatic design physics spec file fault
+            part        -> lint spec fault
+            deck        -> part prediction event quasistatic design physics spec file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault
@@ -40,7 +41,7 @@ class RoomsTest {
             compare     -> measure waveform prediction design quasistatic spec physics fault
             report      -> choice compare capture measure waveform prediction design spec file fault
             page        -> choice compare measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report choice compare capture measure waveform simulator lint deck prediction quasistatic design physics spec file fault
+            cli         -> page report choice compare capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -16,6 +16,12 @@ class PartModelsTest {
             line.frequency,,50,,Hz,
             """;
 
+    private static final String STEP_UP = """
+            driver.topology,,step-up,,,
+            string.voltage,,420,,V,
+            string.current,,16.7,,mA,
+            """;
+
     @TempDir
     private Path folder;
 
@@ -41,5 +47,60 @@ class PartModelsTest {
                 """);
         assertThat(Files.readString(folder.resolve("run/spec.csv")))
                 .contains("string.voltage,", "diodes with series resistance through three points");
+    }
+
+    /** The values of the usual parts, written as sub-circuits: 10 of the 20 pF at the switch node are the switch's own. */
+    @Test
+    void subcircuitsInPlaceOfFourPartsAgree() throws Exception {
+        write("fet.lib", """
+                .subckt fet drain gate source
+                S1 drain source gate source closed
+                D1 source drain body
+                C1 drain middle 10p
+                R1 middle source 10
+                .model closed sw(vt=4 vh=0.5 ron=10 roff=1e9)
+                .model body d(is=1e-12 n=1)
+                .ends
+                """);
+        write("coil.lib", """
+                .subckt coil in out start_current=0
+                L1 in middle 12m ic={start_current}
+                R1 middle out 11
+                .ends
+                """);
+        write("fast.lib", """
+                .subckt fast anode cathode
+                D1 anode middle junction
+                R1 middle cathode 0.32
+                .model junction d(is=718.5e-12 n=1.8)
+                .ends
+                """);
+        write("leds.lib", """
+                .subckt leds anode cathode
+                R1 anode knee 2.5k
+                V1 knee forward 378.25
+                D1 forward cathode one_way
+                .model one_way d(is=1e-9 n=0.02)
+                .ends
+                """);
+        prove(
+                STEP_UP,
+                "inductor.inductance,,12,,mH,",
+                "inductor.resistance,,11,,Ohm,",
+                "inductor.model,,coil.lib,,,",
+                "switch.resistance,,10,,Ohm,",
+                "switch.capacitance,,20,,pF,",
+                "switch.model,,fet.lib,,,",
+                "diode.resistance,,320,,mOhm,",
+                "diode.model,,fast.lib,,,",
+                "string.resistance,,2.5,,kOhm,",
+                "string.model,,leds.lib,,,");
+        assertThat(Files.readString(folder.resolve("run/mains.cir")))
+                .contains("\nXswitch ", "\nXmain ", "\nXdiode ", "\nXstring ")
+                .doesNotContain("\nSmain ", "\nLmain ", "\nDmain ", "\nDstring ");
+    }
+
+    private void write(String name, String text) throws Exception {
+        Files.writeString(folder.resolve(name), text);
     }
 }

@@ -1,6 +1,6 @@
 <#-- Output capacitor and string, from a positive to a negative node. -->
 <#macro output positive negative fault="">
-* Output capacitor and string of LEDs: knee and dynamic resistance
+* Output capacitor and string of LEDs<#if !models.string??>: knee and dynamic resistance</#if>
 Cout ${positive} ${negative} ${driver.output.capacitance} ic=${start.outputVoltage}
 <#if fault == "open">
 * The string opens: the switch in series lets go
@@ -17,10 +17,15 @@ Vstring ${positive} anode 0
 <#else>
 Vstring ${positive} anode 0
 </#if>
+<#if models.string??>
+Xstring anode ${negative} user_string
+${models.string.text}
+<#else>
 Rstring anode knee ${driver.string.resistance}
 Vknee knee forward ${driver.string.knee}
 Dstring forward ${negative} one_way
 .model one_way d(is=1e-9 n=0.02)
+</#if>
 </#macro>
 
 <#-- With the line held at its crest the output would charge on: this takes what the capacitor would store. -->
