@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
+import lampproof.design.Inductor;
 import lampproof.design.PowerSwitch;
 import lampproof.part.PartKind;
 import lampproof.part.PartModels;
@@ -91,6 +92,8 @@ final class DeckValues {
                 driver.line().resistance() + driver.filter().fuseResistance(),
                 "bridgeResistance",
                 2 * driver.bridge().resistance(),
+                "excess",
+                1 / Inductor.LEFT - 1,
                 "nodeCapacitance",
                 nodeCapacitance(),
                 "nodeResistance",

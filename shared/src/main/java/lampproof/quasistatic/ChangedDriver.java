@@ -22,7 +22,7 @@ final class ChangedDriver {
                 driver.filter(),
                 driver.bridge(),
                 changed.getOrDefault(Condition.BUS_CAPACITANCE, driver.busCapacitance()),
-                new Inductor(changed.getOrDefault(Condition.INDUCTANCE, inductor.inductance()), inductor.resistance()),
+                inductor.with(changed.getOrDefault(Condition.INDUCTANCE, inductor.inductance())),
                 driver.powerSwitch(),
                 driver.diode(),
                 driver.senseResistance(),

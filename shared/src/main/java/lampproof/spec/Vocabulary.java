@@ -98,6 +98,7 @@ public final class Vocabulary {
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
             quantity("inductor.resistance", RESISTANCE, 0, 200, "winding at direct current and working temperature"),
             quantity("inductor.saturation_current", CURRENT, 1e-3, 50, "current at which the core saturates"),
+            choice("inductor.saturation", "none hard", "what the inductance does in the decks beyond that current"),
             choice("inductor.core", "", "core"),
             quantity("inductor.turns", COUNT, 1, 5000, "turns of the winding"),
             quantity("inductor.gap", LENGTH, 0, 20e-3, "total air gap of the core"),

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,9 +28,15 @@ class PartModelsTest {
     private Path folder;
 
     private Lampproof prove(String rows, String... more) throws Exception {
+        return prove(List.of(), rows, more);
+    }
+
+    private Lampproof prove(List<String> options, String rows, String... more) throws Exception {
         Lampproof.simulatorOrSkip();
         Files.writeString(folder.resolve("lamp.csv"), MAINS + rows + String.join("\n", more));
-        Lampproof proved = Lampproof.run(folder, "prove", "lamp.csv", "-o", "run");
+        Stream<String> command = Stream.of("prove", "lamp.csv", "-o", "run");
+        Lampproof proved =
+                Lampproof.run(folder, Stream.concat(command, options.stream()).toArray(String[]::new));
         assertThat(proved.exitCode()).as(proved.toString()).isZero();
         return proved;
     }
@@ -98,6 +106,22 @@ class PartModelsTest {
         assertThat(Files.readString(folder.resolve("run/mains.cir")))
                 .contains("\nXswitch ", "\nXmain ", "\nXdiode ", "\nXstring ")
                 .doesNotContain("\nSmain ", "\nLmain ", "\nDmain ", "\nDstring ");
+    }
+
+    /** A shorted step-up string draws some amperes through the inductor, whose core saturates at 120 mA. */
+    @Test
+    void anInductorThatSaturatesAgrees() throws Exception {
+        prove(
+                List.of("--decks", "crest,shorted-string,power-up"),
+                STEP_UP,
+                "inductor.saturation,,hard,,,",
+                "inductor.saturation_current,,120,,mA,");
+        assertThat(VerdictRows.rows(folder.resolve("run")))
+                .filteredOn(row -> row.get("deck").equals("shorted-string")
+                        && row.get("figure").equals("inductor.current.peak"))
+                .singleElement()
+                .satisfies(row ->
+                        assertThat(Double.parseDouble(row.get("simulated"))).isGreaterThan(1));
     }
 
     private void write(String name, String text) throws Exception {

@@ -6,7 +6,14 @@ Vinductor ${source} coil 0
 Xmain coil drain user_inductor<#if models.inductor.startCurrent> start_current=${start.inductorCurrent}</#if>
 ${models.inductor.text}
 <#else>
+<#if driver.inductor.saturationCurrent?is_infinite>
 Lmain coil winding ${driver.inductor.inductance} ic=${start.inductorCurrent}
+<#else>
+* Its flux is that of a straight inductor; beyond ${driver.inductor.saturationCurrent} A the saturated core takes more current
+Lmain coil linear ${driver.inductor.inductance} ic=${start.inductorCurrent}
+Vlinear linear winding 0
+Bsaturated coil winding I = ${circuit.excess}*(max(0, I(Vlinear) - ${driver.inductor.saturationCurrent}) + min(0, I(Vlinear) + ${driver.inductor.saturationCurrent}))
+</#if>
 Rwinding winding drain ${driver.inductor.resistance}
 </#if>
 * Diode, from the switch node to ${sink}
