@@ -15,7 +15,6 @@ final class StageSide {
     private final Rectifier diode;
     private final boolean stepUp;
     private final double closedResistance;
-    private final double outputCapacitance;
     /** Flux linkage of the inductor over its inductance [A]. */
     private double flux;
 
@@ -30,7 +29,6 @@ final class StageSide {
         diode = driver.diode();
         stepUp = driver.topology() == Topology.STEP_UP;
         closedResistance = driver.powerSwitch().resistance() + driver.senseResistance();
-        outputCapacitance = Math.max(LEAST_CAPACITANCE, driver.output().capacitance());
         inductorCurrent = start.cycle() == null ? 0 : start.cycle().startCurrent();
         flux = driver.inductor().flux(inductorCurrent);
         outputVoltage = start.outputVoltage();
@@ -105,6 +103,7 @@ final class StageSide {
 
     private void charge(double step, double current, StringFault fault) {
         LedString string = driver.string();
+        double outputCapacitance = Math.max(LEAST_CAPACITANCE, driver.output().capacitanceAt(outputVoltage));
         switch (fault) {
             case NONE -> outputVoltage += step * (current - string.current(outputVoltage)) / outputCapacitance;
             case OPEN -> outputVoltage += step * current / outputCapacitance;

@@ -120,7 +120,12 @@ public final class Vocabulary {
             //
             quantity("diode.drop", VOLTAGE, 0, 5, "threshold voltage of the freewheeling diode"),
             quantity("diode.resistance", RESISTANCE, 0, 100, "dynamic resistance of the freewheeling diode"),
-            quantity("diode.capacitance", CAPACITANCE, 0, 10e-9, "junction capacitance, energy-related"),
+            quantity(
+                    "diode.capacitance",
+                    CAPACITANCE,
+                    0,
+                    10e-9,
+                    "junction capacitance, energy-related"),
             quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
             quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
             quantity("diode.current_rating", CURRENT, 1e-3, 100, "highest mean current of the diode"),
@@ -132,6 +137,8 @@ public final class Vocabulary {
             //
             quantity(
                     "output.capacitance", CAPACITANCE, 0, 10e-3, "capacitor across the string, at its working voltage"),
+            quantity("output.nominal_capacitance", CAPACITANCE, 0, 10e-3, "the same without voltage"),
+            quantity("output.capacitance_left", RATIO, 0.05, 1, "of that without voltage, at the rated voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
             quantity(

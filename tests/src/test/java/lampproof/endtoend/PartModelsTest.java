@@ -124,6 +124,20 @@ class PartModelsTest {
                         assertThat(Double.parseDouble(row.get("simulated"))).isGreaterThan(1));
     }
 
+    @Test
+    void aCeramicCapacitorThatLosesCapacitanceAgrees() throws Exception {
+        prove(
+                List.of("--decks", "crest,mains,open-string,power-up"),
+                """
+                driver.topology,,step-down,,,
+                string.voltage,,33,,V,
+                string.current,,210,,mA,
+                """,
+                "output.nominal_capacitance,,3.3,,uF,",
+                "output.voltage_rating,,50,,V,",
+                "output.capacitance_left,,30,,%,");
+    }
+
     private void write(String name, String text) throws Exception {
         Files.writeString(folder.resolve(name), text);
     }
