@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
 import lampproof.design.Inductor;
-import lampproof.design.PowerSwitch;
 import lampproof.part.PartKind;
 import lampproof.part.PartModels;
 import lampproof.physics.ArtificialNetwork;
@@ -16,6 +15,8 @@ import lampproof.prediction.Solution;
 final class DeckValues {
 
     private static final double NODE_TIME_CONSTANT = 0.2e-9;
+
+    private static final double LEAST_CAPACITANCE = 1e-12;
 
     private final Solution solution;
     private final Driver driver;
@@ -82,7 +83,7 @@ final class DeckValues {
     /** A sub-circuit of a switch brings the capacitance of the switch; diode and winding keep theirs. */
     private double nodeCapacitance() {
         return models.of(PartKind.SWITCH).isPresent()
-                ? PowerSwitch.DIODE_AND_WINDING
+                ? Math.max(LEAST_CAPACITANCE, driver.powerSwitch().besides())
                 : driver.powerSwitch().capacitance();
     }
 

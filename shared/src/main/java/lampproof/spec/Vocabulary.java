@@ -125,7 +125,7 @@ public final class Vocabulary {
                     CAPACITANCE,
                     0,
                     10e-9,
-                    "junction capacitance, energy-related"),
+                    "junction capacitance, energy-related, beside that of the switch"),
             quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
             quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
             quantity("diode.current_rating", CURRENT, 1e-3, 100, "highest mean current of the diode"),

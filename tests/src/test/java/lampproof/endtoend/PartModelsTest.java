@@ -138,6 +138,12 @@ class PartModelsTest {
                 "output.capacitance_left,,30,,%,");
     }
 
+    @Test
+    void aDiodeOfSomeCapacitanceAgrees() throws Exception {
+        prove(List.of("--decks", "crest"), STEP_UP, "diode.capacitance,,40,,pF,");
+        assertThat(Files.readString(folder.resolve("run/crest.cir"))).contains("\nCnode switch node 50e-12 ");
+    }
+
     private void write(String name, String text) throws Exception {
         Files.writeString(folder.resolve(name), text);
     }
