@@ -12,6 +12,7 @@ final class OutputSizing {
 
     private static final String WORKING = "output.capacitance";
     private static final String NOMINAL = "output.nominal_capacitance";
+    private static final String LEFT = "output.capacitance_left";
     private static final double FLICKER = 0.30;
     private static final double RIPPLE = 0.05;
     private static final double DISSIPATION_FACTOR = 0.01;
@@ -56,11 +57,10 @@ final class OutputSizing {
         return CeramicBias.left(demand.stringVoltage(), half);
     }
 
+    /** All of it is left unless the spec says otherwise: film, or a capacitance at the working voltage. */
     private double halfVoltage() {
         double rated = rating();
-        double left =
-                choose.amount("output.capacitance_left", "all: film, or a capacitance at the working voltage", () -> 1);
-        return CeramicBias.halfVoltage(left, rated);
+        return CeramicBias.halfVoltage(choose.isOpen(LEFT) ? 1 : choose.given(LEFT), rated);
     }
 
     private double rating() {
