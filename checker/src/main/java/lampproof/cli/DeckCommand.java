@@ -2,6 +2,8 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import lampproof.deck.RunFolder;
+import lampproof.part.PartModels;
+import lampproof.spec.Spec;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,7 +33,8 @@ final class DeckCommand extends LampproofCommand {
     @Override
     public Integer call() {
         RunFolder run = new RunFolder(output);
-        run.writeDecks(choice.predicted(SpecReader.read(spec)));
+        Spec read = SpecReader.read(spec);
+        run.writeDecks(choice.predicted(read), PartModels.of(read, spec));
         run.decks().forEach(kind -> out().println("wrote " + run.deck(kind)));
         out().println("Next: lampproof simulate " + output);
         return ExitCode.AGREES.code();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import lampproof.cli.Checking.Checked;
 import lampproof.deck.RunFolder;
+import lampproof.part.PartModels;
 import lampproof.prediction.PredictedDesign;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
@@ -48,7 +49,8 @@ final class ProveCommand extends LampproofCommand {
         Simulator simulator = Simulator.locate(System.getenv());
         Simulating simulating = new Simulating(simulator, timeLimit.seconds(), err());
         Map<RunFolder, PredictedDesign> runs = predicted();
-        runs.forEach(RunFolder::writeDecks);
+        PartModels models = spec == null ? PartModels.NONE : PartModels.of(SpecReader.read(spec), spec);
+        runs.forEach((run, predicted) -> run.writeDecks(predicted, models));
         List<RunFolder> folders = List.copyOf(runs.keySet());
         List<SimulationOutcome> outcomes = simulating.run(folders);
         ExitCode worst =

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampproof.design.Driver;
+import lampproof.design.Output;
 import lampproof.measure.Between;
 import lampproof.measure.Channel;
 import lampproof.measure.ForwardPower;
@@ -214,6 +215,15 @@ final class Bench {
         return storing(voltage).times(StoredEnergy.ofCapacitor(capacitance, 1));
     }
 
+    /** Mean power that goes into the output capacitor, whose capacitance may fall with voltage. */
+    Taking chargingOutput() {
+        Output output = driver.output();
+        Taking end = add(new ValueAtEnd(window, channel(Probe.OUTPUT_VOLTAGE)));
+        Taking start = add(new ValueAtStart(window, channel(Probe.OUTPUT_VOLTAGE)));
+        return end.with(start, (last, first) -> output.energy(last) - output.energy(first))
+                .times(1 / window.length());
+    }
+
     /** Mean power that goes into an inductance [H] with a probed current. */
     Taking magnetising(double inductance, Probe current) {
         return storing(current).times(StoredEnergy.ofInductor(inductance, 1));
@@ -223,7 +233,7 @@ final class Bench {
     Taking storing() {
         return charging(driver.filter().capacitance(), Probe.FILTERED_VOLTAGE)
                 .plus(charging(driver.busCapacitance(), Probe.BUS_VOLTAGE))
-                .plus(charging(driver.output().capacitance(), Probe.OUTPUT_VOLTAGE))
+                .plus(chargingOutput())
                 .plus(magnetising(driver.filter().inductance(), Probe.LINE_CURRENT))
                 .plus(magnetising(driver.inductor().inductance(), Probe.INDUCTOR_CURRENT));
     }

@@ -164,8 +164,7 @@ final class Trust {
     /** Mean power out of the output and bus capacitors, the large stores. */
     private Taking released() {
         Driver driver = bench.driver();
-        return bench.charging(driver.output().capacitance(), OUTPUT_VOLTAGE)
-                .plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE));
+        return bench.chargingOutput().plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE));
     }
 
     private TrustCheck energy() {
@@ -213,8 +212,7 @@ final class Trust {
     }
 
     private Taking intoString() {
-        return bench.power(OUTPUT_VOLTAGE, STRING_CURRENT)
-                .plus(bench.charging(bench.driver().output().capacitance(), OUTPUT_VOLTAGE));
+        return bench.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(bench.chargingOutput());
     }
 
     /** With the line held at its crest a source beside the string takes what the output would store: not probed. */

@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
+import lampproof.design.Inductor;
+import lampproof.part.PartKind;
+import lampproof.part.PartModels;
 import lampproof.physics.ArtificialNetwork;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
@@ -13,12 +16,16 @@ final class DeckValues {
 
     private static final double NODE_TIME_CONSTANT = 0.2e-9;
 
+    private static final double LEAST_CAPACITANCE = 1e-12;
+
     private final Solution solution;
     private final Driver driver;
     private final DeckKind kind;
     private final Scene scene;
+    private final PartModels models;
 
-    DeckValues(Solution solution, DeckKind kind) {
+    DeckValues(Solution solution, DeckKind kind, PartModels models) {
+        this.models = models;
         this.solution = solution;
         this.driver = solution.driver();
         this.kind = kind;
@@ -30,6 +37,7 @@ final class DeckValues {
         values.put("deck", deck(title, figures));
         values.put("driver", driverValues());
         values.put("circuit", circuit());
+        values.put("models", subcircuits());
         values.put("cell", new CellValues(solution, scene.stop()).model());
         values.put("start", scene.start());
         values.put("setting", scene.settings());
@@ -64,13 +72,32 @@ final class DeckValues {
                 scene.stop() * (1 - 1e-9));
     }
 
+    private Map<String, Object> subcircuits() {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (PartKind kind : PartKind.values()) {
+            models.of(kind).ifPresent(model -> values.put(kind.word(), RecordModel.of(model)));
+        }
+        return values;
+    }
+
+    /** A sub-circuit of a switch brings the capacitance of the switch; diode and winding keep theirs. */
+    private double nodeCapacitance() {
+        return models.of(PartKind.SWITCH).isPresent()
+                ? Math.max(LEAST_CAPACITANCE, driver.powerSwitch().besides())
+                : driver.powerSwitch().capacitance();
+    }
+
     private Map<String, Object> circuit() {
         return Map.of(
                 "fuseResistance",
                 driver.line().resistance() + driver.filter().fuseResistance(),
                 "bridgeResistance",
                 2 * driver.bridge().resistance(),
+                "excess",
+                1 / Inductor.LEFT - 1,
+                "nodeCapacitance",
+                nodeCapacitance(),
                 "nodeResistance",
-                NODE_TIME_CONSTANT / driver.powerSwitch().capacitance());
+                NODE_TIME_CONSTANT / nodeCapacitance());
     }
 }

@@ -3,6 +3,7 @@ package lampproof.deck;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
@@ -11,6 +12,17 @@ import lampproof.prediction.Solution;
 public final class Decks {
 
     private final DeckTemplates templates = new DeckTemplates();
+    private final PartModels models;
+
+    /** Decks of which every part is the usual one. */
+    public Decks() {
+        this(PartModels.NONE);
+    }
+
+    /** Decks in which sub-circuits take the place of some parts. */
+    public Decks(PartModels models) {
+        this.models = models;
+    }
 
     /**
      * The deck of a kind.
@@ -27,7 +39,7 @@ public final class Decks {
                 .filter(prediction -> prediction.deck() == kind)
                 .map(Decks::headingLine)
                 .toList();
-        Map<String, Object> values = new DeckValues(solution, kind).with(title, figures);
+        Map<String, Object> values = new DeckValues(solution, kind, models).with(title, figures);
         return new Deck(kind, templates.fill(kind.word() + ".ftl", values));
     }
 

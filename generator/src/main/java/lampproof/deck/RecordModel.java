@@ -5,7 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** A record as nested maps of numbers and words, so that a template never meets an object. */
+/** A record as nested maps of numbers, words and truths, so that a template never meets an object. */
 final class RecordModel {
 
     private RecordModel() {}
@@ -22,7 +22,7 @@ final class RecordModel {
         if (value instanceof Record record) {
             return of(record);
         }
-        return value instanceof Number ? value : value.toString();
+        return value instanceof Number || value instanceof Boolean ? value : value.toString();
     }
 
     private static Object read(RecordComponent component, Record value) {

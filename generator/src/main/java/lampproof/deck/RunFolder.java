@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.file.WholeFile;
+import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
@@ -88,7 +89,12 @@ public record RunFolder(Path path) {
 
     /** Writes a prediction with its decks; see {@link #write}. */
     public void writeDecks(PredictedDesign predicted) {
-        Decks decks = new Decks();
+        writeDecks(predicted, PartModels.NONE);
+    }
+
+    /** Writes a prediction with its decks, in which sub-circuits take the place of some parts; see {@link #write}. */
+    public void writeDecks(PredictedDesign predicted, PartModels models) {
+        Decks decks = new Decks(models);
         write(
                 predicted,
                 predicted.decks().stream()

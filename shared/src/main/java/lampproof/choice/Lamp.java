@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lampproof.design.StringPoints;
 import lampproof.design.Topology;
 import lampproof.spec.Amount;
 import lampproof.spec.Spec;
@@ -36,8 +37,19 @@ public record Lamp(
             Set.of("line", "dimmer", "bleeder", "bridge", "bias", "ambient", "thermal", "life", "decks", "tolerance");
     private static final Set<String> NAMES =
             Set.of("switching.frequency", "string.light_share", "string.temperature_rating");
-    private static final Set<String> STRING =
-            Set.of("string.voltage", "string.current", "string.count", "string.resistance", "string.temperature_slope");
+    private static final Set<String> STRING = Set.of(
+            "string.voltage",
+            "string.current",
+            "string.count",
+            "string.resistance",
+            "string.temperature_slope",
+            "string.voltage_low",
+            "string.current_low",
+            "string.voltage_mid",
+            "string.current_mid",
+            "string.voltage_high",
+            "string.current_high",
+            "string.point_temperature");
 
     /** Copies the lists. */
     public Lamp {
@@ -48,9 +60,10 @@ public record Lamp(
     /**
      * The lamp of a spec: its light power is string voltage times string current, and its LEDs may be strung anew.
      *
-     * @param spec the spec, which must hold line and string
+     * @param given the spec, which must hold line and string
      */
-    public static Lamp of(Spec spec) {
+    public static Lamp of(Spec given) {
+        Spec spec = StringPoints.fitted(given);
         double voltage = typical(spec, "string.voltage").orElseThrow();
         double current = typical(spec, "string.current").orElseThrow();
         double count = typical(spec, "string.count").orElse(Math.max(1, Math.rint(voltage / USUAL_JUNCTION)));

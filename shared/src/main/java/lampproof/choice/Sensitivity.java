@@ -13,6 +13,7 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
 import lampproof.spec.Amount;
 import lampproof.spec.Dimension;
+import lampproof.spec.Quantity;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 import lampproof.spec.UnitWriter;
@@ -119,7 +120,10 @@ public record Sensitivity(
         Amount amount = candidate.spec().amount(row.name()).orElse((Amount) row.setting());
         double typical = amount.typical();
         double usual = USUAL * Math.abs(typical);
-        return amount.isSingle() ? new Amount(typical - usual, typical, typical + usual) : amount;
+        Quantity quantity = Vocabulary.quantity(row.name());
+        double least = Math.max(quantity.least(), typical - usual);
+        double most = Math.min(quantity.most(), typical + usual);
+        return amount.isSingle() ? new Amount(Math.min(least, typical), typical, Math.max(most, typical)) : amount;
     }
 
     private static Solution solved(Candidate candidate, SpecRow changed, double value) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
 import lampproof.spec.Amount;
+import lampproof.spec.Origin;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
@@ -57,6 +58,11 @@ final class Choosing {
     /** Whether the spec leaves a value open. */
     boolean isOpen(String name) {
         return !spec.names().contains(name);
+    }
+
+    /** Whether the user gave a value. */
+    boolean isGiven(String name) {
+        return spec.row(name).filter(row -> row.origin() == Origin.GIVEN).isPresent();
     }
 
     /** What was given, then what was filled in. */

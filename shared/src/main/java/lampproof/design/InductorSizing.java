@@ -48,7 +48,13 @@ final class InductorSizing {
                 choose.amount(
                         "inductor.resistance",
                         "turns of this wire on this core at 100 degC",
-                        () -> Rounding.twoDigits(CopperResistivity.at(Winding.TEMPERATURE) * length / area)));
+                        () -> Rounding.twoDigits(CopperResistivity.at(Winding.TEMPERATURE) * length / area)),
+                saturates() ? winding.saturationCurrent() : Double.POSITIVE_INFINITY);
+    }
+
+    private boolean saturates() {
+        return choose.word("inductor.saturation", "none: the decks keep the inductance at any current", "none")
+                .equals("hard");
     }
 
     Winding winding() {

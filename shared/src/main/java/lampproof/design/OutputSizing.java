@@ -2,11 +2,17 @@ package lampproof.design;
 
 import static lampproof.physics.PreferredSeries.E6;
 
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
 import lampproof.physics.CapacitorResistance;
+import lampproof.physics.CeramicBias;
 
 /** Chooses the capacitor across the string. */
 final class OutputSizing {
 
+    private static final String WORKING = "output.capacitance";
+    private static final String NOMINAL = "output.nominal_capacitance";
+    private static final String LEFT = "output.capacitance_left";
     private static final double FLICKER = 0.30;
     private static final double RIPPLE = 0.05;
     private static final double DISSIPATION_FACTOR = 0.01;
@@ -22,8 +28,43 @@ final class OutputSizing {
 
     Output output() {
         Smoothing smoothing = smoothing();
-        double capacitance = choose.amount("output.capacitance", smoothing.rule(), () -> E6.up(capacitance(smoothing)));
-        choose.amount(
+        if (choose.isGiven(NOMINAL)) {
+            return ofNominal(choose.known(NOMINAL));
+        }
+        double capacitance = choose.amount(WORKING, smoothing.rule(), () -> E6.up(capacitance(smoothing)));
+        double half = halfVoltage();
+        double nominal = Double.isInfinite(half)
+                ? capacitance
+                : choose.amount(
+                        NOMINAL, "leaves " + WORKING + " at the string voltage", () -> capacitance / left(half));
+        return new Output(capacitance, nominal, half);
+    }
+
+    private Output ofNominal(double nominal) {
+        if (choose.isGiven(WORKING)) {
+            throw UserFault.badInput(Finding.of(
+                    "the output capacitor is given both without voltage and at its working voltage",
+                    NOMINAL + ", " + WORKING,
+                    "keep one of the two rows"));
+        }
+        double half = halfVoltage();
+        double capacitance = choose.amount(
+                WORKING, "what is left of " + NOMINAL + " at the string voltage", () -> nominal * left(half));
+        return new Output(capacitance, nominal, half);
+    }
+
+    private double left(double half) {
+        return CeramicBias.left(demand.stringVoltage(), half);
+    }
+
+    /** All of it is left unless the spec says otherwise: film, or a capacitance at the working voltage. */
+    private double halfVoltage() {
+        double rated = rating();
+        return CeramicBias.halfVoltage(choose.isOpen(LEFT) ? 1 : choose.given(LEFT), rated);
+    }
+
+    private double rating() {
+        return choose.amount(
                 "output.voltage_rating",
                 "coldest string voltage with 10 % of overshoot at derating.capacitor, class",
                 () -> Rounding.rating(
@@ -32,7 +73,6 @@ final class OutputSizing {
                                 * demand.stringVoltage()
                                 / Derating.of(choose).capacitor(),
                         CLASSES));
-        return new Output(capacitance);
     }
 
     /** A step-up string has the voltage at which film smooths the line ripple; a low string would need an electrolytic. */

@@ -22,9 +22,11 @@ public final class Sizing {
     /**
      * The design of a spec, every value given or chosen.
      *
-     * @throws lampproof.fault.UserFault when physics forbids the combination, or the spec names an unknown part
+     * @throws lampproof.fault.UserFault when physics forbids the combination, the spec names an unknown part, or the points of its string
+     *     are no string
      */
-    public static Design of(Spec spec) {
+    public static Design of(Spec given) {
+        Spec spec = StringPoints.fitted(given);
         Feasibility.require(spec);
         Sizing sizing = new Sizing(spec);
         Driver driver = sizing.driver();

@@ -5,6 +5,8 @@ import static lampproof.physics.PreferredSeries.E24;
 /** Chooses the power switch and the resistor that senses its current. */
 final class SwitchSizing {
 
+    private static final String DIODE = "diode.capacitance";
+
     private final Choosing choose;
     private final Demand demand;
 
@@ -18,12 +20,25 @@ final class SwitchSizing {
                 "switch.resistance",
                 "loses 0.4 % of the power, from 1 to 10 Ohm",
                 () -> Rounding.twoDigits(Math.max(1, Math.min(10, losingLittle()))));
-        double capacitance = choose.amount(
-                "switch.capacitance",
-                "100 pF Ohm of silicon and 10 pF of diode and winding",
-                () -> Rounding.twoDigits(100e-12 / resistance + 10e-12));
+        double capacitance = capacitance(resistance);
+        double diode = choose.isOpen(DIODE) ? 0 : choose.given(DIODE);
+        double besides = choose.isOpen(DIODE) ? Math.min(capacitance, PowerSwitch.DIODE_AND_WINDING) : diode;
         choose.amount("switch.voltage_rating", Stress.RULE, () -> Stress.voltageClass(choose, demand));
-        return new PowerSwitch(resistance, capacitance);
+        return new PowerSwitch(resistance, capacitance + diode, besides);
+    }
+
+    /** A diode of which the capacitance is given is not counted with the switch. */
+    private double capacitance(double resistance) {
+        double silicon = 100e-12 / resistance;
+        return choose.isOpen(DIODE)
+                ? choose.amount(
+                        "switch.capacitance",
+                        "100 pF Ohm of silicon and 10 pF of diode and winding",
+                        () -> Rounding.twoDigits(silicon + PowerSwitch.DIODE_AND_WINDING))
+                : choose.amount(
+                        "switch.capacitance",
+                        "100 pF Ohm of silicon; diode.capacitance comes on top",
+                        () -> Rounding.twoDigits(silicon));
     }
 
     private double losingLittle() {

@@ -15,7 +15,9 @@ final class StageSide {
     private final Rectifier diode;
     private final boolean stepUp;
     private final double closedResistance;
-    private final double outputCapacitance;
+    /** Flux linkage of the inductor over its inductance [A]. */
+    private double flux;
+
     private double inductorCurrent;
     private double nodeVoltage;
     private double outputVoltage;
@@ -27,8 +29,8 @@ final class StageSide {
         diode = driver.diode();
         stepUp = driver.topology() == Topology.STEP_UP;
         closedResistance = driver.powerSwitch().resistance() + driver.senseResistance();
-        outputCapacitance = Math.max(LEAST_CAPACITANCE, driver.output().capacitance());
         inductorCurrent = start.cycle() == null ? 0 : start.cycle().startCurrent();
+        flux = driver.inductor().flux(inductorCurrent);
         outputVoltage = start.outputVoltage();
     }
 
@@ -63,7 +65,8 @@ final class StageSide {
     void advance(double step, double busVoltage, boolean closed, StringFault fault) {
         double source = stepUp ? busVoltage : busVoltage - outputVoltage;
         double driven = source - nodeVoltage - driver.inductor().resistance() * inductorCurrent;
-        inductorCurrent += step * driven / driver.inductor().inductance();
+        flux += step * driven / driver.inductor().inductance();
+        inductorCurrent = driver.inductor().current(flux);
         moveNode(step, sink(busVoltage), closed);
         loopCurrent = inductorCurrent - diodeCurrent;
         charge(step, stepUp ? diodeCurrent : inductorCurrent, fault);
@@ -100,6 +103,7 @@ final class StageSide {
 
     private void charge(double step, double current, StringFault fault) {
         LedString string = driver.string();
+        double outputCapacitance = Math.max(LEAST_CAPACITANCE, driver.output().capacitanceAt(outputVoltage));
         switch (fault) {
             case NONE -> outputVoltage += step * (current - string.current(outputVoltage)) / outputCapacitance;
             case OPEN -> outputVoltage += step * current / outputCapacitance;

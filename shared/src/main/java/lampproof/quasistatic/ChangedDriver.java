@@ -22,15 +22,20 @@ final class ChangedDriver {
                 driver.filter(),
                 driver.bridge(),
                 changed.getOrDefault(Condition.BUS_CAPACITANCE, driver.busCapacitance()),
-                new Inductor(changed.getOrDefault(Condition.INDUCTANCE, inductor.inductance()), inductor.resistance()),
+                inductor.with(changed.getOrDefault(Condition.INDUCTANCE, inductor.inductance())),
                 driver.powerSwitch(),
                 driver.diode(),
                 driver.senseResistance(),
-                new Output(changed.getOrDefault(
-                        Condition.OUTPUT_CAPACITANCE, driver.output().capacitance())),
+                output(driver.output(), changed),
                 string(driver.string(), changed),
                 control,
                 driver.fittings());
+    }
+
+    /** A capacitance that was measured holds for the voltage of the measurement. */
+    private static Output output(Output output, Map<Condition, Double> changed) {
+        Double measured = changed.get(Condition.OUTPUT_CAPACITANCE);
+        return measured == null ? output : new Output(measured);
     }
 
     private static LedString string(LedString string, Map<Condition, Double> changed) {

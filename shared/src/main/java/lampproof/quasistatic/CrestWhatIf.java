@@ -34,7 +34,7 @@ final class CrestWhatIf implements WhatIf {
             case FREQUENCY -> 1 / crest.cycle().period();
             case TURN_ON_CURRENT -> crest.cycle().startCurrent();
             case INDUCTANCE -> driver.inductor().inductance();
-            case OUTPUT_CAPACITANCE -> driver.output().capacitance();
+            case OUTPUT_CAPACITANCE -> driver.output().capacitanceAt(crest.outputVoltage());
             case BUS_CAPACITANCE -> driver.busCapacitance();
         };
     }

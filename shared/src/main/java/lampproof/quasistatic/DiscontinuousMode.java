@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import lampproof.design.Driver;
-import lampproof.design.Inductor;
 import lampproof.design.Law;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
@@ -73,6 +72,6 @@ final class DiscontinuousMode {
     }
 
     private static Driver with(Driver driver, double inductance) {
-        return driver.with(new Inductor(inductance, driver.inductor().resistance()));
+        return driver.with(driver.inductor().with(inductance));
     }
 }

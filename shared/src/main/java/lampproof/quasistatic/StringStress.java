@@ -70,7 +70,7 @@ public record StringStress(
         if (cycle == null) {
             return 0;
         }
-        double capacitance = driver.output().capacitance();
+        double capacitance = driver.output().capacitanceAt(point.outputVoltage());
         return driver.topology() == Topology.STEP_UP
                 ? chargeAbove(cycle.diode(), point.outputCurrent()) / capacitance
                 : Converter.triangleAbove(cycle, point.outputCurrent()) / capacitance;

@@ -62,7 +62,7 @@ public final class SpecReader {
                 .flatMap(row -> entry(row).flatMap(entry -> reader.read(row, entry)).stream())
                 .toList();
         if (table.readable()) {
-            required.stream().filter(name -> !lines.containsKey(name)).forEach(this::addMissing);
+            required.stream().filter(this::isMissing).forEach(this::addMissing);
         }
         faults.throwIfAny();
         return Spec.of(rows);
@@ -102,6 +102,11 @@ public final class SpecReader {
                 .filter(other -> other.startsWith(group))
                 .collect(Collectors.joining(", "));
         return names.isEmpty() ? "names of the groups " + String.join(", ", Vocabulary.groups()) : names;
+    }
+
+    private boolean isMissing(String name) {
+        return !lines.containsKey(name)
+                && Vocabulary.standIn(name).filter(lines::containsKey).isEmpty();
     }
 
     private void addMissing(String name) {

@@ -41,6 +41,8 @@ public final class Vocabulary {
     private static final List<String> REQUIRED =
             List.of("driver.topology", "line.voltage", "line.frequency", "string.voltage", "string.current");
 
+    private static final Map<String, String> STAND_INS = Map.of("string.voltage", "string.voltage_low");
+
     private static final List<Entry> TABLE = List.of(
             quantity("line.voltage", VOLTAGE, 80, 305, "rms voltage of the mains"),
             quantity("line.frequency", FREQUENCY, 45, 65, "frequency of the mains"),
@@ -96,11 +98,13 @@ public final class Vocabulary {
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
             quantity("inductor.resistance", RESISTANCE, 0, 200, "winding at direct current and working temperature"),
             quantity("inductor.saturation_current", CURRENT, 1e-3, 50, "current at which the core saturates"),
+            choice("inductor.saturation", "none hard", "what the inductance does in the decks beyond that current"),
             choice("inductor.core", "", "core"),
             quantity("inductor.turns", COUNT, 1, 5000, "turns of the winding"),
             quantity("inductor.gap", LENGTH, 0, 20e-3, "total air gap of the core"),
             quantity("inductor.strands", COUNT, 1, 5000, "strands of the wire"),
             quantity("inductor.wire_diameter", LENGTH, 10e-6, 5e-3, "copper diameter of a strand"),
+            choice("inductor.model", "", "file of a sub-circuit in out that replaces the inductor"),
             quantity("inductor.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of core and winding"),
             //
             quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
@@ -111,14 +115,21 @@ public final class Vocabulary {
             quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
             quantity("switch.voltage_rating", VOLTAGE, 20, 2000, "highest voltage that the switch may see"),
             quantity("switch.current_rating", CURRENT, 1e-3, 100, "highest peak current of the switch"),
+            choice("switch.model", "", "file of a sub-circuit drain gate source that replaces the switch"),
             quantity("switch.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the switch"),
             //
             quantity("diode.drop", VOLTAGE, 0, 5, "threshold voltage of the freewheeling diode"),
             quantity("diode.resistance", RESISTANCE, 0, 100, "dynamic resistance of the freewheeling diode"),
-            quantity("diode.capacitance", CAPACITANCE, 0, 10e-9, "junction capacitance, energy-related"),
+            quantity(
+                    "diode.capacitance",
+                    CAPACITANCE,
+                    0,
+                    10e-9,
+                    "junction capacitance, energy-related, beside that of the switch"),
             quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
             quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
             quantity("diode.current_rating", CURRENT, 1e-3, 100, "highest mean current of the diode"),
+            choice("diode.model", "", "file of a sub-circuit anode cathode that replaces the diode"),
             quantity("diode.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the diode"),
             //
             quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
@@ -126,6 +137,8 @@ public final class Vocabulary {
             //
             quantity(
                     "output.capacitance", CAPACITANCE, 0, 10e-3, "capacitor across the string, at its working voltage"),
+            quantity("output.nominal_capacitance", CAPACITANCE, 0, 10e-3, "the same without voltage"),
+            quantity("output.capacitance_left", RATIO, 0.05, 1, "of that without voltage, at the rated voltage"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of that capacitor"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "highest voltage of that capacitor"),
             quantity(
@@ -150,6 +163,13 @@ public final class Vocabulary {
             quantity("string.voltage", VOLTAGE, 2, 600, "voltage of the LED string at its current, 25 degC"),
             quantity("string.current", CURRENT, 1e-3, 3, "mean current of the LED string"),
             quantity("string.resistance", RESISTANCE, 0, 50e3, "dynamic resistance of the string at its current"),
+            quantity("string.voltage_low", VOLTAGE, 2, 600, "voltage of the string at string.current_low"),
+            quantity("string.current_low", CURRENT, 1e-4, 10, "lowest current of which the string voltage is known"),
+            quantity("string.voltage_mid", VOLTAGE, 2, 600, "voltage of the string at string.current_mid"),
+            quantity("string.current_mid", CURRENT, 1e-4, 10, "a current between those two, where a third is known"),
+            quantity("string.voltage_high", VOLTAGE, 2, 600, "voltage of the string at string.current_high"),
+            quantity("string.current_high", CURRENT, 1e-4, 10, "highest current of which the string voltage is known"),
+            quantity("string.point_temperature", TEMPERATURE, -40, 200, "junction temperature of these points"),
             quantity("string.short_resistance", RESISTANCE, 10e-3, 100, "what is left of a string that is shorted"),
             quantity("string.count", COUNT, 1, 500, "LED junctions in series"),
             quantity(
@@ -159,6 +179,7 @@ public final class Vocabulary {
                     0,
                     "change of the string voltage with temperature"),
             quantity("string.light_share", RATIO, 0, 0.9, "share of the string power that leaves as light"),
+            choice("string.model", "", "file of a sub-circuit anode cathode that replaces the string"),
             quantity("string.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the LEDs"),
             //
             choice("surge.wave", "ring combination", "100 kHz ring wave, or 1.2/50 - 8/20 us combination wave"),
@@ -254,6 +275,11 @@ public final class Vocabulary {
     /** The names that a lamp must hold whose converter is still to be chosen. */
     public static List<String> requiredOfLamp() {
         return REQUIRED.stream().filter(name -> !name.equals("driver.topology")).toList();
+    }
+
+    /** The name from whose group of rows a required one follows, if there is such a name. */
+    static Optional<String> standIn(String required) {
+        return Optional.ofNullable(STAND_INS.get(required));
     }
 
     /** What a name stands for, or nothing when it is not known. */

@@ -72,6 +72,19 @@ class SizingTest {
         assertThat(amount(design, "output.voltage_rating")).isGreaterThan(1.2 * string);
     }
 
+    /** 100 pF Ohm over 10 Ohm are 10 pF of the switch; 15 pF of the diode stand where 10 pF of diode and winding would. */
+    @Test
+    void a_diode_capacitance_that_is_given_stands_beside_that_of_the_switch() {
+        PowerSwitch usual = Sizing.of(Lamps.stepUp(Law.BOUNDARY)).driver().powerSwitch();
+        assertThat(usual.capacitance()).isCloseTo(20e-12, within(1e-18));
+        assertThat(usual.besides()).isEqualTo(10e-12);
+        PowerSwitch given = Sizing.of(Lamps.stepUp(Law.BOUNDARY, "diode.capacitance,,15,,pF,"))
+                .driver()
+                .powerSwitch();
+        assertThat(given.capacitance()).isCloseTo(25e-12, within(1e-18));
+        assertThat(given.besides()).isEqualTo(15e-12);
+    }
+
     /** Copper at 100 degC: 1.724e-8 Ohm m times 1 + 0.00393 x 80; 257 turns of 24 mm; AWG 36 is 0.127 mm. */
     @Test
     void the_winding_resistance_comes_from_wire_and_core() {

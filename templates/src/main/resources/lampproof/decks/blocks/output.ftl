@@ -1,7 +1,15 @@
 <#-- Output capacitor and string, from a positive to a negative node. -->
 <#macro output positive negative fault="">
-* Output capacitor and string of LEDs: knee and dynamic resistance
+* Output capacitor and string of LEDs<#if !models.string??>: knee and dynamic resistance</#if>
+<#if driver.output.halfVoltage?is_infinite>
 Cout ${positive} ${negative} ${driver.output.capacitance} ic=${start.outputVoltage}
+<#else>
+* Class-2 ceramic: what a capacitor without bias loss would take, divided; half of its capacitance is left at ${driver.output.halfVoltage} V
+Eunbiased unbiased 0 ${positive} ${negative} 1
+Vunbiased unbiased taken 0
+Cunbiased taken 0 ${driver.output.nominal} ic=${start.outputVoltage}
+Bout ${positive} ${negative} I = I(Vunbiased)/(1 + V(unbiased)*V(unbiased)/${driver.output.halfVoltage}/${driver.output.halfVoltage})
+</#if>
 <#if fault == "open">
 * The string opens: the switch in series lets go
 Sfault ${positive} joint fault 0 fault
@@ -17,10 +25,15 @@ Vstring ${positive} anode 0
 <#else>
 Vstring ${positive} anode 0
 </#if>
+<#if models.string??>
+Xstring anode ${negative} user_string
+${models.string.text}
+<#else>
 Rstring anode knee ${driver.string.resistance}
 Vknee knee forward ${driver.string.knee}
 Dstring forward ${negative} one_way
 .model one_way d(is=1e-9 n=0.02)
+</#if>
 </#macro>
 
 <#-- With the line held at its crest the output would charge on: this takes what the capacitor would store. -->
