@@ -37,7 +37,7 @@ final class VerdictSentence {
     /** The figure that takes the most of what it is allowed. */
     private static String closest(RunVerdict run) {
         return run.verdicts().stream()
-                .filter(one -> one.simulated().isPresent())
+                .filter(one -> one.simulated().isPresent() && one.prediction().deck() != null)
                 .max(Comparator.comparingDouble(VerdictSentence::share))
                 .map(one -> String.format(
                         Locale.ROOT,
@@ -51,6 +51,6 @@ final class VerdictSentence {
     private static double share(Verdict one) {
         double predicted = one.prediction().value();
         double deviation = Math.abs(one.simulated().getAsDouble() - predicted);
-        return deviation / one.prediction().tolerance().around(predicted);
+        return deviation / one.allowed();
     }
 }
