@@ -14,9 +14,9 @@ import lampproof.design.Topology;
  * @param onDroop how far it falls meanwhile [V]
  * @param fall mean while the diode conducts [V]
  * @param fallDroop how far it falls meanwhile [V]
- * @param idle mean from then on to the next turn-on [V]
+ * @param fallEnd when the diode has conducted [V]
  */
-public record BusSwing(double turnOn, double on, double onDroop, double fall, double fallDroop, double idle) {
+public record BusSwing(double turnOn, double on, double onDroop, double fall, double fallDroop, double fallEnd) {
 
     /** A bus that stands still. */
     static final BusSwing NONE = new BusSwing(0, 0, 0, 0, 0, 0);
@@ -55,7 +55,7 @@ public record BusSwing(double turnOn, double on, double onDroop, double fall, do
                 onDroop * volts,
                 (meanFall - mean) * volts,
                 (fall.charge() - given * diode.time()) * volts,
-                (meanIdle - mean) * volts);
+                (-given * rest - mean) * volts);
     }
 
     /** Mean of the charge that gathers while a ramp is taken out of a steady current [C]. */

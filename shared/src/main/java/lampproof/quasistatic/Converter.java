@@ -81,7 +81,8 @@ final class Converter {
                 top,
                 stepUp ? reset - Math.min(swing.fall(), MOST_SWING * reset) : reset,
                 stepUp ? swing.fallDroop() : 0,
-                source + swing.idle());
+                stepUp ? reset - Math.min(swing.fallEnd(), MOST_SWING * reset) : reset,
+                source + swing.turnOn());
     }
 
     /** Source of the cell, bus voltage, the bus voltage that the reference follows, output voltage [V]. */

@@ -73,7 +73,7 @@ record SwitchingCell(
         Ramp diode = ramp(landing, end, time, offResistance, supply.resetGrowth());
         IdleRing ring = cut
                 ? IdleRing.none(supply.swing())
-                : IdleRing.from(this, supply.idle(), supply.idle() + reset, off - rise.time() - fall);
+                : IdleRing.from(this, supply.idle(), supply.idle() + supply.ring(), off - rise.time() - fall);
         return new CellCycle(on, rise, Math.hypot(peak, supply.source() / impedance), diode, ring);
     }
 

@@ -63,9 +63,15 @@ class BusSwingTest {
     }
 
     private static CellSupply supply(BusSwing swing) {
-        double reset = OUTPUT - SOURCE - swing.fall();
+        double reset = OUTPUT - SOURCE;
         return new CellSupply(
-                SOURCE + swing.on(), swing.onDroop(), OUTPUT, reset, swing.fallDroop(), SOURCE + swing.idle());
+                SOURCE + swing.on(),
+                swing.onDroop(),
+                OUTPUT,
+                reset - swing.fall(),
+                swing.fallDroop(),
+                reset - swing.fallEnd(),
+                SOURCE + swing.turnOn());
     }
 
     /** Far below its corner the filter gives all of the ripple; far above it, none. */
