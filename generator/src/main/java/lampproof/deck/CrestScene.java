@@ -12,10 +12,11 @@ record CrestScene(Solution solution) implements Scene {
 
     private static final double CYCLES = 40 + LampEvents.CLOCK_AT_END;
     private static final double STEPS_PER_ON_TIME = 100;
+    private static final double STEPS_PER_RING = 150;
 
     @Override
     public double step() {
-        return solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+        return RingStep.limit(solution, solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME, STEPS_PER_RING);
     }
 
     @Override

@@ -10,13 +10,10 @@ record MainsScene(Solution solution) implements Scene {
 
     private static final double STEPS_PER_ON_TIME = 25;
     private static final double STEPS_PER_RING = 30;
-    private static final double MOST_CYCLES = 0.5;
 
     @Override
     public double step() {
-        double step = solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
-        boolean rings = solution.stage().discontinuousShare() > MOST_CYCLES;
-        return rings ? Math.min(step, ringPeriod() / STEPS_PER_RING) : step;
+        return RingStep.limit(solution, solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME, STEPS_PER_RING);
     }
 
     @Override
@@ -42,12 +39,5 @@ record MainsScene(Solution solution) implements Scene {
                 start.outputVoltage(),
                 "inductorCurrent",
                 0);
-    }
-
-    /** Period of the ring of inductor and node capacitance [s]: Gear's rule damps it when it is not followed. */
-    private double ringPeriod() {
-        Driver driver = solution.driver();
-        double inductance = driver.inductor().inductance();
-        return 2 * Math.PI * Math.sqrt(inductance * driver.powerSwitch().capacitance());
     }
 }

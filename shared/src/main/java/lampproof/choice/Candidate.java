@@ -59,7 +59,7 @@ public record Candidate(
 
     /** A load before the bridge does not move the steady state of the converter. */
     private static Operation with(Driver driver, Operation before) {
-        return new Operation(driver, before.setPoint(), before.points(), before.start());
+        return new Operation(driver, before.setPoint(), before.points(), before.crest(), before.start());
     }
 
     /** Power factor [-]. */

@@ -1,7 +1,5 @@
 package lampproof.quasistatic;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import lampproof.design.Control;
 import lampproof.design.Driver;
@@ -10,8 +8,7 @@ import lampproof.design.Law;
 /** Switching cycles at the crest of the line under changed conditions. */
 final class CrestWhatIf implements WhatIf {
 
-    /** Enough to find the cycle; more would let the ring of a clocked law wander to another start. */
-    private static final int CYCLES = 2;
+    private static final int CYCLES = 32;
 
     private final Operation predicted;
     private final AnglePoint crest;
@@ -46,9 +43,8 @@ final class CrestWhatIf implements WhatIf {
         double bus = changed.getOrDefault(Condition.BUS_VOLTAGE, crest.busVoltage());
         double output = changed.getOrDefault(Condition.OUTPUT_VOLTAGE, crest.outputVoltage());
         CellCycle cycle = settled(converter, bus, output, changed);
-        List<AnglePoint> points = new ArrayList<>(predicted.points());
-        points.set(points.indexOf(crest), point(driver, converter, bus, output, cycle));
-        return new Operation(driver, predicted.setPoint(), points, predicted.start());
+        AnglePoint changedCrest = point(driver, converter, bus, output, cycle);
+        return new Operation(driver, predicted.setPoint(), predicted.points(), changedCrest, predicted.start());
     }
 
     /** A step of no time leaves the start of a cycle that creeps where it was told. */

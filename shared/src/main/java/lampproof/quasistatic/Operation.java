@@ -9,9 +9,10 @@ import lampproof.design.Driver;
  * @param driver the driver
  * @param setPoint on-time [s] or peak current [A] at which the string carries its mean current
  * @param points the half cycle, in the order of the angle
+ * @param crest the driver with the line held at its crest
  * @param start the slow states at the line's zero crossing
  */
-public record Operation(Driver driver, double setPoint, List<AnglePoint> points, SlowState start) {
+public record Operation(Driver driver, double setPoint, List<AnglePoint> points, AnglePoint crest, SlowState start) {
 
     /** Copies the points. */
     public Operation {
@@ -35,16 +36,11 @@ public record Operation(Driver driver, double setPoint, List<AnglePoint> points,
 
     /** The power stage over switching cycles with the line held at its crest. */
     public StageStress stageAtCrest() {
-        return StageStress.over(List.of(crest()), driver);
+        return StageStress.over(List.of(crest), driver);
     }
 
     /** The string over switching cycles with the line held at its crest. */
     public StringStress stringAtCrest() {
-        return StringStress.over(List.of(crest()), driver);
-    }
-
-    /** The driver at the crest of the line. */
-    public AnglePoint crest() {
-        return points.get(points.size() / 2);
+        return StringStress.over(List.of(crest), driver);
     }
 }

@@ -173,7 +173,8 @@ public final class SteadyState {
     private Operation record(Pass best) {
         List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
         halfCycle.run(best.start(), best.setPoint(), points::add);
-        return new Operation(driver, best.setPoint(), points, best.start());
+        AnglePoint crest = HeldCrest.of(driver, best.setPoint(), points.get(points.size() / 2));
+        return new Operation(driver, best.setPoint(), points, crest, best.start());
     }
 
     private SlowState firstState() {
