@@ -8,7 +8,9 @@ package lampproof.measure;
  * least squares over all open pieces. Summing the product there instead would count the current that a simulator overshoots
  * by where the diode stops the node, at full voltage: 7 % of the loss of a small step-up lamp with 43 ns of step.
  *
- * <p>It counts as closed from the threshold of its gate until the gate has fallen below that by the hysteresis.
+ * <p>It counts as closed from the threshold of its gate until the gate has fallen below that by the hysteresis. A closing is
+ * counted once the gate has risen above the threshold by the hysteresis: a window that begins and ends at the threshold holds
+ * the closing at its beginning and not that at its end, however its ends are rounded.
  */
 public final class SwitchPower extends Measurement {
 
@@ -17,6 +19,8 @@ public final class SwitchPower extends Measurement {
     private final Gate gate;
     private boolean begun;
     private boolean closed;
+    private boolean counted;
+    private double openVoltage;
     private double closedEnergy;
     private double closingSquares;
     private double chargeTimesRise;
@@ -32,17 +36,25 @@ public final class SwitchPower extends Measurement {
 
     @Override
     protected void add(Piece piece) {
+        double before = piece.from(gate.channel());
         if (!begun) {
             begun = true;
-            closed = piece.from(gate.channel()) >= gate.threshold();
+            closed = before >= gate.threshold();
+            counted = before >= gate.threshold() + gate.hysteresis();
+            openVoltage = piece.from(voltage);
+        }
+        if (before < gate.threshold()) {
+            openVoltage = piece.from(voltage);
         }
         double level = piece.to(gate.channel());
-        if (!closed && level >= gate.threshold()) {
-            closed = true;
-            closingSquares += piece.from(voltage) * piece.from(voltage);
+        closed |= level >= gate.threshold();
+        if (!counted && level >= gate.threshold() + gate.hysteresis()) {
+            counted = true;
+            closingSquares += openVoltage * openVoltage;
         }
         count(piece);
         closed &= level > gate.threshold() - gate.hysteresis();
+        counted &= closed;
     }
 
     private void count(Piece piece) {
