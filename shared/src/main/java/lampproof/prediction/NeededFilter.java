@@ -14,6 +14,9 @@ final class NeededFilter {
     private static final int TRIALS_PER_DECADE = 48;
     private static final int DECADES = 4;
 
+    /** How far apart the first trials are; then a quarter of that, and so on. */
+    private static final int LONGEST_STRIDE = 64;
+
     private NeededFilter() {}
 
     /** Corner of the choke with both capacitors [Hz]; 0 without them. */
@@ -25,12 +28,25 @@ final class NeededFilter {
     /** The highest corner with which every limit is kept [Hz]; 0 when none within four decades of the choke does. */
     static double corner(ConductedNoise noise, Driver driver) {
         int most = DECADES * TRIALS_PER_DECADE;
-        return IntStream.rangeClosed(-most, most)
-                .map(k -> -k)
-                .mapToObj(k -> with(driver, Math.pow(10, (double) k / TRIALS_PER_DECADE)))
-                .takeWhile(trial -> kept(noise.through(trial)))
-                .mapToDouble(NeededFilter::corner)
-                .reduce(0, (larger, smaller) -> smaller);
+        int kept = leastKept(noise, driver, most, -most, LONGEST_STRIDE);
+        if (kept > most) {
+            return 0;
+        }
+        for (int stride = LONGEST_STRIDE / 4; stride > 0; stride /= 4) {
+            kept = leastKept(noise, driver, kept, Math.max(-most, kept - 4 * stride + 1), stride);
+        }
+        return corner(with(driver, factor(kept)));
+    }
+
+    /** The last trial on the way down from the largest choke up to which all keep the limits; beyond the first if none does. */
+    private static int leastKept(ConductedNoise noise, Driver driver, int from, int to, int stride) {
+        return IntStream.iterate(from, k -> k >= to, k -> k - stride)
+                .takeWhile(k -> kept(noise.through(with(driver, factor(k)))))
+                .reduce(from + stride, (larger, smaller) -> smaller);
+    }
+
+    private static double factor(int trial) {
+        return Math.pow(10, (double) trial / TRIALS_PER_DECADE);
     }
 
     private static boolean kept(ConductedNoise noise) {

@@ -34,27 +34,33 @@ public final class ConductedNoise {
      *
      * @param frequency switching frequency [Hz]
      * @param bridgeCurrent current through the bridge [A]
-     * @param currents rms harmonics of the current that the converter takes, from the first [A]
+     * @param currents rms harmonics of the current that the converter takes, from the first [A]; zero where a receiver
+     *     that is tuned to the crest does not hear them
      */
     private record Source(double frequency, double bridgeCurrent, List<Double> currents) {
 
         private static final Source NONE = new Source(0, 0, List.of());
 
-        static Source of(Driver driver, AnglePoint point) {
+        static Source of(Driver driver, AnglePoint point, double tuned) {
             if (point.cycle() == null || !(point.bridgeCurrent() > 0)) {
                 return NONE;
             }
+            double frequency = 1 / point.cycle().period();
+            double apart = Math.abs(frequency - tuned);
             InputCurrent current = InputCurrent.of(driver, point);
             List<Double> harmonics = IntStream.rangeClosed(1, HIGHEST_ORDER)
-                    .mapToObj(order -> current.harmonic(order).norm() / Math.sqrt(2))
+                    .mapToObj(order -> order * apart > 0.5 * RECEIVER_BAND
+                            ? 0
+                            : current.harmonic(order).norm() / Math.sqrt(2))
                     .toList();
-            return new Source(1 / point.cycle().period(), point.bridgeCurrent(), harmonics);
+            return new Source(frequency, point.bridgeCurrent(), harmonics);
         }
 
         /** The rms voltage that a receiver reads [V]. */
         double voltage(Driver through, int order) {
+            double current = frequency > 0 ? currents.get(order - 1) : 0;
             NoisePath path = new NoisePath(through, NETWORK, bridgeCurrent);
-            return currents.get(order - 1) * path.transfer(order * frequency).norm();
+            return current == 0 ? 0 : current * path.transfer(order * frequency).norm();
         }
     }
 
@@ -71,7 +77,9 @@ public final class ConductedNoise {
 
         synchronized Source crest() {
             if (crest == null) {
-                crest = Source.of(operation.driver(), operation.crest());
+                AnglePoint point = operation.crest();
+                double tuned = point.cycle() == null ? 0 : 1 / point.cycle().period();
+                crest = Source.of(operation.driver(), point, tuned);
             }
             return crest;
         }
@@ -81,7 +89,7 @@ public final class ConductedNoise {
                 List<AnglePoint> points = operation.points();
                 halfCycle = IntStream.range(0, points.size())
                         .filter(k -> k % STRIDE == STRIDE / 2)
-                        .mapToObj(k -> Source.of(operation.driver(), points.get(k)))
+                        .mapToObj(k -> Source.of(operation.driver(), points.get(k), crest().frequency()))
                         .toList();
             }
             return halfCycle;
@@ -110,8 +118,7 @@ public final class ConductedNoise {
 
     /** The rms voltage of a harmonic while the line stands at its crest: the most that a receiver can read [V]. */
     public double atCrest(int order) {
-        Source crest = sources.crest();
-        return crest.frequency() > 0 ? Math.max(NOTHING, crest.voltage(driver, order)) : NOTHING;
+        return Math.max(NOTHING, sources.crest().voltage(driver, order));
     }
 
     /**
@@ -129,10 +136,7 @@ public final class ConductedNoise {
      * frequency moves, it reads only what lies in its band.
      */
     public double mean(int order) {
-        double tuned = order * frequency();
         double sum = sources.halfCycle().stream()
-                .filter(source -> source.frequency() > 0)
-                .filter(source -> Math.abs(order * source.frequency() - tuned) <= 0.5 * RECEIVER_BAND)
                 .mapToDouble(source -> source.voltage(driver, order))
                 .sum();
         return Math.max(NOTHING, sum / sources.halfCycle().size());

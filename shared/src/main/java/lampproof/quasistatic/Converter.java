@@ -115,6 +115,12 @@ final class Converter {
         return stepUp ? triangleAbove(cycle, mean) : cycle.on().charge() - mean * cycle.onTime();
     }
 
+    /** Swing of the bus within a cycle [V]; while the bridge conducts, the filter capacitor takes its part. */
+    double busRipple(Driver driver, CellCycle cycle, boolean conducting) {
+        double filter = conducting ? driver.filter().capacitance() : 0;
+        return rippleCharge(cycle) / (driver.busCapacitance() + filter);
+    }
+
     /** Area of a triangle of current above its mean; an eighth of swing times period where it never rests [C]. */
     static double triangleAbove(CellCycle cycle, double mean) {
         double swing = cycle.topCurrent() - cycle.trough();

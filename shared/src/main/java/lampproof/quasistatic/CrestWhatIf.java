@@ -105,8 +105,6 @@ final class CrestWhatIf implements WhatIf {
     }
 
     private AnglePoint point(Driver driver, Converter converter, double bus, double output, CellCycle cycle) {
-        double capacitance = driver.busCapacitance()
-                + (crest.bridgeCurrent() > 0 ? driver.filter().capacitance() : 0);
         double string = crest.stringCurrent()
                 + (output - crest.outputVoltage()) / driver.string().resistance();
         return new AnglePoint(
@@ -115,7 +113,7 @@ final class CrestWhatIf implements WhatIf {
                 crest.lineCurrent(),
                 crest.bridgeCurrent(),
                 bus,
-                converter.rippleCharge(cycle) / capacitance,
+                converter.busRipple(driver, cycle, crest.bridgeCurrent() > 0),
                 converter.inputCharge(cycle) / cycle.period(),
                 output,
                 converter.outputCharge(cycle) / cycle.period(),

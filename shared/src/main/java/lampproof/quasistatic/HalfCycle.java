@@ -105,7 +105,7 @@ final class HalfCycle {
                     bridgeCurrent + displacement,
                     bridgeCurrent,
                     busVoltage,
-                    busRipple(),
+                    cycle == null ? 0 : converter.busRipple(driver, cycle, conducting),
                     inputCurrent,
                     middle,
                     outputCurrent,
@@ -142,15 +142,6 @@ final class HalfCycle {
         busVoltage = held;
         bridgeCurrent = 0;
         conducting = false;
-    }
-
-    /** While the bridge conducts, the filter capacitor takes its part of the ripple [V]. */
-    private double busRipple() {
-        if (cycle == null) {
-            return 0;
-        }
-        double filter = conducting ? driver.filter().capacitance() : 0;
-        return converter.rippleCharge(cycle) / (driver.busCapacitance() + filter);
     }
 
     private double drop(double current) {

@@ -1,7 +1,6 @@
 package lampproof.quasistatic;
 
 import lampproof.design.Driver;
-import lampproof.design.Topology;
 
 /**
  * The driver with the line held at its crest, where every switching cycle becomes like the one before.
@@ -36,16 +35,14 @@ final class HeldCrest {
                 return passing;
             }
             if (Math.abs(cycle.nextStart() - cycle.startCurrent()) < ALIKE * cycle.peakCurrent()) {
-                return with(driver, passing, cycle);
+                return at(converter, driver, passing, cycle);
             }
         }
         return passing;
     }
 
-    private static AnglePoint with(Driver driver, AnglePoint passing, CellCycle cycle) {
-        boolean stepUp = driver.topology() == Topology.STEP_UP;
-        double input = (stepUp ? cycle.inductorCharge() : cycle.switchCharge()) / cycle.period();
-        double output = (stepUp ? cycle.diode().charge() : cycle.inductorCharge()) / cycle.period();
+    private static AnglePoint at(Converter converter, Driver driver, AnglePoint passing, CellCycle cycle) {
+        double input = converter.inputCharge(cycle) / cycle.period();
         double more = passing.bridgeCurrent() > 0 ? input - passing.inputCurrent() : 0;
         return new AnglePoint(
                 passing.angle(),
@@ -53,10 +50,10 @@ final class HeldCrest {
                 passing.lineCurrent() + more,
                 passing.bridgeCurrent() + more,
                 passing.busVoltage(),
-                passing.busRipple(),
+                converter.busRipple(driver, cycle, passing.bridgeCurrent() > 0),
                 input,
                 passing.outputVoltage(),
-                output,
+                converter.outputCharge(cycle) / cycle.period(),
                 passing.stringCurrent(),
                 cycle);
     }

@@ -10,12 +10,12 @@ import org.hipparchus.complex.Complex;
  * The current that one switching cycle takes from the bus, as straight pieces, and its Fourier series.
  *
  * <p>The rise of the node takes two pieces; on-time and diode time are bent by resistance and take {@value #BENDS} each;
- * the ring takes {@value #RING_PIECES}.
+ * a period of the ring takes {@value #RING_PIECES}.
  */
 final class InputCurrent {
 
     private static final int BENDS = 8;
-    private static final int RING_PIECES = 240;
+    private static final int RING_PIECES = 48;
 
     private final List<Ramp> pieces = new ArrayList<>();
     private final double period;
@@ -98,11 +98,11 @@ final class InputCurrent {
     private void ring(SwitchingCell cell, double source, double swing, CellCycle cycle) {
         double time = cycle.ring().time();
         double from = Math.min(swing, source + Math.hypot(source, cycle.peakCurrent() * cell.impedance()));
+        int count = 1 + (int) (time * cell.angularFrequency() / (2 * Math.PI) * RING_PIECES);
         double before = 0;
-        for (int k = 1; k <= RING_PIECES; k++) {
-            double next =
-                    IdleRing.from(cell, source, from, time * k / RING_PIECES).current();
-            pieces.add(new Ramp(before, next, time / RING_PIECES, 0));
+        for (int k = 1; k <= count; k++) {
+            double next = IdleRing.from(cell, source, from, time * k / count).current();
+            pieces.add(new Ramp(before, next, time / count, 0));
             before = next;
         }
     }

@@ -1,7 +1,6 @@
 package lampproof.quasistatic;
 
 import lampproof.design.Driver;
-import lampproof.design.Filter;
 import lampproof.physics.ArtificialNetwork;
 import org.hipparchus.complex.Complex;
 
@@ -19,7 +18,7 @@ record NoisePath(Driver driver, ArtificialNetwork network, double bridgeCurrent)
     Complex transfer(double frequency) {
         double omega = 2 * Math.PI * frequency;
         Complex receiver = network.impedance(frequency);
-        Complex line = Complex.ONE.divide(filterToMains(omega).add(receiver.multiply(2)));
+        Complex line = Complex.ONE.divide(Impedance.toMains(driver, omega).add(receiver.multiply(2)));
         Complex bridged = line.add(new Complex(0, omega * driver.filter().capacitance()));
         double junctions = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
         Complex behindBus = Complex.ONE.divide(bridged).add(junctions);
@@ -27,12 +26,5 @@ record NoisePath(Driver driver, ArtificialNetwork network, double bridgeCurrent)
                 .multiply(new Complex(0, omega * driver.busCapacitance()))
                 .add(1);
         return line.divide(bridged).divide(share).multiply(receiver);
-    }
-
-    private Complex filterToMains(double omega) {
-        Filter filter = driver.filter();
-        Complex choke = new Complex(filter.resistance(), omega * filter.inductance());
-        Complex damped = choke.multiply(filter.damping()).divide(choke.add(filter.damping()));
-        return damped.add(driver.line().resistance() + filter.fuseResistance());
     }
 }

@@ -1,11 +1,10 @@
 package lampproof.quasistatic;
 
 import static lampproof.quasistatic.Impedance.capacitor;
-import static lampproof.quasistatic.Impedance.inductor;
 import static lampproof.quasistatic.Impedance.parallel;
+import static lampproof.quasistatic.Impedance.toMains;
 
 import lampproof.design.Driver;
-import lampproof.design.Filter;
 import org.hipparchus.complex.Complex;
 
 /**
@@ -31,16 +30,10 @@ record RippleSplit(double bus, double bridge) {
     static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
         Complex busCapacitor = capacitor(driver.busCapacitance(), omega);
         double bridge = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
-        Complex behindBridge = parallel(capacitor(driver.filter().capacitance(), omega), mains(driver, omega))
+        Complex behindBridge = parallel(capacitor(driver.filter().capacitance(), omega), toMains(driver, omega))
                 .add(bridge);
         Complex whole = behindBridge.add(busCapacitor);
         return new RippleSplit(square(behindBridge) / square(whole), square(busCapacitor) / square(whole));
-    }
-
-    private static Complex mains(Driver driver, double omega) {
-        Filter filter = driver.filter();
-        Complex choke = inductor(filter.inductance(), filter.resistance(), omega);
-        return parallel(choke, new Complex(filter.damping())).add(driver.line().resistance() + filter.fuseResistance());
     }
 
     private static double square(Complex value) {
