@@ -18,6 +18,7 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.file.WholeFile;
 import lampproof.page.DimmingPage;
+import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.quasistatic.SteadyState;
@@ -39,8 +40,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "dimming",
         description = {
-            "Turns the dimmer of a spec down and up: light, lowest level, pop-on, drop-out, bleeder heat, firing spike,",
-            "and whether the triac holds; and what the lamp does behind a dimmer that is off."
+            "Turns the dimmer of a spec down and up, and off.",
+            "Tells light, lowest level, pop-on, drop-out, bleeder heat, firing spike, and whether the triac holds."
         },
         footer = {
             "",
@@ -152,10 +153,11 @@ final class DimmingCommand extends LampproofCommand {
 
     private List<SettingVerdict> simulated(Spec lamp, Path folder) {
         Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
+        PartModels models = PartModels.of(lamp, spec);
         Map<Double, RunFolder> runs = new LinkedHashMap<>();
         for (double angle : angles()) {
             RunFolder run = new RunFolder(folder.resolve("angle-" + SettingVerdict.text(angle)));
-            run.writeDecks(PredictedDesign.of(at(lamp, angle), Set.of(DeckKind.DIMMED)));
+            run.writeDecks(PredictedDesign.of(at(lamp, angle), Set.of(DeckKind.DIMMED)), models);
             runs.put(angle, run);
         }
         List<SimulationOutcome> outcomes = simulating.run(List.copyOf(runs.values()));

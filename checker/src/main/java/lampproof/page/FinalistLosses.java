@@ -1,6 +1,5 @@
 package lampproof.page;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -41,32 +40,18 @@ final class FinalistLosses {
     }
 
     private Map<String, Object> bar(Candidate finalist) {
-        List<Map<String, Object>> segments = new ArrayList<>();
-        double left = 0;
-        for (String part : parts) {
-            double width = Plot.WIDTH * losses(finalist).get(part) / most;
-            segments.add(Map.of(
-                    "letter", letter(part),
-                    "left", SvgPath.rounded(left),
-                    "width", SvgPath.rounded(width),
-                    "middle", SvgPath.rounded(left + width / 2)));
-            left += width;
-        }
-        return Map.of("name", finalist.arrangement().topology().word(), "segments", segments);
+        List<Double> drawn = parts.stream().map(losses(finalist)::get).toList();
+        return Map.of("name", finalist.arrangement().topology().word(), "segments", LossBar.segments(drawn, most));
     }
 
     private Map<String, Object> row(String part, NumberText text) {
         return Map.of(
-                "letter", letter(part),
+                "letter", LossBar.letter(parts.indexOf(part)),
                 "name", part,
                 "cells",
                         finalists.stream()
                                 .map(one -> cell(text, losses(one).get(part)))
                                 .toList());
-    }
-
-    private String letter(String part) {
-        return String.valueOf((char) ('A' + parts.indexOf(part)));
     }
 
     private double greatest(String part) {

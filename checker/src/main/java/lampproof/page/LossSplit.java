@@ -118,23 +118,12 @@ final class LossSplit {
     }
 
     private List<Map<String, Object>> segments(Function<String, OptionalDouble> way) {
-        List<Map<String, Object>> segments = new ArrayList<>();
-        double left = 0;
-        for (Part part : parts) {
-            double width = Plot.WIDTH * part.drawn(way) / most;
-            segments.add(Map.of(
-                    "letter", letter(part),
-                    "left", SvgPath.rounded(left),
-                    "width", SvgPath.rounded(width),
-                    "middle", SvgPath.rounded(left + width / 2)));
-            left += width;
-        }
-        return segments;
+        return LossBar.segments(parts.stream().map(part -> part.drawn(way)).toList(), most);
     }
 
     private Map<String, Object> row(Part part, NumberText text) {
         return Map.of(
-                "letter", letter(part),
+                "letter", LossBar.letter(parts.indexOf(part)),
                 "name", part.name(),
                 "share", share(part, ways.get("predicted")),
                 "values",
@@ -148,9 +137,5 @@ final class LossSplit {
         OptionalDouble total = way.apply(TOTAL);
         boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
         return shared ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble()) : "";
-    }
-
-    private String letter(Part part) {
-        return String.valueOf((char) ('A' + parts.indexOf(part)));
     }
 }

@@ -29,7 +29,7 @@ record BusStiffness(double capacitance, double inductance, double winding, doubl
                 driver.line().resistance() + filter.fuseResistance());
     }
 
-    /** Voltage over charge at a switching period [s]; in [V/C]. */
+    /** Voltage over charge at a switching period [s]; in [V/C]. Written out in real numbers, since every cycle asks. */
     double elastance(double period) {
         double omega = 2 * Math.PI / period;
         double choke = omega * inductance;

@@ -23,6 +23,9 @@ class DimmingTest {
         Lampproof proved =
                 Lampproof.run(folder, "dimming", lamp().toString(), "--prove", "--angles", "90", "-o", "dimming");
         assertThat(proved.exitCode()).isZero();
+        assertThat(Files.readString(folder.resolve("dimming/angle-90/dimmed.cir")))
+                .as("the diode of the user's own")
+                .contains("user_diode");
         CSVRecord setting = setting("90");
         double predicted = Double.parseDouble(setting.get("string_current_down_A"));
         double simulated = Double.parseDouble(setting.get("string_current_simulated_A"));
@@ -48,7 +51,15 @@ class DimmingTest {
     private Path lamp() throws IOException {
         try (InputStream text = DimmingTest.class.getResourceAsStream("/lampproof/examples/stairwell-step-down.csv")) {
             String spec = new String(text.readAllBytes(), StandardCharsets.UTF_8);
-            return Files.writeString(folder.resolve("lamp.csv"), spec + "dimmer.edge,,trailing,,,\n");
+            Files.writeString(folder.resolve("diode.lib"), """
+                    a diode of our own
+                    .subckt diode anode cathode
+                    D1 anode cathode usual
+                    .model usual d(is=2e-9 n=1.8 rs=0.1)
+                    .ends
+                    """);
+            String rows = "dimmer.edge,,trailing,,,\ndiode.model,,diode.lib,,,\n";
+            return Files.writeString(folder.resolve("lamp.csv"), spec + rows);
         }
     }
 }
