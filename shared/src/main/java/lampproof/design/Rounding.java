@@ -1,15 +1,19 @@
 package lampproof.design;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Values of parts that are not sold in a preferred series. */
 final class Rounding {
+
+    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
 
     private Rounding() {}
 
     /** The value in two digits. */
     static double twoDigits(double value) {
-        return Double.parseDouble(String.format(Locale.ROOT, "%.1e", value));
+        return BigDecimal.valueOf(value).round(TWO_DIGITS).doubleValue();
     }
 
     /** The least of some ratings in rising order that a stress does not pass; the greatest when it passes all. */

@@ -30,16 +30,30 @@ public final class ConductedNoise {
     private final Sources sources;
 
     /**
+     * One harmonic of the current that the converter takes, and its way to the receiver.
+     *
+     * @param current rms current [A]
+     * @param path its way; null where a receiver that is tuned to the crest does not hear it
+     */
+    private record Tone(double current, NoisePath path) {
+
+        private static final Tone UNHEARD = new Tone(0, null);
+
+        /** The rms voltage that a receiver reads [V]. */
+        double voltage(Driver through) {
+            return path == null ? 0 : current * path.transfer(through);
+        }
+    }
+
+    /**
      * The converter at one line angle.
      *
      * @param frequency switching frequency [Hz]
-     * @param bridgeCurrent current through the bridge [A]
-     * @param currents rms harmonics of the current that the converter takes, from the first [A]; zero where a receiver
-     *     that is tuned to the crest does not hear them
+     * @param tones harmonics, from the first; none while the bridge or the converter rests
      */
-    private record Source(double frequency, double bridgeCurrent, List<Double> currents) {
+    private record Source(double frequency, List<Tone> tones) {
 
-        private static final Source NONE = new Source(0, 0, List.of());
+        private static final Source NONE = new Source(0, List.of());
 
         static Source of(Driver driver, AnglePoint point, double tuned) {
             if (point.cycle() == null || !(point.bridgeCurrent() > 0)) {
@@ -48,19 +62,19 @@ public final class ConductedNoise {
             double frequency = 1 / point.cycle().period();
             double apart = Math.abs(frequency - tuned);
             InputCurrent current = InputCurrent.of(driver, point);
-            List<Double> harmonics = IntStream.rangeClosed(1, HIGHEST_ORDER)
+            List<Tone> tones = IntStream.rangeClosed(1, HIGHEST_ORDER)
                     .mapToObj(order -> order * apart > 0.5 * RECEIVER_BAND
-                            ? 0
-                            : current.harmonic(order).norm() / Math.sqrt(2))
+                            ? Tone.UNHEARD
+                            : new Tone(
+                                    current.harmonic(order).norm() / Math.sqrt(2),
+                                    NoisePath.of(NETWORK, driver.bridge(), point.bridgeCurrent(), order * frequency)))
                     .toList();
-            return new Source(frequency, point.bridgeCurrent(), harmonics);
+            return new Source(frequency, tones);
         }
 
         /** The rms voltage that a receiver reads [V]. */
         double voltage(Driver through, int order) {
-            double current = frequency > 0 ? currents.get(order - 1) : 0;
-            NoisePath path = new NoisePath(through, NETWORK, bridgeCurrent);
-            return current == 0 ? 0 : current * path.transfer(order * frequency).norm();
+            return tones.isEmpty() ? 0 : tones.get(order - 1).voltage(through);
         }
     }
 

@@ -19,11 +19,16 @@ final class Impedance {
         return new Complex(resistance, omega * inductance);
     }
 
-    /** The way from the bridge to the mains: choke with its damping, fuse and line. */
+    /** The way from the bridge to the mains: choke with its damping, fuse and line; in real arithmetic, for speed. */
     static Complex toMains(Driver driver, double omega) {
         Filter filter = driver.filter();
-        Complex choke = inductor(filter.inductance(), filter.resistance(), omega);
-        return parallel(choke, new Complex(filter.damping())).add(driver.line().resistance() + filter.fuseResistance());
+        double damping = filter.damping();
+        double winding = filter.resistance();
+        double loop = damping + winding;
+        double reactance = omega * filter.inductance();
+        double share = damping / (loop * loop + reactance * reactance);
+        double series = driver.line().resistance() + filter.fuseResistance();
+        return new Complex(series + share * (winding * loop + reactance * reactance), share * reactance * damping);
     }
 
     /** Two side by side. */

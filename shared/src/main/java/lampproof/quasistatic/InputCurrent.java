@@ -37,7 +37,7 @@ final class InputCurrent {
         if (stepUp) {
             current.bent(cycle.diode());
         } else {
-            current.pieces.add(none(cycle.diode().time()));
+            current.add(none(cycle.diode().time()));
         }
         current.ring(SwitchingCell.of(driver), source, swing, cycle);
         return current;
@@ -56,20 +56,42 @@ final class InputCurrent {
     static InputCurrent of(List<Ramp> pieces) {
         InputCurrent current =
                 new InputCurrent(pieces.stream().mapToDouble(Ramp::time).sum());
-        current.pieces.addAll(pieces);
+        pieces.forEach(current::add);
         return current;
     }
 
-    /** The complex amplitude of one harmonic against a cosine at turn-on [A]. */
+    /**
+     * The complex amplitude of one harmonic against a cosine at turn-on [A]: integrated by parts, each knot between two
+     * pieces adds {@code (jump / (j w) + bend / (j w)^2) e^(-j w t)}.
+     */
     Complex harmonic(int order) {
         double omega = 2 * Math.PI * order / period;
-        Complex sum = Complex.ZERO;
-        double start = 0;
+        double real = 0;
+        double imaginary = 0;
+        double time = 0;
+        Ramp before = pieces.get(pieces.size() - 1);
         for (Ramp piece : pieces) {
-            sum = sum.add(integral(piece, omega, start));
-            start += piece.time();
+            double jump = piece.from() - before.to();
+            double bend = (slope(piece) - slope(before)) / omega;
+            double cosine = Math.cos(omega * time);
+            double sine = Math.sin(omega * time);
+            real -= jump * sine + bend * cosine;
+            imaginary += bend * sine - jump * cosine;
+            time += piece.time();
+            before = piece;
         }
-        return sum.multiply(2 / period);
+        double scale = 2 / (period * omega);
+        return new Complex(real * scale, imaginary * scale);
+    }
+
+    /** Mean square of one harmonic [A^2]. */
+    double meanSquare(int order) {
+        double amplitude = harmonic(order).norm();
+        return 0.5 * amplitude * amplitude;
+    }
+
+    private static double slope(Ramp piece) {
+        return (piece.to() - piece.from()) / piece.time();
     }
 
     private static Ramp none(double time) {
@@ -80,7 +102,7 @@ final class InputCurrent {
         double before = ramp.from();
         for (int k = 1; k <= BENDS; k++) {
             double next = ramp.at((double) k / BENDS);
-            pieces.add(new Ramp(before, next, ramp.time() / BENDS, 0));
+            add(new Ramp(before, next, ramp.time() / BENDS, 0));
             before = next;
         }
     }
@@ -89,38 +111,27 @@ final class InputCurrent {
     private void rise(NodeRise rise, double from, double to) {
         if (rise.time() > 0) {
             double middle = 2 * rise.charge() / rise.time() - 0.5 * (from + to);
-            pieces.add(new Ramp(from, middle, rise.time() / 2, 0));
-            pieces.add(new Ramp(middle, to, rise.time() / 2, 0));
+            add(new Ramp(from, middle, rise.time() / 2, 0));
+            add(new Ramp(middle, to, rise.time() / 2, 0));
         }
     }
 
     /** From where the diode has left the node, or as high as the inductor current could lift it. */
     private void ring(SwitchingCell cell, double source, double swing, CellCycle cycle) {
         double time = cycle.ring().time();
-        double from = Math.min(swing, source + Math.hypot(source, cycle.peakCurrent() * cell.impedance()));
+        double from = Math.min(swing, source + cell.amplitude(source, cycle.peakCurrent()));
         int count = 1 + (int) (time * cell.angularFrequency() / (2 * Math.PI) * RING_PIECES);
         double before = 0;
         for (int k = 1; k <= count; k++) {
             double next = IdleRing.from(cell, source, from, time * k / count).current();
-            pieces.add(new Ramp(before, next, time / count, 0));
+            add(new Ramp(before, next, time / count, 0));
             before = next;
         }
     }
 
-    /** Integral of a straight piece times {@code exp(-j omega t)} [A s]. */
-    private static Complex integral(Ramp piece, double omega, double start) {
-        if (!(piece.time() > 0) || (piece.from() == 0 && piece.to() == 0)) {
-            return Complex.ZERO;
+    private void add(Ramp piece) {
+        if (piece.time() > 0) {
+            pieces.add(piece);
         }
-        double slope = (piece.to() - piece.from()) / (piece.time() * omega);
-        return end(piece.from(), slope, omega * start, omega)
-                .subtract(end(piece.to(), slope, omega * (start + piece.time()), omega));
-    }
-
-    /** What one end adds: {@code (i / (j w) + slope / (j w)^2) e^(-j phase)}. */
-    private static Complex end(double current, double slope, double phase, double omega) {
-        double cosine = Math.cos(phase) / omega;
-        double sine = Math.sin(phase) / omega;
-        return new Complex(-slope * cosine - current * sine, slope * sine - current * cosine);
     }
 }

@@ -22,23 +22,17 @@ record InputRipple(double bus, double bridge) {
             return new InputRipple(rest, 0);
         }
         double omega = 2 * Math.PI / point.cycle().period();
+        InputCurrent current = InputCurrent.withoutNode(point.cycle(), stepUp);
         double bus = 0;
         double bridge = 0;
         RippleSplit split = RippleSplit.BLOCKED;
         for (int order = 1; order <= HARMONICS; order++) {
             split = RippleSplit.of(driver, point.bridgeCurrent(), order * omega);
-            double square = Math.min(rest, meanSquare(point.cycle(), order, stepUp));
+            double square = Math.min(rest, current.meanSquare(order));
             rest -= square;
             bus += square * split.bus();
             bridge += square * split.bridge();
         }
         return new InputRipple(bus + rest * split.bus(), bridge + rest * split.bridge());
-    }
-
-    /** Mean square of one harmonic of the current that a cycle takes, node and ring left out [A^2]. */
-    static double meanSquare(CellCycle cycle, int order, boolean stepUp) {
-        double amplitude =
-                InputCurrent.withoutNode(cycle, stepUp).harmonic(order).norm();
-        return 0.5 * amplitude * amplitude;
     }
 }

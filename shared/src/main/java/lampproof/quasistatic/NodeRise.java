@@ -35,7 +35,7 @@ public record NodeRise(double time, double charge, double square) {
 
     /** Inductor and node capacitance swing: the current is a cosine whose sine lifts the node about E. */
     private static NodeRise resonant(SwitchingCell cell, double source, double swing, double from, double charge) {
-        double amplitude = Math.hypot(source, from * cell.impedance());
+        double amplitude = cell.amplitude(source, from);
         double low = source / amplitude;
         double high = Math.min(1, (swing - source) / amplitude);
         double angle = Math.asin(high) + Math.asin(low);

@@ -48,6 +48,12 @@ record SwitchingCell(
         return drive > 0 ? inductance * Math.max(0, level - start) / drive : Double.POSITIVE_INFINITY;
     }
 
+    /** How far the node swings about E when it starts from zero with a current [V]; without the guards of hypot, ten times as fast. */
+    double amplitude(double source, double current) {
+        double lift = current * impedance;
+        return Math.sqrt(source * source + lift * lift);
+    }
+
     /** The cycle that begins with a current, keeps the switch on for a time, and ends as the off-time rule says. */
     CellCycle cycle(CellSupply supply, double start, double onTime, OffTime offTime) {
         double source = supply.source();
@@ -74,17 +80,18 @@ record SwitchingCell(
         IdleRing ring = cut
                 ? IdleRing.none(supply.swing())
                 : IdleRing.from(this, supply.idle(), supply.idle() + supply.ring(), off - rise.time() - fall);
-        return new CellCycle(on, rise, Math.hypot(peak, supply.source() / impedance), diode, ring);
+        return new CellCycle(on, rise, amplitude(supply.source(), peak) / impedance, diode, ring);
     }
 
     /** The current is too small to lift the node to the diode: the node swings up and down again. */
     private CellCycle swinging(double source, Ramp on, OffTime offTime) {
         double peak = on.to();
-        double crest = source + Math.hypot(source, peak * impedance);
+        double amplitude = amplitude(source, peak);
+        double crest = source + amplitude;
         NodeRise rise = NodeRise.of(this, source, crest, peak, 0);
         IdleRing ring =
                 IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise.time(), on.time()) - rise.time()));
-        return new CellCycle(on, rise, Math.hypot(peak, source / impedance), Ramp.NONE, ring);
+        return new CellCycle(on, rise, amplitude / impedance, Ramp.NONE, ring);
     }
 
     private double currentFalling(double from, double reset, double time) {

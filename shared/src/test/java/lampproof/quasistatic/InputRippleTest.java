@@ -19,17 +19,21 @@ class InputRippleTest {
     @Test
     void aPulseOfHalfThePeriodHasOddHarmonics() {
         CellCycle square = cycle(new Ramp(1, 1, PERIOD / 2, 0), Ramp.NONE);
-        assertThat(InputRipple.meanSquare(square, 1, false)).isCloseTo(2 / (Math.PI * Math.PI), within(1e-12));
-        assertThat(InputRipple.meanSquare(square, 2, false)).isCloseTo(0, within(1e-12));
-        assertThat(InputRipple.meanSquare(square, 3, false)).isCloseTo(2 / (9 * Math.PI * Math.PI), within(1e-12));
+        assertThat(InputCurrent.withoutNode(square, false).meanSquare(1))
+                .isCloseTo(2 / (Math.PI * Math.PI), within(1e-12));
+        assertThat(InputCurrent.withoutNode(square, false).meanSquare(2)).isCloseTo(0, within(1e-12));
+        assertThat(InputCurrent.withoutNode(square, false).meanSquare(3))
+                .isCloseTo(2 / (9 * Math.PI * Math.PI), within(1e-12));
     }
 
     /** Triangle of swing 1: harmonics of amplitude 4 / (pi n)^2, none of even order. */
     @Test
     void aTriangleHasOddHarmonicsThatFallWithTheSquareOfTheirOrder() {
         CellCycle triangle = cycle(new Ramp(0, 1, PERIOD / 2, 0), new Ramp(1, 0, PERIOD / 2, 0));
-        assertThat(InputRipple.meanSquare(triangle, 1, true)).isCloseTo(8 / Math.pow(Math.PI, 4), within(1e-12));
-        assertThat(InputRipple.meanSquare(triangle, 2, true)).isCloseTo(0, within(1e-12));
-        assertThat(InputRipple.meanSquare(triangle, 3, true)).isCloseTo(8 / Math.pow(3 * Math.PI, 4), within(1e-12));
+        assertThat(InputCurrent.withoutNode(triangle, true).meanSquare(1))
+                .isCloseTo(8 / Math.pow(Math.PI, 4), within(1e-12));
+        assertThat(InputCurrent.withoutNode(triangle, true).meanSquare(2)).isCloseTo(0, within(1e-12));
+        assertThat(InputCurrent.withoutNode(triangle, true).meanSquare(3))
+                .isCloseTo(8 / Math.pow(3 * Math.PI, 4), within(1e-12));
     }
 }

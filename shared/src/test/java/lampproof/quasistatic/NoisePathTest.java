@@ -35,7 +35,7 @@ class NoisePathTest {
                         "filter.inductance,,1,,mH,",
                         "filter.damping,,1,,kOhm,"))
                 .driver();
-        assertThat(new NoisePath(bare, NETWORK, BRIDGE_CURRENT).transfer(150e3).norm())
+        assertThat(NoisePath.of(NETWORK, bare.bridge(), BRIDGE_CURRENT, 150e3).transfer(bare))
                 .isCloseTo(32.71, within(0.005));
     }
 
@@ -43,9 +43,8 @@ class NoisePathTest {
     @ParameterizedTest
     @ValueSource(doubles = {9e3, 70e3, 150e3, 1e6})
     void theLadderGivesWhatItsNodesGive(double frequency) {
-        assertThat(new NoisePath(driver, NETWORK, BRIDGE_CURRENT)
-                        .transfer(frequency)
-                        .norm())
+        assertThat(NoisePath.of(NETWORK, driver.bridge(), BRIDGE_CURRENT, frequency)
+                        .transfer(driver))
                 .isCloseTo(nodal(2 * Math.PI * frequency, frequency), within(1e-9));
     }
 
