@@ -1,6 +1,5 @@
 package lampproof.prediction;
 
-import java.util.stream.IntStream;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
 import lampproof.quasistatic.ConductedNoise;
@@ -14,9 +13,6 @@ final class NeededFilter {
     private static final int TRIALS_PER_DECADE = 48;
     private static final int DECADES = 4;
 
-    /** How far apart the first trials are; then a quarter of that, and so on. */
-    private static final int LONGEST_STRIDE = 64;
-
     private NeededFilter() {}
 
     /** Corner of the choke with both capacitors [Hz]; 0 without them. */
@@ -27,22 +23,17 @@ final class NeededFilter {
 
     /** The highest corner with which every limit is kept [Hz]; 0 when none within four decades of the choke does. */
     static double corner(ConductedNoise noise, Driver driver) {
-        int most = DECADES * TRIALS_PER_DECADE;
-        int kept = leastKept(noise, driver, most, -most, LONGEST_STRIDE);
-        if (kept > most) {
-            return 0;
+        int broken = -DECADES * TRIALS_PER_DECADE - 1;
+        int kept = DECADES * TRIALS_PER_DECADE + 1;
+        while (kept - broken > 1) {
+            int middle = Math.floorDiv(kept + broken, 2);
+            if (kept(noise.through(with(driver, factor(middle))))) {
+                kept = middle;
+            } else {
+                broken = middle;
+            }
         }
-        for (int stride = LONGEST_STRIDE / 4; stride > 0; stride /= 4) {
-            kept = leastKept(noise, driver, kept, Math.max(-most, kept - 4 * stride + 1), stride);
-        }
-        return corner(with(driver, factor(kept)));
-    }
-
-    /** The last trial on the way down from the largest choke up to which all keep the limits; beyond the first if none does. */
-    private static int leastKept(ConductedNoise noise, Driver driver, int from, int to, int stride) {
-        return IntStream.iterate(from, k -> k >= to, k -> k - stride)
-                .takeWhile(k -> kept(noise.through(with(driver, factor(k)))))
-                .reduce(from + stride, (larger, smaller) -> smaller);
+        return kept > DECADES * TRIALS_PER_DECADE ? 0 : corner(with(driver, factor(kept)));
     }
 
     private static double factor(int trial) {

@@ -61,15 +61,15 @@ public record NoiseMargin(int order, double frequency, double level, double limi
     private static NoiseMargin least(
             DoubleFunction<OptionalDouble> limit, double frequency, IntToDoubleFunction voltage) {
         return IntStream.rangeClosed(1, ConductedNoise.HIGHEST_ORDER)
-                .mapToObj(order ->
-                        of(order, order * frequency, voltage.applyAsDouble(order), limit.apply(order * frequency)))
+                .mapToObj(order -> of(order, order * frequency, voltage, limit.apply(order * frequency)))
                 .min(Comparator.comparingDouble(NoiseMargin::decibels))
                 .orElseThrow();
     }
 
-    private static NoiseMargin of(int order, double frequency, double voltage, OptionalDouble limit) {
+    private static NoiseMargin of(int order, double frequency, IntToDoubleFunction voltage, OptionalDouble limit) {
         return limit.isEmpty()
                 ? UNLIMITED
-                : new NoiseMargin(order, frequency, ConductedLimit.level(voltage), limit.getAsDouble());
+                : new NoiseMargin(
+                        order, frequency, ConductedLimit.level(voltage.applyAsDouble(order)), limit.getAsDouble());
     }
 }

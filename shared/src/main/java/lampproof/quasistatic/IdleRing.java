@@ -28,9 +28,14 @@ public record IdleRing(double time, double current, double voltage, double charg
      * @param time length [s]
      */
     static IdleRing from(SwitchingCell cell, double source, double from, double time) {
+        IdleRing free = swing(cell, source, from, time);
+        boolean falling = cell.angularFrequency() * time <= Math.PI;
+        if (falling && free.voltage >= 0) {
+            return free;
+        }
         double clampTime = timeToZero(cell, source, from);
         if (time <= clampTime) {
-            return swing(cell, source, from, time);
+            return free;
         }
         IdleRing fall = swing(cell, source, from, clampTime);
         double recovery = -fall.current * cell.inductance() / source;

@@ -43,6 +43,10 @@ record NoisePath(double omega, Complex receiver, double bridge) {
         double across = filter * resistance;
         double shareInPhase = inPhase - bus * (reactance + bridge * across);
         double shareAcross = across + bus * (resistance + bridge * inPhase);
-        return receiver.norm() / Math.sqrt(shareInPhase * shareInPhase + shareAcross * shareAcross);
+        return Math.sqrt(square(receiver.getReal(), receiver.getImaginary()) / square(shareInPhase, shareAcross));
+    }
+
+    private static double square(double real, double imaginary) {
+        return real * real + imaginary * imaginary;
     }
 }
