@@ -46,9 +46,12 @@ public record IdleRing(double time, double current, double voltage, double charg
         return clamped.then(swing(cell, source, 0, time - clampTime - recovery));
     }
 
+    /** Infinite where it swings less far; atan2 with a root of the processor is ten times as fast as acos. */
     private static double timeToZero(SwitchingCell cell, double source, double from) {
         double amplitude = from - source;
-        return amplitude > source ? Math.acos(-source / amplitude) / cell.angularFrequency() : Double.MAX_VALUE;
+        return amplitude > source
+                ? Math.atan2(Math.sqrt(amplitude * amplitude - source * source), -source) / cell.angularFrequency()
+                : Double.POSITIVE_INFINITY;
     }
 
     private static IdleRing swing(SwitchingCell cell, double source, double from, double time) {

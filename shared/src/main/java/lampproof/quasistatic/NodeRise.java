@@ -38,9 +38,11 @@ public record NodeRise(double time, double charge, double square) {
         double amplitude = cell.amplitude(source, from);
         double low = source / amplitude;
         double high = Math.min(1, (swing - source) / amplitude);
-        double angle = Math.asin(high) + Math.asin(low);
+        double highCosine = Math.sqrt(1 - high * high);
+        double lowCosine = Math.sqrt(1 - low * low);
+        double angle = Math.atan2(high, highCosine) + Math.atan2(low, lowCosine);
         double crest = amplitude / cell.impedance();
-        double turns = angle + high * Math.sqrt(1 - high * high) + low * Math.sqrt(1 - low * low);
+        double turns = angle + high * highCosine + low * lowCosine;
         return new NodeRise(
                 angle / cell.angularFrequency(), charge, 0.5 * crest * crest * turns / cell.angularFrequency());
     }
