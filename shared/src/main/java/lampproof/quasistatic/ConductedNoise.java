@@ -33,15 +33,13 @@ public final class ConductedNoise {
      * One harmonic of the current that the converter takes, and its way to the receiver.
      *
      * @param current rms current [A]
-     * @param path its way; null where a receiver that is tuned to the crest does not hear it
+     * @param path its way
      */
     private record Tone(double current, NoisePath path) {
 
-        private static final Tone UNHEARD = new Tone(0, null);
-
         /** The rms voltage that a receiver reads [V]. */
         double voltage(Driver through) {
-            return path == null ? 0 : current * path.transfer(through);
+            return current * path.transfer(through);
         }
     }
 
@@ -49,7 +47,7 @@ public final class ConductedNoise {
      * The converter at one line angle.
      *
      * @param frequency switching frequency [Hz]
-     * @param tones harmonics, from the first; none while the bridge or the converter rests
+     * @param tones harmonics, from the first, that a receiver tuned to those of the crest hears
      */
     private record Source(double frequency, List<Tone> tones) {
 
@@ -61,20 +59,23 @@ public final class ConductedNoise {
             }
             double frequency = 1 / point.cycle().period();
             double apart = Math.abs(frequency - tuned);
+            int heard = (int) Math.min(HIGHEST_ORDER, 0.5 * RECEIVER_BAND / apart);
+            if (heard == 0) {
+                return NONE;
+            }
             InputCurrent current = InputCurrent.of(driver, point);
-            List<Tone> tones = IntStream.rangeClosed(1, HIGHEST_ORDER)
-                    .mapToObj(order -> order * apart > 0.5 * RECEIVER_BAND
-                            ? Tone.UNHEARD
-                            : new Tone(
+            return new Source(
+                    frequency,
+                    IntStream.rangeClosed(1, heard)
+                            .mapToObj(order -> new Tone(
                                     current.harmonic(order).norm() / Math.sqrt(2),
-                                    NoisePath.of(NETWORK, driver.bridge(), point.bridgeCurrent(), order * frequency)))
-                    .toList();
-            return new Source(frequency, tones);
+                                    NoisePath.of(NETWORK, point.bridgeCurrent(), order * frequency)))
+                            .toList());
         }
 
         /** The rms voltage that a receiver reads [V]. */
         double voltage(Driver through, int order) {
-            return tones.isEmpty() ? 0 : tones.get(order - 1).voltage(through);
+            return order > tones.size() ? 0 : tones.get(order - 1).voltage(through);
         }
     }
 

@@ -1,9 +1,5 @@
 package lampproof.quasistatic;
 
-import static lampproof.quasistatic.Impedance.capacitor;
-import static lampproof.quasistatic.Impedance.parallel;
-import static lampproof.quasistatic.Impedance.toMains;
-
 import lampproof.design.Driver;
 import org.hipparchus.complex.Complex;
 
@@ -11,15 +7,17 @@ import org.hipparchus.complex.Complex;
  * How a sinusoidal ripple of the converter's input current divides while the bridge conducts.
  *
  * <p>The bus capacitor stands across the filter capacitor and the way to the mains, both behind the resistance of the
- * bridge: that of its parts and that of its junctions at the current they carry.
+ * bridge: that of its parts and that of its junctions at the current they carry. In real arithmetic: the split is asked for
+ * some thousand times for one lamp.
  *
  * @param bus square of the share that the bus capacitor takes [-]
  * @param bridge square of the share that flows through the bridge [-]; the two shares are not in phase
+ * @param mains square of the share that goes the way to the mains [-]
  */
-record RippleSplit(double bus, double bridge) {
+record RippleSplit(double bus, double bridge, double mains) {
 
     /** All of it in the bus capacitor: the bridge blocks. */
-    static final RippleSplit BLOCKED = new RippleSplit(1, 0);
+    static final RippleSplit BLOCKED = new RippleSplit(1, 0, 0);
 
     /**
      * The split at a frequency.
@@ -28,15 +26,27 @@ record RippleSplit(double bus, double bridge) {
      * @param omega angular frequency [rad/s]
      */
     static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
-        Complex busCapacitor = capacitor(driver.busCapacitance(), omega);
-        double bridge = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
-        Complex behindBridge = parallel(capacitor(driver.filter().capacitance(), omega), toMains(driver, omega))
-                .add(bridge);
-        Complex whole = behindBridge.add(busCapacitor);
-        return new RippleSplit(square(behindBridge) / square(whole), square(busCapacitor) / square(whole));
+        return of(driver, bridgeCurrent, omega, Impedance.toMains(driver, omega));
     }
 
-    private static double square(Complex value) {
-        return value.getReal() * value.getReal() + value.getImaginary() * value.getImaginary();
+    /** The same for a way to the mains of a given impedance [Ohm]. */
+    static RippleSplit of(Driver driver, double bridgeCurrent, double omega, Complex way) {
+        double resistance = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
+        double filter = omega * driver.filter().capacitance();
+        double bus = omega * driver.busCapacitance();
+        // per unit of current on the way: bridge current, and what stands across bridge and way
+        double bridgeReal = 1 - filter * way.getImaginary();
+        double bridgeImaginary = filter * way.getReal();
+        double acrossReal = way.getReal() + resistance * bridgeReal;
+        double acrossImaginary = way.getImaginary() + resistance * bridgeImaginary;
+        double whole = square(bridgeReal - bus * acrossImaginary, bridgeImaginary + bus * acrossReal);
+        return new RippleSplit(
+                bus * bus * square(acrossReal, acrossImaginary) / whole,
+                square(bridgeReal, bridgeImaginary) / whole,
+                1 / whole);
+    }
+
+    private static double square(double real, double imaginary) {
+        return real * real + imaginary * imaginary;
     }
 }
