@@ -23,8 +23,12 @@ public final class SteadyState {
     private final HalfCycle halfCycle;
     private final double forgetting;
 
-    /** A pass and how far it was from repeating itself [-]. */
-    private record Pass(double setPoint, SlowState start, double unrest) {
+    /** A pass, what it showed, and how far it was from repeating itself [-]. */
+    private record Pass(double setPoint, SlowState start, List<AnglePoint> points, double unrest) {
+
+        static Pass none(double setPoint, SlowState start) {
+            return new Pass(setPoint, start, List.of(), Double.POSITIVE_INFINITY);
+        }
 
         boolean isRestless() {
             return !(unrest < LOOSE_TOLERANCE);
@@ -92,11 +96,12 @@ public final class SteadyState {
 
     private Operation settle(double setPoint, SlowState first) {
         SlowState start = first;
-        Pass best = new Pass(setPoint, start, Double.POSITIVE_INFINITY);
+        Pass best = Pass.none(setPoint, start);
         for (int pass = 0; pass < MOST_PASSES && best.unrest() >= TOLERANCE; pass++) {
-            SlowState end = halfCycle.run(start, setPoint, null);
+            List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
+            SlowState end = halfCycle.run(start, setPoint, points::add);
             double unrest = unrest(0, start, end);
-            best = unrest < best.unrest() ? new Pass(setPoint, start, unrest) : best;
+            best = unrest < best.unrest() ? new Pass(setPoint, start, points, unrest) : best;
             double drift = end.outputVoltage() - start.outputVoltage();
             start = end.withOutputVoltage(start.outputVoltage() + drift / forgetting);
         }
@@ -119,14 +124,15 @@ public final class SteadyState {
         double lastSetPoint = 0;
         double lastGiven = 0;
         SlowState start = firstState();
-        Pass best = new Pass(setPoint, start, Double.POSITIVE_INFINITY);
+        Pass best = Pass.none(setPoint, start);
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            SlowState end = halfCycle.run(start, setPoint, null);
+            List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
+            SlowState end = halfCycle.run(start, setPoint, points::add);
             double drift = end.outputVoltage() - start.outputVoltage();
             double given = Math.max(halfCycle.meanStringCurrent() + stored(drift), 0.01 * target);
             double miss = Math.log(target / given);
             double unrest = unrest(miss, start, end);
-            best = unrest < best.unrest() ? new Pass(setPoint, start, unrest) : best;
+            best = unrest < best.unrest() ? new Pass(setPoint, start, points, unrest) : best;
             if (unrest < TOLERANCE) {
                 break;
             }
@@ -167,12 +173,12 @@ public final class SteadyState {
         double current = driver.string().current();
         double energy =
                 driver.string().voltage(current) * current * driver.line().halfPeriod();
-        return Math.max(Math.abs(miss), Math.max(Math.abs(drift), Math.abs(busEnergy) / energy));
+        double unrest = Math.max(Math.abs(miss), Math.max(Math.abs(drift), Math.abs(busEnergy) / energy));
+        return Double.isNaN(unrest) ? Double.MAX_VALUE : unrest;
     }
 
     private Operation record(Pass best) {
-        List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
-        halfCycle.run(best.start(), best.setPoint(), points::add);
+        List<AnglePoint> points = best.points();
         AnglePoint crest = HeldCrest.of(driver, best.setPoint(), points.get(points.size() / 2));
         return new Operation(driver, best.setPoint(), points, crest, best.start());
     }
