@@ -46,7 +46,7 @@ public record PredictedDesign(Design design, LineCorners corners, List<Predictio
         requireDimmer(design, decks);
         LineCorners corners = LineCorners.of(design);
         List<Prediction> predictions = Predictions.atCorners(corners, decks).stream()
-                .map(prediction -> prediction.within(tolerances.of(prediction.figure())))
+                .map(tolerances::applied)
                 .toList();
         return new PredictedDesign(design, corners, predictions, decks);
     }

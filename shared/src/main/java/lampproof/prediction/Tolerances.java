@@ -46,12 +46,13 @@ final class Tolerances {
         }
     }
 
-    /** The tolerance of a figure. */
-    Tolerance of(Figure figure) {
+    /** A prediction within the tolerance that the spec sets for its figure, or else within its own. */
+    Prediction applied(Prediction prediction) {
+        Figure figure = prediction.figure();
         return stated(figure.name())
                 .or(() -> stated(group(figure.grade())))
-                .map(share -> widened(figure, share))
-                .orElse(figure.grade().tolerance());
+                .map(share -> prediction.within(widened(figure, share)))
+                .orElse(prediction);
     }
 
     private Optional<Double> stated(String name) {

@@ -2,8 +2,10 @@ package lampproof.prediction;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.StringReader;
+import java.util.Set;
 import lampproof.fault.UserFault;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecReader;
@@ -33,6 +35,20 @@ class TolerancesTest {
         assertThat(tolerance(spec, "line.power_factor")).isEqualTo(Tolerance.width(0.02));
     }
 
+    /** Half a per cent of the 16.7 mA without a dimmer, beside 2 % of what is left of them. */
+    @Test
+    void behindADimmerAFigureKeepsItsFloor() {
+        String dimmer = "dimmer.edge,,trailing,,,\ndimmer.angle,,60,,deg,\n";
+        Tolerance dimmed = PredictedDesign.of(spec(dimmer), Set.of(DeckKind.DIMMED)).predictions().stream()
+                .filter(each -> each.deck() == DeckKind.DIMMED)
+                .filter(each -> each.figure().name().equals("string.current.mean"))
+                .findFirst()
+                .orElseThrow()
+                .tolerance();
+        assertThat(dimmed.relative()).isEqualTo(0.02);
+        assertThat(dimmed.absolute()).isCloseTo(0.005 * 16.7e-3, withinPercentage(0.1));
+    }
+
     @Test
     void aFigureThatIsNotKnownIsTold() {
         assertThatThrownBy(() -> tolerance("tolerance.string.current.maen,,3,,%,\n", "line.power.mean"))
@@ -42,11 +58,14 @@ class TolerancesTest {
     }
 
     private static Tolerance tolerance(String rows, String figure) {
+        Figure found = FigureCatalogue.figures().stream()
+                .filter(each -> each.name().equals(figure))
+                .findFirst()
+                .orElseThrow();
         return new Tolerances(spec(rows))
-                .of(FigureCatalogue.figures().stream()
-                        .filter(each -> each.name().equals(figure))
-                        .findFirst()
-                        .orElseThrow());
+                .applied(new Prediction(
+                        found, Corner.NOMINAL, null, 1, found.grade().tolerance()))
+                .tolerance();
     }
 
     private static Spec spec(String rows) {
