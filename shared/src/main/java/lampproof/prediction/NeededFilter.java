@@ -45,7 +45,8 @@ final class NeededFilter {
                 && NoiseMargin.average(noise.frequency(), noise::mean).decibels() >= 0;
     }
 
-    private static Driver with(Driver driver, double factor) {
+    /** The driver with so many times its choke [-]. */
+    static Driver with(Driver driver, double factor) {
         Filter filter = driver.filter();
         return driver.with(new Filter(
                 filter.fuseResistance(),

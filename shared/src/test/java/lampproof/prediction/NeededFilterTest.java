@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import lampproof.design.Driver;
-import lampproof.design.Filter;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Sizing;
@@ -33,7 +32,7 @@ class NeededFilterTest {
         ConductedNoise noise = ConductedNoise.of(SteadyState.of(driver));
         double kept = 0;
         for (int k = 192; k >= -192; k--) {
-            Driver other = withChoke(driver, Math.pow(10, k / 48.0));
+            Driver other = NeededFilter.with(driver, Math.pow(10, k / 48.0));
             if (passesLimit(noise.through(other))) {
                 break;
             }
@@ -50,15 +49,5 @@ class NeededFilterTest {
     private static double corner(Driver driver) {
         double capacitance = driver.filter().capacitance() + driver.busCapacitance();
         return 1 / (2 * Math.PI * Math.sqrt(driver.filter().inductance() * capacitance));
-    }
-
-    private static Driver withChoke(Driver driver, double factor) {
-        Filter filter = driver.filter();
-        return driver.with(new Filter(
-                filter.fuseResistance(),
-                filter.inductance() * factor,
-                filter.resistance(),
-                filter.damping() * Math.sqrt(factor),
-                filter.capacitance()));
     }
 }
