@@ -25,7 +25,15 @@ ${models.diode.text}
 Dmain drain cathode main_diode
 Rdiode cathode carried ${driver.diode.resistance}
 Vdiode carried ${sink} 0
-.model main_diode d(is=${driver.diode.saturationCurrent} n=${driver.diode.emission})
+<#if driver.diode.recoveryTime gt 0>
+* Its recovery: the stored charge, as the current that it belongs to, follows the diode current with the lifetime of the
+* carriers, and a share of it flows back; what the junction carries above that leaves the diode
+Fstore 0 stored Vdiode 1
+Rstore stored 0 ${recovery.resistance}
+Cstore stored 0 ${recovery.capacitance}
+Grecovery cathode drain stored 0 ${recovery.conductance}
+</#if>
+.model main_diode d(is=${recovery.junctionCurrent} n=${driver.diode.emission})
 </#if>
 <#if models.switch??>
 * Switch; its gate is driven to the gate voltage above its source, past the thresholds of the usual switch. The node
