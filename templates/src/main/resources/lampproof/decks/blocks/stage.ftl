@@ -26,8 +26,8 @@ Dmain drain cathode main_diode
 Rdiode cathode carried ${driver.diode.resistance}
 Vdiode carried ${sink} 0
 <#if driver.diode.recoveryTime gt 0>
-* Its recovery: the stored charge, as the current that it belongs to, follows the diode current with the lifetime of the
-* carriers, and a share of it flows back; what the junction carries above that leaves the diode
+* Its recovery: the stored charge follows the diode current with the lifetime of the carriers, 1 V for each mA. Half of
+* it flows back as current: the junction makes up for that as long as it conducts, and once it blocks the charge leaves
 Fstore 0 stored Vdiode 1
 Rstore stored 0 ${recovery.resistance}
 Cstore stored 0 ${recovery.capacitance}
