@@ -24,6 +24,7 @@ import lampproof.measure.PeakOutsideEdges.After;
 import lampproof.measure.PeakToPeak;
 import lampproof.measure.PeakWhileClosed;
 import lampproof.measure.ReachablePeak;
+import lampproof.measure.ReversePower;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.StoredEnergy;
 import lampproof.measure.SwitchPower;
@@ -123,6 +124,11 @@ final class Bench {
     /** Power of a diode while it conducts. */
     Taking forwardPower(Probe voltage, Probe current) {
         return add(new ForwardPower(window, channel(voltage), channel(current)));
+    }
+
+    /** Power of a diode while it recovers. */
+    Taking reversePower(Probe voltage, Probe current) {
+        return add(new ReversePower(window, channel(voltage), channel(current)));
     }
 
     /** Power of the switch with its capacitance; the gate of a deck closes it above its middle and opens it below that. */

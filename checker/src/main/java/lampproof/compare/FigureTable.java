@@ -106,6 +106,7 @@ final class FigureTable {
                     figure("diode.current.rms", b -> b.rms(DIODE_CURRENT)),
                     figure("diode.voltage.peak", b -> b.reversePeak(DIODE_VOLTAGE)),
                     figure("diode.loss.conduction", b -> b.forwardPower(DIODE_VOLTAGE, DIODE_CURRENT)),
+                    figure("diode.loss.reverse", b -> b.reversePower(DIODE_VOLTAGE, DIODE_CURRENT)),
                     figure("switching.on_time", b -> b.add(new OnTime(b.window(), b.gate()))),
                     figure("switching.frequency.crest", FigureTable::crestFrequency),
                     figure("string.current.mean", b -> b.mean(STRING_CURRENT)),

@@ -5,16 +5,19 @@ import java.util.List;
 import java.util.Map;
 import lampproof.design.Driver;
 import lampproof.design.Inductor;
+import lampproof.design.PowerSwitch;
 import lampproof.part.PartKind;
 import lampproof.part.PartModels;
 import lampproof.physics.ArtificialNetwork;
+import lampproof.physics.SoftRecovery;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 
 /** The values that a deck template is filled with. */
 final class DeckValues {
 
-    private static final double NODE_TIME_CONSTANT = 0.2e-9;
+    /** What the stored current of the diode flows through, so that it is a voltage. */
+    private static final double STORE_RESISTANCE = 1e3;
 
     private static final double LEAST_CAPACITANCE = 1e-12;
 
@@ -38,6 +41,7 @@ final class DeckValues {
         values.put("driver", driverValues());
         values.put("circuit", circuit());
         values.put("models", subcircuits());
+        values.put("recovery", recovery());
         values.put("cell", new CellValues(solution, scene.stop()).model());
         values.put("start", scene.start());
         values.put("setting", scene.settings());
@@ -87,6 +91,21 @@ final class DeckValues {
                 : driver.powerSwitch().capacitance();
     }
 
+    /** The junction carries what leaves the diode and what it gives back to the store. */
+    private Map<String, Object> recovery() {
+        double time = driver.diode().recoveryTime();
+        double share = time > 0 ? SoftRecovery.SHARE : 0;
+        return Map.of(
+                "junctionCurrent",
+                driver.diode().saturationCurrent() * (1 + share),
+                "resistance",
+                STORE_RESISTANCE,
+                "capacitance",
+                SoftRecovery.lifetime(time) / STORE_RESISTANCE,
+                "conductance",
+                share / STORE_RESISTANCE);
+    }
+
     private Map<String, Object> circuit() {
         return Map.of(
                 "fuseResistance",
@@ -98,6 +117,6 @@ final class DeckValues {
                 "nodeCapacitance",
                 nodeCapacitance(),
                 "nodeResistance",
-                NODE_TIME_CONSTANT / nodeCapacitance());
+                PowerSwitch.NODE_TIME_CONSTANT / nodeCapacitance());
     }
 }

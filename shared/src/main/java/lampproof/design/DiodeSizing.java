@@ -16,7 +16,21 @@ final class DiodeSizing {
                 "diode.current_rating",
                 "mean current, with 10 % to spare at derating.current, class",
                 () -> Stress.currentClass(choose, demand.string().current()));
-        return diode;
+        return recovers(choose) ? diode.recovering(recoveryTime(choose, demand)) : diode;
+    }
+
+    private static boolean recovers(Choosing choose) {
+        return choose.word("diode.recovery", "none: no deck contains the recovery of the diode", "none")
+                .equals("soft");
+    }
+
+    /** Recovered charge over current [s]. */
+    private static double recoveryTime(Choosing choose, Demand demand) {
+        double current = choose.amount(
+                "diode.recovery_current",
+                "crest peak current",
+                () -> demand.crest().peak());
+        return recoveryCharge(choose, demand) / current;
     }
 
     /** Charge that a hard turn-off brings back [C]. */

@@ -6,16 +6,27 @@ package lampproof.design;
  * @param saturationCurrent Is [A]
  * @param emission emission coefficient n [-], such as 1.8
  * @param resistance series resistance Rs [Ohm]
+ * @param recoveryTime recovered charge over the current at a hard turn-off; 0 where decks and steady state leave it out [s]
  */
-public record Rectifier(double saturationCurrent, double emission, double resistance) {
+public record Rectifier(double saturationCurrent, double emission, double resistance, double recoveryTime) {
 
     /** Thermal voltage kT/q at 27 degC, the simulator's nominal temperature [V]. */
     private static final double THERMAL_VOLTAGE = 0.025865;
+
+    /** A diode that stores no charge. */
+    public Rectifier(double saturationCurrent, double emission, double resistance) {
+        this(saturationCurrent, emission, resistance, 0);
+    }
 
     /** The diode that drops a given voltage [V] at a given current [A], of which a resistance [Ohm] drops its part. */
     public static Rectifier through(double drop, double current, double emission, double resistance) {
         double junction = drop - resistance * current;
         return new Rectifier(current / Math.expm1(junction / (emission * THERMAL_VOLTAGE)), emission, resistance);
+    }
+
+    /** The same that recovers softly. */
+    Rectifier recovering(double time) {
+        return new Rectifier(saturationCurrent, emission, resistance, time);
     }
 
     /** Junction voltage at a current [V]; right to far below a nanovolt, which spares the slower log1p. */

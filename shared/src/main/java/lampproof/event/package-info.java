@@ -10,7 +10,7 @@
  * <p>In: an {@link lampproof.quasistatic.Operation}, from whose crest the march starts. Out: an
  * {@link lampproof.event.EventResult}. Not here: what the peaks are called and how far they may be off.
  *
- * <p>Neglected: saturation of the inductor, recovery and capacitance of the bridge, inductance of wires, and whatever
+ * <p>Neglected: what diode and bridge recover, capacitance of the bridge, inductance of wires, and whatever
  * breaks: a part that is driven beyond its rating goes on as before.
  */
 package lampproof.event;

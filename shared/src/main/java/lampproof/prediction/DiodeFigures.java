@@ -7,6 +7,7 @@ import static lampproof.prediction.Grade.MEAN;
 import static lampproof.prediction.Grade.PEAK;
 import static lampproof.prediction.Sources.JUNCTION;
 import static lampproof.prediction.Sources.MODEL;
+import static lampproof.prediction.Sources.RECOVERY;
 import static lampproof.prediction.Sources.RMS;
 
 import java.util.List;
@@ -36,6 +37,16 @@ final class DiodeFigures {
                 figure("diode.loss.conduction", "P_D", "W", LOSS, "mean of diode voltage times diode current", JUNCTION)
                         .crest(s -> s.crestStage().diodeLoss())
                         .mains(s -> s.stage().diodeLoss()),
+                figure(
+                                "diode.loss.reverse",
+                                "P_D,r",
+                                "W",
+                                LOSS,
+                                "mean of diode voltage times reverse diode current, where it recovers in the deck",
+                                RECOVERY)
+                        .crest(s -> s.crestStage().recoveryLoss())
+                        .mains(s -> s.stage().recoveryLoss())
+                        .ifAny(),
                 figure(
                                 "diode.loss.recovery",
                                 "P_D,rr",

@@ -12,11 +12,12 @@ import lampproof.quasistatic.DimmedStress;
  *
  * @param figure the figure
  * @param readings its values
+ * @param unlessZero whether a value of zero is no value: the lamp has no such thing
  */
-record FigureEntry(Figure figure, List<Reading> readings) {
+record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
 
     static FigureEntry figure(String name, String symbol, String unit, Grade grade, String definition, String source) {
-        return new FigureEntry(new Figure(name, symbol, unit, grade, definition, source), List.of());
+        return new FigureEntry(new Figure(name, symbol, unit, grade, definition, source), List.of(), false);
     }
 
     FigureEntry mains(ToDoubleFunction<Solution> value) {
@@ -69,7 +70,18 @@ record FigureEntry(Figure figure, List<Reading> readings) {
         return new FigureEntry(
                 figure,
                 Stream.concat(readings.stream(), Stream.of(new Reading(deck, value)))
-                        .toList());
+                        .toList(),
+                unlessZero);
+    }
+
+    /** The same, only of lamps in which it is not zero. */
+    FigureEntry ifAny() {
+        return new FigureEntry(figure, readings, true);
+    }
+
+    /** Whether a lamp in which it is so much has this figure. */
+    boolean has(double value) {
+        return !unlessZero || value != 0;
     }
 
     /**

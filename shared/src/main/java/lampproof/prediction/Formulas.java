@@ -71,6 +71,7 @@ final class Formulas {
             entry("diode.voltage.peak", "step-up: V_o,pk; step-down: V_bus,pk"),
             entry("diode.loss.conduction", "<i_D (n Vt ln(1 + i_D / Is) + R i_D)>"),
             entry("diode.loss.recovery", "<V Q_rr f> where the switch closes under current"),
+            entry("diode.loss.reverse", "<q (V - R i) f>, q = M Q_rr / I_rr; M follows i_D with the lifetime"),
             entry("switching.on_time", "the set-point, or L (I_ref - I_0) / (E - R i + L m_a) and the delay"),
             entry("switching.frequency.crest", "1 / (t_on + t_rise + t_diode + t_ring) at the crest"),
             entry("switching.frequency.min", "min 1 / T over the half cycle"),

@@ -36,7 +36,7 @@ public final class Predictions {
         return FigureCatalogue.entries().stream()
                 .flatMap(entry -> entry.readings().stream()
                         .filter(reading -> reading.deck() == null || decks.contains(reading.deck()))
-                        .map(reading -> prediction(entry, reading, reading.deck(), solution, corner)))
+                        .flatMap(reading -> prediction(entry, reading, reading.deck(), solution, corner)))
                 .toList();
     }
 
@@ -55,17 +55,15 @@ public final class Predictions {
     private static Stream<Prediction> widest(Solution solution, Corner corner) {
         return FigureCatalogue.entries().stream()
                 .flatMap(entry ->
-                        entry.widest().stream().map(reading -> prediction(entry, reading, null, solution, corner)));
+                        entry.widest().stream().flatMap(reading -> prediction(entry, reading, null, solution, corner)));
     }
 
-    private static Prediction prediction(
+    private static Stream<Prediction> prediction(
             FigureEntry entry, FigureEntry.Reading reading, DeckKind deck, Solution solution, Corner corner) {
-        return new Prediction(
-                entry.figure(),
-                corner,
-                deck,
-                reading.value().applyAsDouble(solution),
-                tolerance(entry, deck, solution));
+        double value = reading.value().applyAsDouble(solution);
+        return entry.has(value)
+                ? Stream.of(new Prediction(entry.figure(), corner, deck, value, tolerance(entry, deck, solution)))
+                : Stream.empty();
     }
 
     /** Behind a dimmer a lamp goes dark: a share of next to nothing would be a limit that no simulator reaches. */

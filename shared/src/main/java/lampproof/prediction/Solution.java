@@ -122,7 +122,8 @@ public record Solution(
                 + stage.conductionLoss()
                 + stage.turnOnLoss()
                 + stage.senseLoss()
-                + stage.diodeLoss();
+                + stage.diodeLoss()
+                + stage.recoveryLoss();
     }
 
     /** String power over string power and all losses, also those that no deck contains [%]. */

@@ -13,6 +13,8 @@ final class Sources {
     static final String OHM = "resistance times square of the rms current";
     static final String ENERGY = "balance of energy";
     static final String JUNCTION = "junction law of the deck's diode";
+    static final String RECOVERY = "P. O. Lauritzen, C. L. Ma, IEEE Trans. Power Electronics 6(2), 1991 (from memory), "
+            + "straight ramps of current";
     static final String STEINMETZ = "improved generalised Steinmetz equation; K. Venkatachalam, C. R. Sullivan, "
             + "T. Abdallah, H. Tacca, IEEE COMPEL 2002";
     static final String DOWELL = "P. L. Dowell, Proc. IEE 113(8), 1966, at the frequency of equal rms slope after "

@@ -1,5 +1,7 @@
 package lampproof.quasistatic;
 
+import lampproof.physics.SoftRecovery;
+
 /**
  * One switching cycle: the switch conducts, the node rises, the diode conducts, the node rings until the next turn-on.
  *
@@ -8,8 +10,9 @@ package lampproof.quasistatic;
  * @param topCurrent greatest inductor current [A]: it still grows until the node has passed E
  * @param diode inductor current while the diode conducts; it ends at zero but in continuous mode
  * @param ring what follows until the next turn-on
+ * @param recovery what the diode sends back at the next turn-on, through the switch
  */
-public record CellCycle(Ramp on, NodeRise rise, double topCurrent, Ramp diode, IdleRing ring) {
+public record CellCycle(Ramp on, NodeRise rise, double topCurrent, Ramp diode, IdleRing ring, SoftRecovery recovery) {
 
     /** Inductor current at turn-on [A]. */
     public double startCurrent() {
@@ -43,22 +46,37 @@ public record CellCycle(Ramp on, NodeRise rise, double topCurrent, Ramp diode, I
 
     /** Charge through the terminals of the switch, its capacitance included [C]. */
     public double switchCharge() {
-        return on.charge() + rise.charge() + ring.charge();
+        return on.charge() + rise.charge() + ring.charge() + recovery.charge();
+    }
+
+    /** Charge through the diode, less what it sends back [C]. */
+    public double diodeCharge() {
+        return diode.charge() - recovery.charge();
     }
 
     /** Charge through the inductor [C]. */
     public double inductorCharge() {
-        return switchCharge() + diode.charge();
+        return switchCharge() + diodeCharge();
     }
 
     /** Integral of the squared current at the terminals of the switch [A^2 s]. */
     public double switchSquare() {
-        return on.square() + rise.square() + ring.square();
+        return onSquare() + rise.square() + ring.square();
+    }
+
+    /** Integral of the squared current in the closed switch [A^2 s]. */
+    public double onSquare() {
+        return on.square() + recovery.squareOver(nextStart());
+    }
+
+    /** Integral of the squared diode current [A^2 s]. */
+    public double diodeSquare() {
+        return diode.square() + recovery.square();
     }
 
     /** Integral of the squared inductor current [A^2 s]. */
     public double inductorSquare() {
-        return switchSquare() + diode.square();
+        return on.square() + rise.square() + ring.square() + diode.square();
     }
 
     /** Least current at the ends of the cycle [A]. */

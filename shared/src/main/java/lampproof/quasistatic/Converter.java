@@ -131,6 +131,6 @@ final class Converter {
 
     /** Charge that a cycle gives to output capacitor and string [C]. */
     double outputCharge(CellCycle cycle) {
-        return stepUp ? cycle.diode().charge() : cycle.inductorCharge();
+        return stepUp ? cycle.diodeCharge() : cycle.inductorCharge();
     }
 }

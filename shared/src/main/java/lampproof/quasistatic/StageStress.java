@@ -1,6 +1,7 @@
 package lampproof.quasistatic;
 
 import java.util.List;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 import lampproof.design.Driver;
 import lampproof.design.Topology;
@@ -24,6 +25,7 @@ import lampproof.design.Topology;
  * @param conductionLoss loss in the on-resistance of the switch [W]
  * @param turnOnLoss energy of the node capacitance lost at turn-on [W]
  * @param diodeLoss conduction loss of the diode [W]
+ * @param recoveryLoss heat in a diode that recovers softly; 0 where the circuit has none [W]
  * @param windingLoss loss in the winding [W]
  * @param senseLoss loss in the sense resistor [W]
  */
@@ -42,12 +44,13 @@ public record StageStress(
         double conductionLoss,
         double turnOnLoss,
         double diodeLoss,
+        double recoveryLoss,
         double windingLoss,
         double senseLoss) {
 
     static StageStress over(List<AnglePoint> points, Driver driver) {
         Average average = new Average(points);
-        double onSquare = average.rate(cycle -> cycle.on().square());
+        double onSquare = average.rate(CellCycle::onSquare);
         double inductorSquare = average.rate(CellCycle::inductorSquare);
         double frequency = average.rate(cycle -> 1);
         double rest = 1.5 * driver.control().delay();
@@ -57,8 +60,8 @@ public record StageStress(
                 average.greatest(cycle -> cycle.topCurrent() - cycle.trough()),
                 average.rate(CellCycle::switchCharge),
                 Math.sqrt(average.rate(CellCycle::switchSquare)),
-                average.rate(cycle -> cycle.diode().charge()),
-                Math.sqrt(average.rate(cycle -> cycle.diode().square())),
+                average.rate(CellCycle::diodeCharge),
+                Math.sqrt(average.rate(CellCycle::diodeSquare)),
                 average.rate(CellCycle::onTime) / frequency,
                 -average.greatest(cycle -> -1 / cycle.period()),
                 average.greatest(cycle -> 1 / cycle.period()),
@@ -66,21 +69,41 @@ public record StageStress(
                 driver.powerSwitch().resistance() * onSquare,
                 turnOnLoss(points, driver),
                 average.rate(cycle -> diodeEnergy(cycle, driver)),
+                recoveryLoss(points, driver),
                 driver.inductor().resistance() * inductorSquare,
                 driver.senseResistance() * onSquare);
     }
 
-    /** A step-down node stands at the bus, which is at the top of its ripple when the switch closes. */
     private static double turnOnLoss(List<AnglePoint> points, Driver driver) {
-        double loss = 0;
+        double squares = atTurnOn(points, driver, (cycle, voltage) -> square(voltage));
+        return 0.5 * driver.powerSwitch().capacitance() * squares;
+    }
+
+    private static double recoveryLoss(List<AnglePoint> points, Driver driver) {
+        double closed = driver.powerSwitch().resistance() + driver.senseResistance();
+        double fallTime = driver.powerSwitch().fallTime(driver.senseResistance());
+        return atTurnOn(
+                points,
+                driver,
+                (cycle, voltage) -> cycle.recovery().heat(voltage, fallTime, closed, cycle.nextStart()));
+    }
+
+    /**
+     * Mean power of something that happens at the node voltage of each turn-on.
+     *
+     * <p>A step-down node stands at the bus, which is at the top of its ripple when the switch closes.
+     */
+    private static double atTurnOn(
+            List<AnglePoint> points, Driver driver, ToDoubleBiFunction<CellCycle, Double> amount) {
+        double sum = 0;
         for (AnglePoint point : points) {
             CellCycle cycle = point.cycle();
             if (cycle != null) {
                 double ripple = driver.topology() == Topology.STEP_DOWN ? 0.5 * point.busRipple() : 0;
-                loss += square(cycle.ring().voltage() + ripple) / cycle.period();
+                sum += amount.applyAsDouble(cycle, cycle.ring().voltage() + ripple) / cycle.period();
             }
         }
-        return 0.5 * driver.powerSwitch().capacitance() * loss / points.size();
+        return sum / points.size();
     }
 
     /** Energy that the diode takes in a cycle: its junction voltage falls with the logarithm of the current. */

@@ -93,7 +93,7 @@ public record StringStress(
         if (cycle == null) {
             return string * string;
         }
-        double given = driver.topology() == Topology.STEP_UP ? cycle.diode().square() : cycle.inductorSquare();
+        double given = driver.topology() == Topology.STEP_UP ? cycle.diodeSquare() : cycle.inductorSquare();
         return Math.max(0, given / cycle.period() - 2 * string * point.outputCurrent() + string * string);
     }
 }

@@ -1,6 +1,7 @@
 package lampproof.quasistatic;
 
 import lampproof.design.Driver;
+import lampproof.physics.SoftRecovery;
 
 /**
  * The inductor and the node that switch and diode take turns to hold.
@@ -14,6 +15,7 @@ import lampproof.design.Driver;
  * @param capacitance C at the node [F]
  * @param impedance sqrt(L/C) [Ohm]
  * @param angularFrequency 1/sqrt(LC) [rad/s]
+ * @param recoveryTime recovered charge of the diode over its current at turn-off [s]
  */
 record SwitchingCell(
         double inductance,
@@ -21,7 +23,8 @@ record SwitchingCell(
         double offResistance,
         double capacitance,
         double impedance,
-        double angularFrequency) {
+        double angularFrequency,
+        double recoveryTime) {
 
     static SwitchingCell of(Driver driver) {
         double inductance = driver.inductor().inductance();
@@ -33,7 +36,8 @@ record SwitchingCell(
                 winding + driver.diode().resistance(),
                 capacitance,
                 Math.sqrt(inductance / capacitance),
-                1 / Math.sqrt(inductance * capacitance));
+                1 / Math.sqrt(inductance * capacitance),
+                driver.diode().recoveryTime());
     }
 
     /** Current after the switch has conducted for a time [A]. */
@@ -80,7 +84,8 @@ record SwitchingCell(
         IdleRing ring = cut
                 ? IdleRing.none(supply.swing())
                 : IdleRing.from(this, supply.idle(), supply.idle() + supply.ring(), off - rise.time() - fall);
-        return new CellCycle(on, rise, amplitude(supply.source(), peak) / impedance, diode, ring);
+        SoftRecovery recovery = cut ? SoftRecovery.after(landing, end, time, recoveryTime) : SoftRecovery.NONE;
+        return new CellCycle(on, rise, amplitude(supply.source(), peak) / impedance, diode, ring, recovery);
     }
 
     /** The current is too small to lift the node to the diode: the node swings up and down again. */
@@ -91,7 +96,7 @@ record SwitchingCell(
         NodeRise rise = NodeRise.of(this, source, crest, peak, 0);
         IdleRing ring =
                 IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise.time(), on.time()) - rise.time()));
-        return new CellCycle(on, rise, amplitude / impedance, Ramp.NONE, ring);
+        return new CellCycle(on, rise, amplitude / impedance, Ramp.NONE, ring, SoftRecovery.NONE);
     }
 
     private double currentFalling(double from, double reset, double time) {
@@ -107,6 +112,6 @@ record SwitchingCell(
 
     /** The on-time was too short to turn a negative current round: the body diode carries on. */
     private static CellCycle resting(Ramp on, double off) {
-        return new CellCycle(on, NodeRise.NONE, 0, Ramp.NONE, new IdleRing(off, 0, 0, 0, 0));
+        return new CellCycle(on, NodeRise.NONE, 0, Ramp.NONE, new IdleRing(off, 0, 0, 0, 0), SoftRecovery.NONE);
     }
 }

@@ -13,9 +13,10 @@
  * diode at S. Step-down: {@code E = bus - output, S = bus + diode drop}. Step-up: {@code E = bus, S = output + diode
  * drop}. The inductor voltage is always E minus the node.
  *
- * <p>Neglected: the resonance of filter inductor and capacitors after the bridge turns on, forward and reverse recovery
- * of the diode, saturation of the inductor, switching ripple on the output within a cycle, and inductor current carried
- * over from one cycle to the next by the fixed-duty law in continuous mode.
+ * <p>Neglected: the resonance of filter inductor and capacitors after the bridge turns on, forward recovery of the diode,
+ * what it still stores where its current ends by itself, what it sends back in the swing of the bus, saturation of the
+ * inductor, switching ripple on the output within a cycle, and inductor current carried over from one cycle to the next by
+ * the fixed-duty law in continuous mode.
  *
  * <p>Behind a dimmer ({@link lampproof.quasistatic.DimmedOperation}) what stands before the converter is stepped through the
  * half cycle instead, since it rings when the dimmer fires; the converter stays averaged. Neglected there: the cycle in which

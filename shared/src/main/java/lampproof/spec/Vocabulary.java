@@ -127,6 +127,13 @@ public final class Vocabulary {
                     10e-9,
                     "junction capacitance, energy-related, beside that of the switch"),
             quantity("diode.recovery_charge", CHARGE, 0, 10e-6, "reverse recovery charge"),
+            quantity(
+                    "diode.recovery_current",
+                    CURRENT,
+                    1e-3,
+                    100,
+                    "forward current before turn-off that brings this charge"),
+            choice("diode.recovery", "none soft", "how the decks turn the diode off under current"),
             quantity("diode.voltage_rating", VOLTAGE, 20, 2000, "highest reverse voltage of the diode"),
             quantity("diode.current_rating", CURRENT, 1e-3, 100, "highest mean current of the diode"),
             choice("diode.model", "", "file of a sub-circuit anode cathode that replaces the diode"),

@@ -31,6 +31,23 @@ class SizingTest {
         assertThat(up.busCapacitance()).isEqualTo(47e-9);
     }
 
+    /** 12 nC at 0.4 A are 30 ns. */
+    @Test
+    void a_diode_that_recovers_is_told_by_charge_over_current() {
+        String[] rows = {"diode.recovery_charge,,12,,nC,", "diode.recovery_current,,400,,mA,", "diode.recovery,,soft,,,"
+        };
+        assertThat(Sizing.of(Lamps.stepDown(Law.FIXED_OFF_TIME, rows))
+                        .driver()
+                        .diode()
+                        .recoveryTime())
+                .isCloseTo(30e-9, within(1e-18));
+        assertThat(Sizing.of(Lamps.stepDown(Law.FIXED_OFF_TIME, rows[0], rows[1]))
+                        .driver()
+                        .diode()
+                        .recoveryTime())
+                .isZero();
+    }
+
     @Test
     void every_value_that_was_left_open_tells_its_rule() {
         assertThat(Sizing.of(Lamps.stepUp(Law.BOUNDARY, "dimmer.edge,,leading,,,"))

@@ -7,18 +7,22 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import lampproof.design.Driver;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Topology;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.spec.Spec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class LossFiguresTest {
+
+    private static final String SOFT = "diode.recovery,,soft,,,";
 
     static Stream<Arguments> drivers() {
         return Arrays.stream(Topology.values())
@@ -101,6 +105,30 @@ class LossFiguresTest {
                 .isZero();
         assertThat(value(solve(Lamps.stepDown(Law.FIXED_OFF_TIME)), "diode.loss.recovery"))
                 .isPositive();
+    }
+
+    @Test
+    void a_deck_shows_recovery_only_where_it_holds_any() {
+        assertThat(reverse(Lamps.stepUp(Law.FIXED_OFF_TIME))).isEmpty();
+        assertThat(reverse(Lamps.stepUp(Law.BOUNDARY, SOFT))).isEmpty();
+        assertThat(reverse(Lamps.stepUp(Law.FIXED_OFF_TIME, SOFT)))
+                .extracting(Prediction::deck)
+                .containsExactly(DeckKind.CREST, DeckKind.MAINS);
+    }
+
+    /** What the diode sends back does not reach the string, whose current stays. */
+    @Test
+    void recovery_is_paid_by_the_line() {
+        Solution without = solve(Lamps.stepUp(Law.FIXED_OFF_TIME));
+        Solution with = solve(Lamps.stepUp(Law.FIXED_OFF_TIME, SOFT, "diode.recovery_charge,,10,,nC,"));
+        double paid = with.line().power() - without.line().power();
+        assertThat(paid).isCloseTo(with.stage().recoveryLoss(), withinPercentage(10));
+    }
+
+    private static List<Prediction> reverse(Spec lamp) {
+        return Predictions.of(solve(lamp), Corner.NOMINAL).stream()
+                .filter(row -> row.figure().name().equals("diode.loss.reverse"))
+                .toList();
     }
 
     /** 22 nF on 230 V and 50 Hz with 2 %: 230^2 x 314.16 x 22 nF x 0.02 = 7.312 mW; the bus by its ripple current. */

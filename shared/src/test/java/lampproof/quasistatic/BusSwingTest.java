@@ -17,7 +17,7 @@ class BusSwingTest {
     private static final double PERIOD = 15e-6;
 
     /** No node to speak of, and a choke that lets no ripple through. */
-    private static final SwitchingCell CELL = new SwitchingCell(INDUCTANCE, 0, 0, 1e-18, 1e9, 1e12);
+    private static final SwitchingCell CELL = new SwitchingCell(INDUCTANCE, 0, 0, 1e-18, 1e9, 1e12, 0);
 
     private static final BusStiffness STIFFNESS = new BusStiffness(BUS_CAPACITANCE, 1, 0, 1e9, 0);
 

@@ -3,6 +3,7 @@ package lampproof.quasistatic;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lampproof.physics.SoftRecovery;
 import org.junit.jupiter.api.Test;
 
 /** Harmonics of the input current against Fourier series of textbooks. */
@@ -12,7 +13,7 @@ class InputRippleTest {
 
     private static CellCycle cycle(Ramp on, Ramp diode) {
         double rest = PERIOD - on.time() - diode.time();
-        return new CellCycle(on, NodeRise.NONE, on.to(), diode, new IdleRing(rest, 0, 0, 0, 0));
+        return new CellCycle(on, NodeRise.NONE, on.to(), diode, new IdleRing(rest, 0, 0, 0, 0), SoftRecovery.NONE);
     }
 
     /** Square wave of height 1: harmonics of amplitude 2 / (pi n), none of even order. */

@@ -10,6 +10,7 @@ import lampproof.design.Driver;
 import lampproof.design.Lamps;
 import lampproof.design.Sizing;
 import lampproof.physics.DcmBoostDistortion;
+import lampproof.physics.SoftRecovery;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -109,7 +110,7 @@ class ModelValidationTest {
     /** Step-up from 150 V, 1.5 mH, 60 kHz, duty 0.30, 60 mA: 337.5 V in discontinuous mode, not 150 V / 0.7. */
     @Test
     void the_mode_is_found_and_not_assumed() {
-        SwitchingCell cell = new SwitchingCell(1.5e-3, 0, 0, 1e-18, 1e9, 1e12);
+        SwitchingCell cell = new SwitchingCell(1.5e-3, 0, 0, 1e-18, 1e9, 1e12, 0);
         double period = 1 / 60e3;
         CellCycle cycle = cell.cycle(new CellSupply(150, 337.5), 0, 0.3 * period, (fall, on) -> period - on);
         assertThat(cycle.peakCurrent()).isCloseTo(0.5, within(1e-9));
@@ -122,8 +123,13 @@ class ModelValidationTest {
     @Test
     void the_bus_capacitor_carries_the_whole_switching_ripple() {
         IdleRing none = new IdleRing(0, 0, 0, 0, 0);
-        CellCycle cycle =
-                new CellCycle(new Ramp(0.23, 0.47, 2e-6, 0), NodeRise.NONE, 0.47, new Ramp(0.47, 0.23, 8e-6, 0), none);
+        CellCycle cycle = new CellCycle(
+                new Ramp(0.23, 0.47, 2e-6, 0),
+                NodeRise.NONE,
+                0.47,
+                new Ramp(0.47, 0.23, 8e-6, 0),
+                none,
+                SoftRecovery.NONE);
         AnglePoint point = new AnglePoint(1, 325, 0.07, 0.07, 325, 0, 0.07, 65, 0.35, 0.35, cycle);
         assertThat(Math.sqrt(point.inputRippleSquare(false))).isCloseTo(0.1434, within(5e-5));
     }

@@ -65,7 +65,8 @@ class SwitchingCellTest {
                 offResistance,
                 CAPACITANCE,
                 Math.sqrt(INDUCTANCE / CAPACITANCE),
-                1 / Math.sqrt(INDUCTANCE * CAPACITANCE));
+                1 / Math.sqrt(INDUCTANCE * CAPACITANCE),
+                0);
     }
 
     private static void agrees(SwitchingCell cell, CellSupply supply, double start, double onTime, double idle) {

@@ -1,6 +1,7 @@
 package lampproof.endtoend;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -142,6 +143,33 @@ class PartModelsTest {
     void aDiodeOfSomeCapacitanceAgrees() throws Exception {
         prove(List.of("--decks", "crest"), STEP_UP, "diode.capacitance,,40,,pF,");
         assertThat(Files.readString(folder.resolve("run/crest.cir"))).contains("\nCnode switch node 50e-12 ");
+    }
+
+    /** At 60 mA it recovers 3 nC, so 50 ns of the current at which the switch closes, under the output voltage. */
+    @Test
+    void aDiodeThatRecoversAgrees() throws Exception {
+        prove(
+                STEP_UP,
+                "driver.control,,fixed-off-time,,,",
+                "diode.recovery,,soft,,,",
+                "diode.recovery_charge,,3,,nC,",
+                "diode.recovery_current,,60,,mA,");
+        double closing = simulated("inductor.current.peak") - simulated("inductor.current.ripple");
+        double charge = 50e-9 * closing;
+        assertThat(simulated("diode.loss.reverse"))
+                .isCloseTo(
+                        charge * simulated("diode.voltage.peak") * simulated("switching.frequency.crest"),
+                        withinPercentage(5));
+        assertThat(Files.readString(folder.resolve("run/mains.cir"))).contains("\nGrecovery ");
+    }
+
+    private double simulated(String figure) throws Exception {
+        return VerdictRows.rows(folder.resolve("run")).stream()
+                .filter(row ->
+                        row.get("deck").equals("crest") && row.get("figure").equals(figure))
+                .mapToDouble(row -> Double.parseDouble(row.get("simulated")))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void write(String name, String text) throws Exception {

@@ -9,6 +9,7 @@ import lampproof.physics.RecoveryLoss;
 import lampproof.physics.SnubberLoss;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.CellCycle;
+import lampproof.quasistatic.StageStress;
 
 /** What the switching edges cost, besides the energy of the node capacitance. */
 final class EdgeLoss {
@@ -50,7 +51,11 @@ final class EdgeLoss {
     }
 
     /** Recovery of the diode where the switch turns it off under current [W]. */
-    double recovery() {
+    double recovery(StageStress stage) {
+        return driver.diode().recoveryTime() > 0 ? stage.recoveryLoss() : charged();
+    }
+
+    private double charged() {
         return mean.ofCycles((point, cycle) -> cycle.continuous() ? recovery(point, cycle) : 0);
     }
 

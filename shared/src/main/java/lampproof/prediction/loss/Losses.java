@@ -67,7 +67,7 @@ public record Losses(
                 stage.turnOnLoss(),
                 gate,
                 stage.diodeLoss(),
-                edges.recovery(),
+                edges.recovery(stage),
                 stage.senseLoss(),
                 edges.snubber(),
                 supply.capacitors(line.busRippleCurrent()),

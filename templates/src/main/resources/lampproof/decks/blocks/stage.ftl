@@ -25,7 +25,15 @@ ${models.diode.text}
 Dmain drain cathode main_diode
 Rdiode cathode carried ${driver.diode.resistance}
 Vdiode carried ${sink} 0
-.model main_diode d(is=${driver.diode.saturationCurrent} n=${driver.diode.emission})
+<#if driver.diode.recoveryTime gt 0>
+* Its recovery: the stored charge follows the diode current with the lifetime of the carriers, 1 V for each mA. Half of
+* it flows back as current: the junction makes up for that as long as it conducts, and once it blocks the charge leaves
+Fstore 0 stored Vdiode 1
+Rstore stored 0 ${recovery.resistance}
+Cstore stored 0 ${recovery.capacitance}
+Grecovery cathode drain stored 0 ${recovery.conductance}
+</#if>
+.model main_diode d(is=${recovery.junctionCurrent} n=${driver.diode.emission})
 </#if>
 <#if models.switch??>
 * Switch; its gate is driven to the gate voltage above its source, past the thresholds of the usual switch. The node
