@@ -24,9 +24,7 @@ final class CellValues {
     private static final double EDGE = 20e-9;
     private static final double CLOCK_WIDTH = 150e-9;
 
-    /** Some tens of switching periods; common practice, no source [s]. */
     private final Solution solution;
-
     private final Driver driver;
     private final double stop;
     private final double gateTimeConstant;
@@ -51,6 +49,7 @@ final class CellValues {
             values.put("minOffTimer", timer(control.minOffTime()));
             values.put("width", solution.operation().setPoint() - EDGE);
         }
+        values.put("closingTimer", sinceTurnOn(0));
         values.put("edge", EDGE);
         values.put("clockWidth", CLOCK_WIDTH);
         values.put("period", 1 / control.frequency());

@@ -18,8 +18,11 @@ class RandomLampsTest {
 
     private static final int LAMPS = 12;
 
-    /** The lamps whose whole line cycle is simulated as well: both converters, two laws. */
-    private static final Set<Long> MAINS = Set.of(2L, 5L, 10L);
+    /** The clock of this lamp strikes for the first time while its gate falls. */
+    private static final long STRUCK = 60;
+
+    /** The lamps whose whole line cycle is simulated as well: both converters, three laws. */
+    private static final Set<Long> MAINS = Set.of(2L, 5L, 10L, STRUCK);
 
     private static final double AGREEING_AT_LEAST = 0.97;
 
@@ -31,7 +34,7 @@ class RandomLampsTest {
         LampBench bench = new LampBench(simulatorOrSkip(), Runtime.getRuntime().availableProcessors(), folder);
         Series series = new Series();
         bench.run(
-                LongStream.rangeClosed(1, LAMPS)
+                LongStream.concat(LongStream.rangeClosed(1, LAMPS), LongStream.of(STRUCK))
                         .mapToObj(RandomLampsTest::order)
                         .toList(),
                 series::add);

@@ -67,6 +67,10 @@ Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>)
 Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(off_timer) > ${cell.offTimer}<@mayStart/>) ? 1 : 0)
 </#macro>
 
+<#-- A clock that strikes while the gate falls must wait until the timer is discharged: closing again before would hold the
+     gate at its threshold. -->
+<#macro struck>V(clock) > 0.5 && V(on_timer) < ${cell.closingTimer}</#macro>
+
 <#macro fixedDuty>
 <#if protected || starved>
 * Control: a clock closes the switch for a fixed time
@@ -74,7 +78,7 @@ Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(of
 <@onTimer/>
 <@discharge/>
 Vclock clock 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
-Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((V(clock) > 0.5<@mayStart/>) ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>) ? 1 : 0) : ((<@struck/><@mayStart/>) ? 1 : 0)
 <#else>
 * Control: fixed frequency and on-time
 Vgate gate 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.width} ${cell.period})
@@ -88,7 +92,7 @@ Vgate gate 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.width} ${c
 <@discharge/>
 <@reference/>
 Vclock clock 0 PULSE(0 1 ${cell.phase} ${cell.edge} ${cell.edge} ${cell.clockWidth} ${cell.period})
-Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(clock) > 0.5<@mayStart/>) ? 1 : 0)
+Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((<@struck/><@mayStart/>) ? 1 : 0)
 </#macro>
 
 <#assign protected = false>
