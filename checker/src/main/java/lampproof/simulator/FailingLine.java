@@ -87,6 +87,11 @@ enum FailingLine {
         return part != Part.CONSEQUENCE;
     }
 
+    /** Whether the step of a run has collapsed on its way. */
+    boolean isCollapse() {
+        return this == TIME_STEP_AT_NODE || this == TIME_STEP;
+    }
+
     boolean hasDetails() {
         return part == Part.CAUSE_WITH_DETAILS;
     }

@@ -13,17 +13,22 @@ final class LogJudge {
     private static final int MOST_LINES = 1_000_000;
     private static final int MOST_MESSAGES = 1000;
     private static final int MOST_DETAILS = 2;
+    private static final String TRIED_AGAIN = "lampproof: tried again with shorter steps";
     private static final Pattern REMARK = Pattern.compile(
             "warning|\\bnote:|ignor|unrecognized|unknown|redefin|already exists|compatib|unsupported|not supported",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern STOPPED = Pattern.compile("Timestep too small; time = (\\d+\\.?\\d*(?:e[-+]?\\d+)?),");
 
-    private final List<RunLog.Failure> failures = new ArrayList<>();
+    private final List<Heard> failures = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private final List<MeasureWindow> measures = new ArrayList<>();
     private OptionalDouble stoppedAt = OptionalDouble.empty();
     private long droppedRemarks;
     private int heard;
+    private boolean triedAgain;
+
+    /** A failure and what it was told by. */
+    private record Heard(FailingLine kind, RunLog.Failure failure) {}
 
     /** The message that the next line may go on with. */
     private final List<String> message = new ArrayList<>();
@@ -32,6 +37,7 @@ final class LogJudge {
 
     void hear(String line) {
         heard++;
+        triedAgain |= line.startsWith(TRIED_AGAIN);
         if (line.isBlank()) {
             conclude();
         } else {
@@ -46,13 +52,34 @@ final class LogJudge {
 
     RunLog log() {
         conclude();
+        if (triedAgain) {
+            forgiveFirstTry();
+        }
+        List<RunLog.Failure> told =
+                new ArrayList<>(failures.stream().map(Heard::failure).toList());
         if (isTired()) {
-            failures.add(new RunLog.Failure("the log has " + MOST_LINES + " lines or more", false));
+            told.add(new RunLog.Failure("the log has " + MOST_LINES + " lines or more", false));
         }
         if (droppedRemarks > 0) {
             remarks.add("and " + droppedRemarks + " more");
         }
-        return new RunLog(failures, remarks, measures, stoppedAt);
+        return new RunLog(told, remarks, measures, stoppedAt);
+    }
+
+    /** One collapse of the step is what a deck of ours tries again after; with a second one all stand. */
+    private void forgiveFirstTry() {
+        List<Heard> collapses =
+                failures.stream().filter(each -> each.kind().isCollapse()).toList();
+        if (collapses.size() == 1) {
+            failures.removeAll(collapses);
+            failures.stream()
+                    .filter(each -> each.kind() == FailingLine.ABORTED)
+                    .findFirst()
+                    .ifPresent(failures::remove);
+            stoppedAt = OptionalDouble.empty();
+            remarks.add("the deck ran again with shorter steps: "
+                    + collapses.get(0).failure().reason());
+        }
     }
 
     private void sort(String line, Optional<FailingLine> next) {
@@ -96,7 +123,7 @@ final class LogJudge {
     private void addFailure(FailingLine kind) {
         if (failures.size() < MOST_MESSAGES) {
             message.set(0, kind.meaning(message.get(0)));
-            failures.add(new RunLog.Failure(sentence(), kind.isCause()));
+            failures.add(new Heard(kind, new RunLog.Failure(sentence(), kind.isCause())));
         }
     }
 

@@ -52,6 +52,25 @@ class RunLogTest {
         assertThat(log.reason()).contains("timestep too small, trouble with dd:d1-instance d1");
     }
 
+    /** What standard output told stands before what standard error told. */
+    @Test
+    void aCollapseAfterWhichTheDeckTriedAgainIsARemark() {
+        String collapse =
+                "doAnalyses: TRAN:  Timestep too small; time = 0.0196, timestep = 2e-19: trouble with node \"low\"\n"
+                        + "\n\nrun simulation(s) aborted\n";
+        String again = "lampproof: tried again with shorter steps\n";
+        RunLog once = RunLog.of(again + "No. of Data Rows : 204205\n" + collapse);
+        assertThat(once.reason()).isEmpty();
+        assertThat(once.stoppedAt()).isEmpty();
+        assertThat(once.remarks())
+                .containsExactly("the deck ran again with shorter steps: timestep too small at node low");
+        assertThat(RunLog.of(collapse + again).reason()).isEmpty();
+        assertThat(RunLog.of(again + collapse + collapse).reason()).hasValue("timestep too small at node low");
+        assertThat(RunLog.of(again + collapse + "can't find model 'x' in a line\n")
+                        .reason())
+                .hasValue("model x is missing");
+    }
+
     @Test
     void successfulGminSteppingIsARemark() {
         String text = """

@@ -21,6 +21,9 @@ final class DeckValues {
 
     private static final double LEAST_CAPACITANCE = 1e-12;
 
+    /** Of the step of a run that has collapsed [-]; other time points will do. */
+    private static final double SHORTER = 0.97;
+
     private final Solution solution;
     private final Driver driver;
     private final DeckKind kind;
@@ -69,11 +72,17 @@ final class DeckValues {
                 "figures",
                 figures,
                 "step",
-                scene.step() * driver.fittings().detail().steps(),
+                step(),
+                "shorterStep",
+                SHORTER * step(),
                 "stop",
                 scene.stop(),
                 "almostStop",
                 scene.stop() * (1 - 1e-9));
+    }
+
+    private double step() {
+        return scene.step() * driver.fittings().detail().steps();
     }
 
     private Map<String, Object> subcircuits() {

@@ -11,6 +11,12 @@ set wr_singlescale
 set wr_vecnames
 set numdgt=11
 run
+* Where a time point falls next to a clock edge the step can collapse: once more, with other time points
+if $sim_status > 0
+  echo lampproof: tried again with shorter steps
+  destroy all
+  tran ${deck.shorterStep} ${deck.stop} 0 ${deck.shorterStep} uic
+end
 if $sim_status > 0
   quit 1
 end
