@@ -174,7 +174,7 @@ public final class SteadyState {
         double energy =
                 driver.string().voltage(current) * current * driver.line().halfPeriod();
         double unrest = Math.max(Math.abs(miss), Math.max(Math.abs(drift), Math.abs(busEnergy) / energy));
-        return Double.isNaN(unrest) ? Double.MAX_VALUE : unrest;
+        return unrest < Double.MAX_VALUE ? unrest : Double.MAX_VALUE;
     }
 
     private Operation record(Pass best) {
