@@ -93,7 +93,8 @@ public final class DeckComparison {
 
     private Window window(Span span) {
         return switch (deck) {
-            case MAINS, DIMMED -> LineWindow.last(span, driver.line().frequency(), 1);
+            case MAINS -> LineWindow.lastOrHalf(span, driver.line().frequency());
+            case DIMMED -> LineWindow.last(span, driver.line().frequency(), 1);
             case CREST, NOISE -> lastSwitchingPeriods(span);
             case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> Window.of(span);
         };

@@ -230,11 +230,11 @@ final class FigureTable {
                 b.window(), b.channel(STRING_CURRENT), b.driver().line().frequency()));
     }
 
-    /** In a record of a line period around its positive crest; with the line held at its crest anywhere. */
+    /** In a record of a line period or half of one around its first crest; with the line held at its crest anywhere. */
     private static Taking crestFrequency(Bench b) {
         Window window = b.window();
         double period = 1 / b.driver().line().frequency();
-        if (window.length() < period / 2) {
+        if (window.length() < period / 4) {
             return b.add(new SwitchingFrequency(window, b.gate()));
         }
         double crest = window.start() + period / 4;

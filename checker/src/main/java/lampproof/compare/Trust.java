@@ -18,16 +18,11 @@ import static lampproof.prediction.Probe.STRING_CURRENT;
 import static lampproof.prediction.Probe.SWITCH_CURRENT;
 import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
 
-import java.util.ArrayList;
 import java.util.List;
 import lampproof.design.Driver;
 import lampproof.design.Topology;
-import lampproof.measure.Mean;
 import lampproof.measure.Measured;
-import lampproof.measure.Peak;
-import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
-import lampproof.prediction.Probe;
 import lampproof.waveform.Engineering;
 
 /**
@@ -37,36 +32,23 @@ import lampproof.waveform.Engineering;
  */
 final class Trust {
 
-    /** Limits are common practice, no source: half of what the figures are compared with, or less. */
-    private static final double VOLTAGE_BAND = 0.01;
-
-    private static final double CURRENT_BAND = 0.02;
+    /** Common practice, no source: as far off as means may be. */
     private static final double ENERGY_BAND = 0.02;
-
-    /** Every deck starts from the predicted steady state. */
-    private static final String LEAVES =
-            ": the run leaves the predicted steady state, so circuit and prediction differ;"
-                    + " a later stop time in .tran lets it settle, and each figure is told";
 
     private final Bench bench;
     private final DeckKind kind;
     private final boolean event;
-    private final List<Half> halves = new ArrayList<>();
+    private final Settling settling;
     private final Resolution resolution;
     private final Taking input;
     private final Taking parts;
     private final Taking released;
 
-    /** What is taken of a probe over each half of the window. */
-    private record Half(Probe probe, String statistic, Taking first, Taking second, double band) {}
-
     Trust(Bench bench, DeckKind kind) {
         this.bench = bench;
         this.kind = kind;
         this.event = kind.event();
-        if (!event) {
-            halves(kind);
-        }
+        settling = new Settling(bench, kind);
         resolution = new Resolution(bench);
         input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
         parts = losses().plus(kind.held() ? intoOutput() : intoString());
@@ -77,82 +59,7 @@ final class Trust {
     List<TrustCheck> checks() {
         return event
                 ? List.of(resolution.checkOfEvent(), energyOfEvent())
-                : List.of(resolution.check(), settled(), energy());
-    }
-
-    private void halves(DeckKind kind) {
-        means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
-        means(BUS_VOLTAGE, VOLTAGE_BAND);
-        if (kind.held()) {
-            peaks(INDUCTOR_CURRENT, CURRENT_BAND);
-        } else {
-            means(STRING_CURRENT, CURRENT_BAND);
-        }
-    }
-
-    private void means(Probe probe, double band) {
-        Window window = bench.window();
-        Taking first = bench.add(new Mean(firstHalf(window), bench.channel(probe)));
-        Taking second = bench.add(new Mean(secondHalf(window), bench.channel(probe)));
-        halves.add(new Half(probe, "mean", first, second, band));
-    }
-
-    private void peaks(Probe probe, double band) {
-        Window window = bench.window();
-        Taking first = bench.add(new Peak(firstHalf(window), bench.channel(probe)));
-        Taking second = bench.add(new Peak(secondHalf(window), bench.channel(probe)));
-        halves.add(new Half(probe, "peak", first, second, band));
-    }
-
-    private static Window firstHalf(Window window) {
-        return Window.of(window.start(), window.start() + window.length() / 2);
-    }
-
-    private static Window secondHalf(Window window) {
-        return Window.of(window.start() + window.length() / 2, window.end());
-    }
-
-    private TrustCheck settled() {
-        List<String> moving =
-                halves.stream().filter(Trust::moves).map(Trust::told).toList();
-        return moving.isEmpty()
-                ? TrustCheck.passed("settled", told(widest()))
-                : TrustCheck.failed("settled", "not settled: " + String.join("; ", moving) + LEAVES);
-    }
-
-    /** The half that comes nearest to its band. */
-    private Half widest() {
-        return halves.stream()
-                .max((a, b) -> Double.compare(change(a) / a.band(), change(b) / b.band()))
-                .orElseThrow();
-    }
-
-    private static boolean moves(Half half) {
-        return !(change(half) <= half.band());
-    }
-
-    /** Change from the first to the second half, relative to the larger; not a number when one is absent. */
-    private static double change(Half half) {
-        Measured first = half.first().result();
-        Measured second = half.second().result();
-        if (!first.present() || !second.present()) {
-            return Double.NaN;
-        }
-        double larger = Math.max(Math.abs(first.value()), Math.abs(second.value()));
-        return larger == 0 ? 0 : Math.abs(second.value() - first.value()) / larger;
-    }
-
-    private static String told(Half half) {
-        Measured absent = half.first().result().with(half.second().result(), (a, b) -> b - a);
-        if (!absent.present()) {
-            return half.probe().dotted() + ": " + absent.note();
-        }
-        return half.probe().dotted() + " " + half.statistic() + " "
-                + Engineering.rounded(
-                        half.first().result().value(), half.probe().unit()) + " in the first half, "
-                + Engineering.rounded(
-                        half.second().result().value(), half.probe().unit()) + " in the second ("
-                + percent(change(half)) + ", limit " + percent(half.band()) + ")";
+                : List.of(resolution.check(), settling.check(), energy());
     }
 
     /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */

@@ -7,6 +7,9 @@ import org.hipparchus.complex.Complex;
  *
  * <p>Narrow pieces go through the moments of {@link PhaseMoments}. Of a wide one, with c the middle of a piece, w its width, m and d its mean and its rise, and x = n omega w / 2, the piece gives
  * {@code exp(-j n omega c) w (m sin(x)/x - j d (sin(x) - x cos(x))/(2 x^2))} to the integral of order n.
+ *
+ * <p>A window of half a period, or of an odd number of halves, is taken to go on with opposite sign, as the current behind a
+ * full bridge does: odd orders are those of whole periods, even ones are zero.
  */
 public final class Harmonics extends Measurement {
 
@@ -18,6 +21,7 @@ public final class Harmonics extends Measurement {
 
     private final Channel channel;
     private final double frequency;
+    private final double halves;
     private final PhaseMoments narrow;
     private final double[] real = new double[HIGHEST_ORDER + 1];
     private final double[] imaginary = new double[HIGHEST_ORDER + 1];
@@ -31,6 +35,7 @@ public final class Harmonics extends Measurement {
         super(window);
         this.channel = channel;
         this.frequency = frequency;
+        halves = 2 * window.length() * frequency;
         narrow = new PhaseMoments(frequency);
     }
 
@@ -41,6 +46,9 @@ public final class Harmonics extends Measurement {
 
     /** The complex amplitude of one order; its argument is the phase against a cosine at time zero [rad]. */
     public Complex amplitude(int order) {
+        if (order % 2 == 0 && Math.rint(halves) % 2 == 1) {
+            return Complex.ZERO;
+        }
         return new Complex(real[order], imaginary[order])
                 .add(narrow.integral(order))
                 .multiply(2 / window().length());
@@ -63,9 +71,8 @@ public final class Harmonics extends Measurement {
     /** The rms value of the fundamental. */
     @Override
     protected Measured measured() {
-        double periods = window().length() * frequency;
-        return Math.abs(periods - Math.rint(periods)) > WHOLE * periods || periods < 1 - WHOLE
-                ? Measured.absent("the window holds no whole number of periods")
+        return Math.abs(halves - Math.rint(halves)) > WHOLE * halves || halves < 1 - WHOLE
+                ? Measured.absent("the window holds no whole number of periods or half periods")
                 : Measured.of(amplitude(1).norm() / Math.sqrt(2));
     }
 

@@ -8,6 +8,9 @@ import lampproof.waveform.Span;
 /** Windows of whole line periods at the end of a record, where it has settled best. */
 public final class LineWindow {
 
+    /** What a half period of the line is called. */
+    public static final String HALF_PERIOD = "line half period";
+
     private static final double SLACK = 1e-6;
 
     private LineWindow() {}
@@ -29,7 +32,12 @@ public final class LineWindow {
 
     /** As many whole half periods of a line frequency [Hz] as a record holds, for what repeats twice a line period. */
     public static Window lastHalves(Span record, double frequency) {
-        return last(record, 2 * frequency, whole(record, 2 * frequency), "line half period");
+        return last(record, 2 * frequency, whole(record, 2 * frequency), HALF_PERIOD);
+    }
+
+    /** The last whole period of a line frequency [Hz]; in a record that holds only half of one, the last half. */
+    public static Window lastOrHalf(Span record, double frequency) {
+        return whole(record, frequency) > 0 ? last(record, frequency, 1) : last(record, 2 * frequency, 1, HALF_PERIOD);
     }
 
     private static int whole(Span record, double frequency) {

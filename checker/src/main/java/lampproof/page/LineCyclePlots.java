@@ -18,7 +18,7 @@ import lampproof.quasistatic.AnglePoint;
 import lampproof.waveform.Engineering;
 import lampproof.waveform.WaveformFile;
 
-/** Voltages and currents over the last line cycle of a record, with the predicted ones drawn in. */
+/** Voltages and currents over the last line period of a record, or half of one, with the predicted ones drawn in. */
 final class LineCyclePlots {
 
     private static final int TALL = 235;
@@ -27,17 +27,19 @@ final class LineCyclePlots {
     private static final String OVER_CYCLE = "predicted, mean over each switching cycle";
 
     private final RunRecord run;
+    private final Window window;
     private final Axis time;
     private final PixelColumns columns;
     private final double[] times;
 
     private LineCyclePlots(RunRecord run, Window window, PixelColumns columns) {
         this.run = run;
+        this.window = window;
         this.columns = columns;
         this.time = Plot.across(0, window.length());
         this.times = new double[4 * points().size()];
-        double phase = trace(LINE_VOLTAGE).phase();
         double angularFrequency = run.solution().driver().line().angularFrequency();
+        double phase = trace(LINE_VOLTAGE).phase(angularFrequency * window.length());
         for (int k = 0; k < times.length; k++) {
             times[k] = (2 * Math.PI * (k + 0.5) / (2 * points().size()) - 2 * Math.PI - phase) / angularFrequency;
         }
@@ -46,11 +48,11 @@ final class LineCyclePlots {
     /**
      * The plots of a record.
      *
-     * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds no whole line cycle
+     * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds not even half a line period
      */
     static List<Map<String, Object>> of(RunRecord run, WaveformFile table) {
-        Window window =
-                LineWindow.last(table.span(), run.solution().driver().line().frequency(), 1);
+        Window window = LineWindow.lastOrHalf(
+                table.span(), run.solution().driver().line().frequency());
         PixelColumns columns = new PixelColumns(window.start(), window.end(), Plot.COLUMNS, PROBES.size());
         table.rows(PROBES.stream().map(Probe::column).toList(), columns);
         return new LineCyclePlots(run, window, columns).plots();
@@ -148,6 +150,6 @@ final class LineCyclePlots {
     }
 
     private Map<String, Object> model(Plot plot) {
-        return plot.model(time, Prefix.MILLI, "one line cycle");
+        return plot.model(time, Prefix.MILLI, "one " + window.what());
     }
 }

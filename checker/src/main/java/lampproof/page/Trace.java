@@ -38,13 +38,17 @@ record Trace(double start, double end, double[] low, double[] high) {
         return Arrays.stream(high).filter(Double::isFinite).max().orElse(0);
     }
 
-    /** Phase of the fundamental at the left edge, of a curve that shows one period [rad]. */
-    double phase() {
+    /**
+     * Phase at the left edge of the fundamental of a curve [rad].
+     *
+     * @param turn what of the fundamental's period the curve shows [rad]: whole turns, or halves of a curve that alternates
+     */
+    double phase(double turn) {
         double sine = 0;
         double cosine = 0;
         for (int column = 0; column < columns(); column++) {
             if (holds(column)) {
-                double angle = 2 * Math.PI * (column + 0.5) / columns();
+                double angle = turn * (column + 0.5) / columns();
                 sine += middle(column) * Math.sin(angle);
                 cosine += middle(column) * Math.cos(angle);
             }

@@ -5,10 +5,15 @@ import lampproof.design.Driver;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.SlowState;
 
-/** A whole line cycle from its zero crossing, from the predicted periodic steady state. */
+/**
+ * Half a line cycle from its zero crossing, from the predicted periodic steady state.
+ *
+ * <p>Behind the bridge the other half is the same, before it the same with opposite sign; that the end returns to the start is
+ * checked.
+ */
 record MainsScene(Solution solution) implements Scene {
 
-    private static final double STEPS_PER_ON_TIME = 25;
+    private static final double STEPS_PER_ON_TIME = 12;
     private static final double STEPS_PER_RING = 30;
 
     @Override
@@ -18,7 +23,7 @@ record MainsScene(Solution solution) implements Scene {
 
     @Override
     public double stop() {
-        return 2 * solution.driver().line().halfPeriod();
+        return solution.driver().line().halfPeriod();
     }
 
     @Override

@@ -1,0 +1,140 @@
+package lampproof.compare;
+
+import static lampproof.prediction.Probe.BUS_VOLTAGE;
+import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.OUTPUT_VOLTAGE;
+import static lampproof.prediction.Probe.STRING_CURRENT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import lampproof.measure.LineWindow;
+import lampproof.measure.Mean;
+import lampproof.measure.Measured;
+import lampproof.measure.Measurement;
+import lampproof.measure.Peak;
+import lampproof.measure.ValueAtEnd;
+import lampproof.measure.ValueAtStart;
+import lampproof.measure.Window;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
+import lampproof.waveform.Engineering;
+
+/**
+ * Whether a record repeats itself.
+ *
+ * <p>The halves of a window must show the same. Where the window is a single half period of the line it must end as it
+ * started: what a store gains in it, each later one would gain as well.
+ */
+final class Settling {
+
+    /** Limits are common practice, no source: half of what the figures are compared with. */
+    private static final double VOLTAGE_BAND = 0.01;
+
+    private static final double CURRENT_BAND = 0.02;
+
+    /** As much as the voltage band. */
+    private static final double ENERGY_BAND = 2 * VOLTAGE_BAND;
+
+    /** Every deck starts from the predicted steady state. */
+    private static final String LEAVES =
+            ": the run leaves the predicted steady state, so circuit and prediction differ;"
+                    + " a later stop time in .tran lets it settle, and each figure is told";
+
+    private final Bench bench;
+    private final List<Change> changes = new ArrayList<>();
+
+    /** What is taken of a probe before and after, and the change between them as a share of something. */
+    private record Change(
+            Probe probe, String what, Taking before, String then, Taking after, Taking share, String of, double band) {
+
+        boolean moves() {
+            return !(nearness() <= 1);
+        }
+
+        /** The change over its band; not a number when something is absent. */
+        double nearness() {
+            Measured change = share.result();
+            return change.present() ? Math.abs(change.value()) / band : Double.NaN;
+        }
+
+        String told() {
+            Measured change = share.result();
+            return change.present()
+                    ? probe.dotted() + " " + what.formatted(value(before)) + ", " + value(after) + " " + then + " ("
+                            + Trust.percent(Math.abs(change.value())) + of + ", limit " + Trust.percent(band) + ")"
+                    : probe.dotted() + ": " + change.note();
+        }
+
+        private String value(Taking taking) {
+            return Engineering.rounded(taking.result().value(), probe.unit());
+        }
+    }
+
+    Settling(Bench bench, DeckKind kind) {
+        this.bench = bench;
+        if (single()) {
+            returns(OUTPUT_VOLTAGE, VOLTAGE_BAND, taking -> taking, " of its peak");
+            returns(BUS_VOLTAGE, ENERGY_BAND, taking -> taking.squareTimes(1), " of its peak energy");
+            returns(STRING_CURRENT, CURRENT_BAND, taking -> taking, " of its peak");
+        } else {
+            means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
+            means(BUS_VOLTAGE, VOLTAGE_BAND);
+            if (kind.held()) {
+                halves(INDUCTOR_CURRENT, "peak", CURRENT_BAND, w -> new Peak(w, bench.channel(INDUCTOR_CURRENT)));
+            } else {
+                means(STRING_CURRENT, CURRENT_BAND);
+            }
+        }
+    }
+
+    /** The check, once the pass is over. */
+    TrustCheck check() {
+        List<String> moving =
+                changes.stream().filter(Change::moves).map(Change::told).toList();
+        return moving.isEmpty()
+                ? TrustCheck.passed("settled", widest().told())
+                : TrustCheck.failed("settled", "not settled: " + String.join("; ", moving) + LEAVES);
+    }
+
+    /** Whether the window is one half period of the line. */
+    private boolean single() {
+        return bench.window().what().equals(LineWindow.HALF_PERIOD);
+    }
+
+    private void means(Probe probe, double band) {
+        halves(probe, "mean", band, window -> new Mean(window, bench.channel(probe)));
+    }
+
+    private void halves(Probe probe, String statistic, double band, Function<Window, Measurement> measurement) {
+        Window window = bench.window();
+        double middle = window.start() + window.length() / 2;
+        Taking first = bench.add(measurement.apply(Window.of(window.start(), middle)));
+        Taking second = bench.add(measurement.apply(Window.of(middle, window.end())));
+        Taking larger = first.with(second, (a, b) -> Math.max(Math.abs(a), Math.abs(b)));
+        Taking share = share(first, second, larger);
+        changes.add(new Change(
+                probe, statistic + " %s in the first half", first, "in the second", second, share, "", band));
+    }
+
+    /** A bus falls steeply where the line crosses zero: not its voltage tells how much is left, but its energy. */
+    private void returns(Probe probe, double band, UnaryOperator<Taking> measure, String of) {
+        Taking start = bench.add(new ValueAtStart(bench.window(), bench.channel(probe)));
+        Taking end = bench.add(new ValueAtEnd(bench.window(), bench.channel(probe)));
+        Taking peak = bench.magnitudePeak(probe);
+        Taking share = share(measure.apply(start), measure.apply(end), measure.apply(peak));
+        changes.add(new Change(probe, "%s at its start", start, "at its end", end, share, of, band));
+    }
+
+    private static Taking share(Taking before, Taking after, Taking scale) {
+        return after.minus(before).with(scale, (change, whole) -> change == 0 ? 0 : change / whole);
+    }
+
+    /** The change that comes nearest to its band. */
+    private Change widest() {
+        return changes.stream()
+                .max((a, b) -> Double.compare(a.nearness(), b.nearness()))
+                .orElseThrow();
+    }
+}
