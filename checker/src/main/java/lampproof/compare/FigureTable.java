@@ -204,7 +204,8 @@ final class FigureTable {
         LedString string = b.driver().string();
         double power = string.current() * string.voltage(string.current());
         double crestCurrent = 2 * power / b.driver().line().crest();
-        return b.add(new ShareAbove(b.window(), b.channel(BRIDGE_CURRENT), CONDUCTING * crestCurrent))
+        double degree = b.driver().line().halfPeriod() / 180;
+        return b.add(new ShareAbove(b.window(), b.channel(BRIDGE_CURRENT), CONDUCTING * crestCurrent, degree))
                 .times(180);
     }
 

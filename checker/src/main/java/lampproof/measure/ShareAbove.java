@@ -1,30 +1,35 @@
 package lampproof.measure;
 
-/** The share of the window in which a channel is above a level [-]. */
+/**
+ * The share of the window in which the mean of a channel over equal, successive parts is above a level [-].
+ *
+ * <p>Parts longer than a switching cycle tell whether a current flows at all; taken point by point, its ripple would cut out a
+ * share of every cycle.
+ */
 public final class ShareAbove extends Measurement {
 
-    private final Channel channel;
-    private final double level;
-    private double time;
+    private final Bins bins;
+    private int above;
 
     /**
      * Measures how long a channel is above a level.
      *
      * @param level level [unit of the channel]
+     * @param part length of the parts [s], above 0
      */
-    public ShareAbove(Window window, Channel channel, double level) {
+    public ShareAbove(Window window, Channel channel, double level, double part) {
         super(window);
-        this.channel = channel;
-        this.level = level;
+        bins = new Bins(window, channel, part, (mean, low, high) -> above += mean > level ? 1 : 0);
     }
 
     @Override
     protected void add(Piece piece) {
-        time += piece.width() - piece.timeUpTo(level, channel);
+        bins.add(piece);
     }
 
     @Override
     protected Measured measured() {
-        return Measured.ratio(time, window().length(), "the window has no length");
+        bins.end();
+        return Measured.ratio(above, bins.count(), "the window is shorter than one part");
     }
 }

@@ -9,7 +9,7 @@ import java.util.Set;
 public enum DeckKind {
     /** Switching cycles with the line held at its crest. */
     CREST,
-    /** A whole line cycle, switched. */
+    /** Half a line cycle, switched. */
     MAINS,
     /** Whole line cycles behind a phase-cut dimmer. */
     DIMMED,
@@ -40,7 +40,7 @@ public enum DeckKind {
         return switch (this) {
             case CREST -> "switching cycles at the crest";
             case NOISE -> "switching cycles at the crest behind the artificial mains network";
-            case MAINS -> "a line period";
+            case MAINS -> "a line half period";
             case DIMMED -> "a line period behind the dimmer";
             case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> "the whole deck " + word();
         };

@@ -24,7 +24,9 @@ final class Formulas {
                     "line.displacement_factor",
                     "cos phi1 = a1 / sqrt(a1^2 + b1^2), of the Fourier coefficients in and out of phase"),
             entry("line.current.thd", "100 sqrt(sum I_n^2, n = 2 to 39) / I_1"),
-            entry("line.conduction_angle", "180 deg times the share of the half cycle with bridge current"),
+            entry(
+                    "line.conduction_angle",
+                    "180 deg times the share of the half cycle with bridge current in the mean of a degree"),
             entry("bridge.voltage.peak", "V_bus,pk + v_D(i)"),
             entry("bridge.current.mean", "<i_br>, i_br = i_conv + C_bus dv/dt while the bridge conducts"),
             entry("bridge.current.rms", "sqrt(<i_br^2>)"),
