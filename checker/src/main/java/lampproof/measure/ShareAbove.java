@@ -30,6 +30,6 @@ public final class ShareAbove extends Measurement {
     @Override
     protected Measured measured() {
         bins.end();
-        return Measured.ratio(above, bins.count(), "the window is shorter than one part");
+        return Measured.ratio(above, (double) bins.count(), "the window is shorter than one part");
     }
 }
