@@ -183,7 +183,7 @@ class CommandsTest {
         assertThat(out.toString()).startsWith("""
                         line.power.mean  P_in [W]
                           definition  mean of line voltage times line current
-                          window      a line period; a line period behind the dimmer
+                          window      half a line period; a line period behind the dimmer
                           formula     <v i>
                         """).contains("  tolerance   2.00 %: averages over cycles; ");
     }

@@ -40,7 +40,7 @@ public enum DeckKind {
         return switch (this) {
             case CREST -> "switching cycles at the crest";
             case NOISE -> "switching cycles at the crest behind the artificial mains network";
-            case MAINS -> "a line half period";
+            case MAINS -> "half a line period";
             case DIMMED -> "a line period behind the dimmer";
             case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> "the whole deck " + word();
         };
