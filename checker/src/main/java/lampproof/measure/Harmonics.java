@@ -17,7 +17,7 @@ public final class Harmonics extends Measurement {
     public static final int HIGHEST_ORDER = 40;
 
     private static final double SMALL = 0.1;
-    private static final double WHOLE = 1e-6;
+    private static final double WHOLE = 1e-5;
 
     private final Channel channel;
     private final double frequency;
