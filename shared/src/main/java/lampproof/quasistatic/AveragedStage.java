@@ -9,9 +9,10 @@ import lampproof.design.Topology;
  * Converter, output and controller supply behind a bus that may move fast: averaged over switching cycles, solved once in an
  * angle and again whenever the bus has moved by {@value #RESOLVE} V.
  *
- * <p>A bus above the output of a step-up converter drives a current straight through inductor and diode. It begins with two
- * thirds of the peak current: the bus passes the output at any time after the last turn-off, and the current then falls with
- * the square of the time, so that this is its mean.
+ * <p>A bus above the output of a step-up converter drives a current straight through inductor and diode. It begins with what
+ * the inductor carries just then where the cell woke a few cycles ago, and otherwise with two thirds of the peak current: the
+ * bus passes the output at any time after the last turn-off, and the current then falls with the square of the time, so that
+ * this is its mean.
  */
 final class AveragedStage {
 
@@ -25,6 +26,7 @@ final class AveragedStage {
     private final Driver driver;
     private final boolean stepUp;
     private final Converter converter;
+    private final WakingCell waking;
     private final OutputState output;
     private final double bias;
     private final double coarse;
@@ -58,6 +60,7 @@ final class AveragedStage {
         this.driver = driver;
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.converter = new Converter(driver, coarse);
+        this.waking = new WakingCell(driver);
         LedString string = driver.string();
         this.output = new OutputState(string, driver.output().capacitance(), coarse);
         this.bias = bias;
@@ -76,6 +79,7 @@ final class AveragedStage {
         outputCurrent = start.outputCurrent();
         startCurrent = start.inductorCurrent();
         through = 0;
+        waking.lose();
     }
 
     /** An angle begins, at a bus voltage [V]. */
@@ -148,16 +152,34 @@ final class AveragedStage {
             return;
         }
         double over = bus - outputVoltage - driver.diode().junction(through);
-        if (over > 0 && through == 0) {
+        boolean closed = wake(bus, over);
+        if (over > 0 && through == 0 && !closed) {
             endSwitching();
         }
         through = Math.max(0, through + fine * over / driver.inductor().inductance());
     }
 
+    /** Follows the cell in its first cycles; whether its switch is known to be closed. */
+    private boolean wake(double bus, double over) {
+        if (bus <= Dimming.FULL_CURRENT_FROM) {
+            waking.sleep();
+        } else if (through == 0) {
+            waking.step(bus, followed, over, setPoint, fine);
+        }
+        return waking.certain() && waking.closed();
+    }
+
     private void endSwitching() {
-        through = cycle == null ? 0 : CARRIED_ON * Math.max(0, cycle.peakCurrent());
+        through = carriedOn();
         cycle = null;
         inputCurrent = 0;
         outputCurrent = 0;
+    }
+
+    private double carriedOn() {
+        if (waking.certain()) {
+            return waking.current();
+        }
+        return cycle == null ? 0 : CARRIED_ON * Math.max(0, cycle.peakCurrent());
     }
 }

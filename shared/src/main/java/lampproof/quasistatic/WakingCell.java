@@ -1,0 +1,112 @@
+package lampproof.quasistatic;
+
+import lampproof.design.Control;
+import lampproof.design.Driver;
+
+/**
+ * The inductor current of a step-up converter in the first cycles after its bus has come up, step by step.
+ *
+ * <p>A firing dimmer wakes the cell at one certain moment and lifts the bus past the output a few cycles later, so what flows
+ * then is no mean over all moments. Each cycle is a straight rise and fall; the swing of the node between them is neglected.
+ */
+final class WakingCell {
+
+    /** By then small differences of each cycle have added up to any phase. */
+    private static final int CERTAIN_CYCLES = 10;
+
+    private final ControlRule rule;
+    private final SwitchingCell cell;
+    private boolean awake;
+    private boolean closed;
+    private int cycles;
+    private double since;
+    private double voltSeconds;
+    private double start;
+    private double onTime;
+    private double conduction;
+    private double current;
+
+    WakingCell(Driver driver) {
+        Control control = driver.control();
+        this.rule = new ControlRule(control, driver.line().crest());
+        this.cell = SwitchingCell.of(driver);
+    }
+
+    /** The bus is too low to supply the cell; it will wake with its next step. */
+    void sleep() {
+        awake = false;
+        cycles = 0;
+        current = 0;
+    }
+
+    /** The cell has been on for long, so that any phase may be met. */
+    void lose() {
+        awake = true;
+        cycles = CERTAIN_CYCLES + 1;
+    }
+
+    /** Whether it is known where in its cycle the cell is. */
+    boolean certain() {
+        return awake && cycles <= CERTAIN_CYCLES;
+    }
+
+    boolean closed() {
+        return closed;
+    }
+
+    /** The inductor current [A]. */
+    double current() {
+        return current;
+    }
+
+    /**
+     * Moves on; the first step after sleep closes the switch.
+     *
+     * @param bus bus voltage [V]
+     * @param followed bus voltage that a shaped reference follows [V]
+     * @param over bus voltage less that at which the diode conducts [V]
+     * @param setPoint on-time [s] or peak current [A]
+     * @param time length of the step [s]
+     */
+    void step(double bus, double followed, double over, double setPoint, double time) {
+        if (!awake) {
+            awake = true;
+            close();
+        }
+        since += time;
+        if (closed) {
+            conduct(bus, followed, setPoint, time);
+        } else {
+            fall(over, time);
+        }
+    }
+
+    private void conduct(double bus, double followed, double setPoint, double time) {
+        current += time * (bus - cell.onResistance() * current) / cell.inductance();
+        voltSeconds += time * bus;
+        onTime = rule.onTime(cell, voltSeconds / since, followed, start, setPoint);
+        if (since + 0.5 * time >= onTime) {
+            closed = false;
+            since = 0;
+            conduction = 0;
+        }
+    }
+
+    private void fall(double over, double time) {
+        if (current > 0) {
+            current = Math.max(0, current + time * over / cell.inductance());
+            conduction = current > 0 ? Double.POSITIVE_INFINITY : since;
+        }
+        if (since + 0.5 * time >= rule.offTime().after(conduction, onTime)) {
+            close();
+        }
+    }
+
+    private void close() {
+        closed = true;
+        since = 0;
+        voltSeconds = 0;
+        start = current;
+        cycles++;
+    }
+}
