@@ -1,7 +1,7 @@
 <#-- Behind a phase-cut dimmer: leading or trailing edge, any angle, off included. -->
 <#import "blocks/blocks.ftl" as block>
 <#import "${deck.topology}.ftl" as stage>
-<@block.heading/>
+<@block.heading shows="Three half line cycles behind the dimmer, from the predicted steady state; the last two are measured."/>
 <@block.dimmer/>
 <@block.filter/>
 <@block.bleeder/>
