@@ -48,10 +48,10 @@ class BusSwingTest {
     @Test
     void aCycleAgreesWithSmallSteps() {
         CellCycle cycle = CELL.cycle(new CellSupply(SOURCE, OUTPUT), 0, ON_TIME, (fall, on) -> PERIOD - on);
-        BusSwing swing = BusSwing.of(cycle, STIFFNESS, true);
+        BusSwing swing = BusSwing.of(cycle.on(), cycle.diode(), PERIOD, STIFFNESS, true);
         for (int i = 0; i < 20; i++) {
             cycle = CELL.cycle(supply(swing), 0, ON_TIME, (fall, on) -> PERIOD - on);
-            swing = BusSwing.of(cycle, STIFFNESS, true);
+            swing = BusSwing.of(cycle.on(), cycle.diode(), PERIOD, STIFFNESS, true);
         }
         Stepped stepped = Stepped.from(SOURCE + swing.turnOn(), cycle.inductorCharge() / PERIOD);
         assertThat(cycle.peakCurrent()).isCloseTo(stepped.peak(), Percentage.withPercentage(0.02));
