@@ -13,6 +13,7 @@ final class CellRun {
     private final SwitchingCell cell;
     private final OffTime offTime;
 
+    // what it stands between, named as in CellSupply
     private double source;
     private double sourceDroop;
     private double swing;
@@ -21,6 +22,7 @@ final class CellRun {
     private double ringing;
     private double idleSource;
 
+    // its last cycle
     private double start;
     private double peak;
     private double onTime;
@@ -126,7 +128,7 @@ final class CellRun {
 
     /** Inductor current at the next turn-on [A]. */
     double nextStart() {
-        boolean rings = peak > 0 && idle > 0;
+        boolean rings = peak > 0 && !isContinuous();
         return rings ? IdleRing.currentAfter(cell, ringSource(), ringStart(), idle) : end;
     }
 
@@ -143,7 +145,7 @@ final class CellRun {
     }
 
     private IdleRing ring() {
-        return idle > 0 ? IdleRing.from(cell, ringSource(), ringStart(), idle) : IdleRing.none(top());
+        return isContinuous() ? IdleRing.none(swing) : IdleRing.from(cell, ringSource(), ringStart(), idle);
     }
 
     private double ringSource() {
