@@ -34,9 +34,6 @@ final class SimulateCommand extends LampproofCommand {
     }
 
     private void tell(SimulationOutcome outcome) {
-        outcome.remarks().stream()
-                .filter(remark -> !remark.startsWith("Note:"))
-                .forEach(remark -> err().println(outcome.job().name() + ": " + remark));
         if (outcome.completed()) {
             out().println(String.format(
                     Locale.ROOT,

@@ -37,15 +37,27 @@ final class Simulating {
     }
 
     /**
-     * Runs every deck.
+     * Runs every deck, and tells what the simulator remarked.
      *
      * @throws UserFault when a run has no deck, or a deck has an error that the linter finds
      */
     List<SimulationOutcome> run(List<RunFolder> runs) {
         List<SimulationJob> jobs = runs.stream().flatMap(this::jobs).toList();
+        List<SimulationOutcome> outcomes = outcomes(jobs);
+        outcomes.forEach(this::tellRemarks);
+        return outcomes;
+    }
+
+    private List<SimulationOutcome> outcomes(List<SimulationJob> jobs) {
         try (TerminalProgress progress = progress(jobs.size())) {
             return SimulationBatch.onAllCores(simulator).run(jobs, progress);
         }
+    }
+
+    private void tellRemarks(SimulationOutcome outcome) {
+        outcome.remarks().stream()
+                .filter(remark -> !remark.startsWith("Note:"))
+                .forEach(remark -> err.println(outcome.job().deck() + ": " + remark));
     }
 
     private static TerminalProgress progress(int runs) {

@@ -13,7 +13,10 @@ final class LogJudge {
     private static final int MOST_LINES = 1_000_000;
     private static final int MOST_MESSAGES = 1000;
     private static final int MOST_DETAILS = 2;
-    private static final String TRIED_AGAIN = "lampproof: tried again with shorter steps";
+
+    /** What the decks echo before their second run; the template of their probes says the same. */
+    static final String TRIED_AGAIN = "lampproof: tried again with shorter steps";
+
     private static final Pattern REMARK = Pattern.compile(
             "warning|\\bnote:|ignor|unrecognized|unknown|redefin|already exists|compatib|unsupported|not supported",
             Pattern.CASE_INSENSITIVE);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -58,7 +59,7 @@ class RunLogTest {
         String collapse =
                 "doAnalyses: TRAN:  Timestep too small; time = 0.0196, timestep = 2e-19: trouble with node \"low\"\n"
                         + "\n\nrun simulation(s) aborted\n";
-        String again = "lampproof: tried again with shorter steps\n";
+        String again = LogJudge.TRIED_AGAIN + "\n";
         RunLog once = RunLog.of(again + "No. of Data Rows : 204205\n" + collapse);
         assertThat(once.reason()).isEmpty();
         assertThat(once.stoppedAt()).isEmpty();
@@ -69,6 +70,15 @@ class RunLogTest {
         assertThat(RunLog.of(again + collapse + "can't find model 'x' in a line\n")
                         .reason())
                 .hasValue("model x is missing");
+    }
+
+    @Test
+    void theDecksSayThatTheyTryAgainInTheseWords() throws IOException {
+        try (InputStream probes =
+                Objects.requireNonNull(LogJudge.class.getResourceAsStream("/lampproof/decks/blocks/probes.ftl"))) {
+            assertThat(new String(probes.readAllBytes(), StandardCharsets.UTF_8))
+                    .containsOnlyOnce("\n  echo " + LogJudge.TRIED_AGAIN + "\n");
+        }
     }
 
     @Test

@@ -126,6 +126,6 @@ final class DeckValues {
                 "nodeCapacitance",
                 nodeCapacitance(),
                 "nodeResistance",
-                PowerSwitch.NODE_TIME_CONSTANT / nodeCapacitance());
+                PowerSwitch.seriesResistance(nodeCapacitance()));
     }
 }

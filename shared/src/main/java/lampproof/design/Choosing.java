@@ -1,5 +1,6 @@
 package lampproof.design;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,16 +36,18 @@ final class Choosing {
         return spec.word(name).orElseThrow();
     }
 
-    /** The given value, or else the one that the rule yields. */
+    /** The given value, or else the one that the rule yields; the rule is asked once. */
     double amount(String name, String rule, DoubleSupplier value) {
-        return spec.amount(name).map(Amount::typical).orElseGet(() -> fill(name, rule, value.getAsDouble()));
+        if (isOpen(name) && !filled.containsKey(name)) {
+            filled.put(name, SpecRow.filledIn(name, Amount.of(value.getAsDouble()), rule));
+        }
+        return known(name);
     }
 
     /** The value that was given, or filled in before. */
     double known(String name) {
-        return spec.amount(name)
-                .orElseGet(() -> (Amount) filled.get(name).setting())
-                .typical();
+        SpecRow row = filled.get(name);
+        return row == null ? given(name) : ((Amount) row.setting()).typical();
     }
 
     /** The given word, or else the one that the rule yields. */
@@ -67,13 +70,8 @@ final class Choosing {
 
     /** What was given, then what was filled in. */
     List<SpecRow> rows() {
-        Map<String, SpecRow> all = new LinkedHashMap<>(filled);
-        spec.rows().forEach(row -> all.put(row.name(), row));
-        return all.values().stream().toList();
-    }
-
-    private double fill(String name, String rule, double value) {
-        filled.put(name, SpecRow.filledIn(name, Amount.of(value), rule));
-        return value;
+        List<SpecRow> all = new ArrayList<>(filled.values());
+        all.addAll(spec.rows());
+        return all;
     }
 }

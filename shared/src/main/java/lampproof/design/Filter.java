@@ -13,7 +13,9 @@ public record Filter(double fuseResistance, double inductance, double resistance
 
     /** Magnitude of the admittance of inductor and damping side by side at an angular frequency [rad/s]; in [S]. */
     public double admittance(double omega) {
-        return Math.hypot(1 / damping, 1 / (omega * inductance));
+        double conductance = 1 / damping;
+        double susceptance = 1 / (omega * inductance);
+        return Math.sqrt(conductance * conductance + susceptance * susceptance);
     }
 
     /** Resistance that the line-frequency current meets [Ohm]: fuse in series with winding across damping. */

@@ -12,6 +12,9 @@ final class LetThrough {
     private static final double LATER = 1.25;
     private static final int STEPS = 200;
 
+    /** Volt-seconds of a ring wave of one volt until its first zero [s]. */
+    private static final double RING_SECONDS = ringSeconds();
+
     private LetThrough() {}
 
     /** Rise of the bus [V] with filter and bus as they are given or were chosen; never more than the surge itself. */
@@ -24,13 +27,14 @@ final class LetThrough {
     }
 
     private static double voltSeconds(Surge surge) {
-        if (surge.wave() == Wave.COMBINATION) {
-            return Double.POSITIVE_INFINITY;
-        }
+        return surge.wave() == Wave.COMBINATION ? Double.POSITIVE_INFINITY : surge.voltage() * RING_SECONDS;
+    }
+
+    private static double ringSeconds() {
         double step = 0.25 / RingWave.FREQUENCY / STEPS;
         double sum = 0;
         for (int k = 0; k < STEPS; k++) {
-            sum += step * RingWave.voltage(surge.voltage(), (k + 0.5) * step);
+            sum += step * RingWave.voltage(1, (k + 0.5) * step);
         }
         return sum;
     }

@@ -22,9 +22,9 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of fuse, filter, damping and line resistance",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("filter")),
+                        .calculated(s -> s.losses().filter()),
                 figure("loss.bridge", "P_bridge", "W", CALCULATED, "loss of bridge", "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("bridge")),
+                        .calculated(s -> s.losses().bridge()),
                 figure(
                                 "loss.capacitors",
                                 "P_capacitors",
@@ -32,9 +32,9 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of the capacitors of filter and bus",
                                 "dissipation factor and series resistance; common practice, no source")
-                        .calculated(s -> s.losses().parts().get("capacitors")),
+                        .calculated(s -> s.losses().capacitors()),
                 figure("loss.bleeder", "P_bleeder", "W", CALCULATED, "loss of bleeder", "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("bleeder")),
+                        .calculated(s -> s.losses().bleeder()),
                 figure(
                                 "loss.bias",
                                 "P_bias",
@@ -42,7 +42,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of controller supply",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("bias")),
+                        .calculated(s -> s.losses().bias()),
                 figure(
                                 "loss.inductor",
                                 "P_inductor",
@@ -50,7 +50,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of winding and core of the inductor",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("inductor")),
+                        .calculated(s -> s.losses().inductor()),
                 figure(
                                 "loss.switch",
                                 "P_switch",
@@ -58,7 +58,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of switch and gate",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("switch")),
+                        .calculated(s -> s.losses().powerSwitch()),
                 figure(
                                 "loss.snubber",
                                 "P_snubber",
@@ -66,7 +66,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of the snubber across the switch",
                                 "P. C. Todd, Unitrode SEM-900 topic 2, 1993, from memory; form for two voltages derived")
-                        .calculated(s -> s.losses().parts().get("snubber")),
+                        .calculated(s -> s.losses().snubber()),
                 figure(
                                 "loss.sense",
                                 "P_sense",
@@ -74,7 +74,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of sense resistor",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("sense")),
+                        .calculated(s -> s.losses().sense()),
                 figure(
                                 "loss.diode",
                                 "P_diode",
@@ -82,7 +82,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of freewheel diode, recovery included",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("diode")),
+                        .calculated(s -> s.losses().diode()),
                 figure(
                                 "loss.output",
                                 "P_output",
@@ -90,7 +90,7 @@ final class LossFigures {
                                 CALCULATED,
                                 "loss of series resistance of the output capacitor",
                                 "sum of the losses of the part")
-                        .calculated(s -> s.losses().parts().get("output")),
+                        .calculated(s -> s.losses().output()),
                 figure(
                                 "loss.total",
                                 "P_loss",

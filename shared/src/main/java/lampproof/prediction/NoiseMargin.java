@@ -1,11 +1,9 @@
 package lampproof.prediction;
 
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 import lampproof.physics.ConductedLimit;
 import lampproof.quasistatic.ConductedNoise;
 
@@ -60,10 +58,12 @@ public record NoiseMargin(int order, double frequency, double level, double limi
 
     private static NoiseMargin least(
             DoubleFunction<OptionalDouble> limit, double frequency, IntToDoubleFunction voltage) {
-        return IntStream.rangeClosed(1, ConductedNoise.HIGHEST_ORDER)
-                .mapToObj(order -> of(order, order * frequency, voltage, limit.apply(order * frequency)))
-                .min(Comparator.comparingDouble(NoiseMargin::decibels))
-                .orElseThrow();
+        NoiseMargin least = UNLIMITED;
+        for (int order = 1; order <= ConductedNoise.HIGHEST_ORDER; order++) {
+            NoiseMargin margin = of(order, order * frequency, voltage, limit.apply(order * frequency));
+            least = margin.decibels() < least.decibels() ? margin : least;
+        }
+        return least;
     }
 
     private static NoiseMargin of(int order, double frequency, IntToDoubleFunction voltage, OptionalDouble limit) {

@@ -1,8 +1,9 @@
 package lampproof.prediction;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Predictions of every figure of the catalogue. */
 public final class Predictions {
@@ -33,11 +34,15 @@ public final class Predictions {
 
     /** The same, even for a driver in which a part becomes hotter than it is rated for. */
     public static List<Prediction> ofAny(Solution solution, Corner corner, Set<DeckKind> decks) {
-        return FigureCatalogue.entries().stream()
-                .flatMap(entry -> entry.readings().stream()
-                        .filter(reading -> reading.deck() == null || decks.contains(reading.deck()))
-                        .flatMap(reading -> prediction(entry, reading, reading.deck(), solution, corner)))
-                .toList();
+        List<Prediction> predictions = new ArrayList<>();
+        for (FigureEntry entry : FigureCatalogue.entries()) {
+            for (FigureEntry.Reading reading : entry.readings()) {
+                if (reading.deck() == null || decks.contains(reading.deck())) {
+                    add(entry, reading, reading.deck(), solution, corner, predictions);
+                }
+            }
+        }
+        return Collections.unmodifiableList(predictions);
     }
 
     /**
@@ -45,25 +50,34 @@ public final class Predictions {
      * typical line voltage only; elsewhere each figure has one row that no deck settles.
      */
     public static List<Prediction> atCorners(LineCorners corners, Set<DeckKind> decks) {
-        return corners.solutions().entrySet().stream()
-                .flatMap(corner -> corner.getKey() == Corner.NOMINAL
-                        ? ofAny(corner.getValue(), Corner.NOMINAL, decks).stream()
-                        : widest(corner.getValue(), corner.getKey()))
-                .toList();
+        List<Prediction> predictions = new ArrayList<>();
+        corners.solutions().forEach((corner, solution) -> {
+            if (corner == Corner.NOMINAL) {
+                predictions.addAll(ofAny(solution, corner, decks));
+            } else {
+                addWidest(solution, corner, predictions);
+            }
+        });
+        return Collections.unmodifiableList(predictions);
     }
 
-    private static Stream<Prediction> widest(Solution solution, Corner corner) {
-        return FigureCatalogue.entries().stream()
-                .flatMap(entry ->
-                        entry.widest().stream().flatMap(reading -> prediction(entry, reading, null, solution, corner)));
+    private static void addWidest(Solution solution, Corner corner, List<Prediction> predictions) {
+        for (FigureEntry entry : FigureCatalogue.entries()) {
+            entry.widest().ifPresent(reading -> add(entry, reading, null, solution, corner, predictions));
+        }
     }
 
-    private static Stream<Prediction> prediction(
-            FigureEntry entry, FigureEntry.Reading reading, DeckKind deck, Solution solution, Corner corner) {
+    private static void add(
+            FigureEntry entry,
+            FigureEntry.Reading reading,
+            DeckKind deck,
+            Solution solution,
+            Corner corner,
+            List<Prediction> predictions) {
         double value = reading.value().applyAsDouble(solution);
-        return entry.has(value)
-                ? Stream.of(new Prediction(entry.figure(), corner, deck, value, tolerance(entry, deck, solution)))
-                : Stream.empty();
+        if (entry.has(value)) {
+            predictions.add(new Prediction(entry.figure(), corner, deck, value, tolerance(entry, deck, solution)));
+        }
     }
 
     /** Behind a dimmer a lamp goes dark: a share of next to nothing would be a limit that no simulator reaches. */

@@ -1,7 +1,6 @@
 package lampproof.quasistatic;
 
 import lampproof.design.Driver;
-import lampproof.design.Filter;
 
 /**
  * How far a charge that the converter takes moves the bus within a cycle while the bridge conducts.
@@ -12,33 +11,21 @@ import lampproof.design.Filter;
  * the same.
  *
  * @param capacitance bus and filter capacitor [F]
- * @param inductance filter inductor [H]
- * @param winding its resistance [Ohm]
- * @param damping resistor across both [Ohm]
- * @param series resistance of line and fuse [Ohm]
+ * @param way the way to the mains
  */
-record BusStiffness(double capacitance, double inductance, double winding, double damping, double series) {
+record BusStiffness(double capacitance, MainsWay way) {
 
     static BusStiffness of(Driver driver) {
-        Filter filter = driver.filter();
-        return new BusStiffness(
-                driver.busCapacitance() + filter.capacitance(),
-                filter.inductance(),
-                filter.resistance(),
-                filter.damping(),
-                driver.line().resistance() + filter.fuseResistance());
+        return new BusStiffness(driver.busCapacitance() + driver.filter().capacitance(), MainsWay.of(driver));
     }
 
-    /** Voltage over charge at a switching period [s]; in [V/C]. Written out in real numbers, since every cycle asks. */
+    /** Voltage over charge at a switching period [s]; in [V/C]. */
     double elastance(double period) {
         double omega = 2 * Math.PI / period;
-        double choke = omega * inductance;
-        double loop = winding + damping;
-        double square = loop * loop + choke * choke;
-        double real = series + damping * (winding * loop + choke * choke) / square;
-        double imaginary = damping * damping * choke / square;
-        double whole = imaginary - 1 / (omega * capacitance);
-        double share = (real * real + imaginary * whole) / (real * real + whole * whole);
+        double resistance = way.resistance(omega);
+        double reactance = way.reactance(omega);
+        double whole = reactance - 1 / (omega * capacitance);
+        double share = (resistance * resistance + reactance * whole) / (resistance * resistance + whole * whole);
         return share / capacitance;
     }
 }

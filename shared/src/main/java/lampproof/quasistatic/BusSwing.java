@@ -18,34 +18,28 @@ import lampproof.design.Topology;
  */
 public record BusSwing(double turnOn, double on, double onDroop, double fall, double fallDroop, double fallEnd) {
 
-    /** A bus that stands still. */
-    static final BusSwing NONE = new BusSwing(0, 0, 0, 0, 0, 0);
-
     /** The swing at a line angle. */
     public static BusSwing of(Driver driver, AnglePoint point) {
+        CellCycle cycle = point.cycle() == null ? CellCycle.NONE : point.cycle();
         boolean stepUp = driver.topology() == Topology.STEP_UP;
-        return of(point.cycle(), BusStiffness.of(driver), stepUp);
+        return of(cycle.on(), cycle.diode(), cycle.period(), BusStiffness.of(driver), stepUp);
     }
 
     /**
      * The swing that a cycle leaves.
      *
-     * @param cycle the cycle; null where there is none
+     * @param on inductor current while the switch conducts
+     * @param diode inductor current while the diode conducts
+     * @param period time from turn-on to turn-on [s]
      * @param throughDiode whether the diode current comes from the bus too
      */
-    static BusSwing of(CellCycle cycle, BusStiffness stiffness, boolean throughDiode) {
-        if (cycle == null) {
-            return NONE;
-        }
-        Ramp on = cycle.on();
-        Ramp diode = cycle.diode();
-        Ramp fall = throughDiode ? diode : new Ramp(0, 0, diode.time(), 0);
-        double period = cycle.period();
+    static BusSwing of(Ramp on, Ramp diode, double period, BusStiffness stiffness, boolean throughDiode) {
         double rest = period - on.time() - diode.time();
-        double given = (on.charge() + fall.charge()) / period;
+        double fallCharge = throughDiode ? diode.charge() : 0;
+        double given = (on.charge() + fallCharge) / period;
         double onDroop = on.charge() - given * on.time();
-        double meanOn = gathered(given, on);
-        double meanFall = gathered(given, fall) - onDroop;
+        double meanOn = 0.5 * given * on.time() - takenEarly(on);
+        double meanFall = 0.5 * given * diode.time() - (throughDiode ? takenEarly(diode) : 0) - onDroop;
         double meanIdle = -0.5 * given * rest;
         double mean = (meanOn * on.time() + meanFall * diode.time() + meanIdle * rest) / period;
         double volts = stiffness.elastance(period);
@@ -54,12 +48,12 @@ public record BusSwing(double turnOn, double on, double onDroop, double fall, do
                 (meanOn - mean) * volts,
                 onDroop * volts,
                 (meanFall - mean) * volts,
-                (fall.charge() - given * diode.time()) * volts,
+                (fallCharge - given * diode.time()) * volts,
                 (-given * rest - mean) * volts);
     }
 
-    /** Mean of the charge that gathers while a ramp is taken out of a steady current [C]. */
-    private static double gathered(double given, Ramp taken) {
-        return taken.time() * (0.5 * given - (2 * taken.from() + taken.to()) / 6);
+    /** Mean over a ramp of the charge that it has taken until then [C]. */
+    private static double takenEarly(Ramp ramp) {
+        return ramp.time() * (2 * ramp.from() + ramp.to()) / 6;
     }
 }

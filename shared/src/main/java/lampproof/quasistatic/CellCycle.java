@@ -14,6 +14,10 @@ import lampproof.physics.SoftRecovery;
  */
 public record CellCycle(Ramp on, NodeRise rise, double topCurrent, Ramp diode, IdleRing ring, SoftRecovery recovery) {
 
+    /** A second in which nothing flows. */
+    static final CellCycle NONE =
+            new CellCycle(Ramp.NONE, NodeRise.NONE, 0, Ramp.NONE, new IdleRing(1, 0, 0, 0, 0), SoftRecovery.NONE);
+
     /** Inductor current at turn-on [A]. */
     public double startCurrent() {
         return on.from();

@@ -68,7 +68,7 @@ public final class ConductedNoise {
                     frequency,
                     IntStream.rangeClosed(1, heard)
                             .mapToObj(order -> new Tone(
-                                    current.harmonic(order).norm() / Math.sqrt(2),
+                                    Math.sqrt(current.meanSquare(order)),
                                     NoisePath.of(NETWORK, point.bridgeCurrent(), order * frequency)))
                             .toList());
         }
@@ -151,9 +151,10 @@ public final class ConductedNoise {
      * frequency moves, it reads only what lies in its band.
      */
     public double mean(int order) {
-        double sum = sources.halfCycle().stream()
-                .mapToDouble(source -> source.voltage(driver, order))
-                .sum();
+        double sum = 0;
+        for (Source source : sources.halfCycle()) {
+            sum += source.voltage(driver, order);
+        }
         return Math.max(NOTHING, sum / sources.halfCycle().size());
     }
 }

@@ -14,6 +14,7 @@ final class Converter {
     private final Rectifier diode;
     private final SwitchingCell cell;
     private final ControlRule rule;
+    private final CellRun run;
     private final double step;
     private final BusStiffness stiffness;
 
@@ -30,6 +31,7 @@ final class Converter {
         this.diode = driver.diode();
         this.cell = SwitchingCell.of(driver);
         this.rule = new ControlRule(driver.control(), driver.line().crest());
+        this.run = new CellRun(cell, rule.offTime());
     }
 
     /**
@@ -48,45 +50,44 @@ final class Converter {
     /** The same while a shaped reference still follows another bus voltage [V] than that of now. */
     CellCycle cycle(
             double busVoltage, double followed, double outputVoltage, double setPoint, double guess, CellCycle before) {
-        double source = stepUp ? busVoltage : busVoltage - outputVoltage;
-        if (!(source > 0)) {
+        if (!(source(busVoltage, outputVoltage) > 0)) {
             return null;
         }
-        Supply supply = new Supply(source, busVoltage, followed, outputVoltage);
-        CellCycle first = cycleFrom(guess, supply, setPoint, before);
-        CellCycle second = cycleFrom(first.nextStart(), supply, setPoint, first);
-        if (!first.continuous() || !second.continuous()) {
-            return second;
+        run.follow(before == null ? CellCycle.NONE : before);
+        next(busVoltage, followed, outputVoltage, setPoint, guess);
+        double image = run.nextStart();
+        boolean settled = !run.isContinuous();
+        next(busVoltage, followed, outputVoltage, setPoint, image);
+        if (settled || !run.isContinuous()) {
+            return run.cycle();
         }
-        double start = after(step / second.period(), guess, first.nextStart(), second.nextStart());
-        return cycleFrom(start, supply, setPoint, second);
+        next(busVoltage, followed, outputVoltage, setPoint, after(step / run.period(), guess, image, run.nextStart()));
+        return run.cycle();
+    }
+
+    private double source(double bus, double output) {
+        return stepUp ? bus : bus - output;
     }
 
     /** Diode drop and swing of the bus are those of the cycle before. */
-    private CellCycle cycleFrom(double start, Supply from, double setPoint, CellCycle before) {
-        double peak = before == null ? start : before.peakCurrent();
-        BusSwing swing = BusSwing.of(before, stiffness, stepUp);
-        CellSupply supply = supply(from, diode.junction(0.5 * peak), swing);
-        double onTime = rule.onTime(cell, supply.source(), from.followed(), start, setPoint);
-        return cell.cycle(supply, start, onTime, rule.offTime());
+    private void next(double bus, double followed, double output, double setPoint, double start) {
+        double drop = diode.junction(0.5 * run.peak());
+        supply(source(bus, output), (stepUp ? output : bus) + drop);
+        run.next(start, rule.onTime(cell, run.source(), followed, start, setPoint));
     }
 
-    private CellSupply supply(Supply from, double drop, BusSwing swing) {
-        double source = from.source();
-        double top = (stepUp ? from.output() : from.bus()) + drop;
+    private void supply(double source, double top) {
+        BusSwing swing = BusSwing.of(run.on(), run.diode(), run.period(), stiffness, stepUp);
         double reset = top - source;
-        return new CellSupply(
+        run.between(new CellSupply(
                 source + Math.max(swing.on(), -MOST_SWING * source),
                 swing.onDroop(),
                 top,
                 stepUp ? reset - Math.min(swing.fall(), MOST_SWING * reset) : reset,
                 stepUp ? swing.fallDroop() : 0,
                 stepUp ? reset - Math.min(swing.fallEnd(), MOST_SWING * reset) : reset,
-                source + swing.turnOn());
+                source + swing.turnOn()));
     }
-
-    /** Source of the cell, bus voltage, the bus voltage that the reference follows, output voltage [V]. */
-    private record Supply(double source, double bus, double followed, double output) {}
 
     /**
      * Where a current goes in some cycles of continuous mode, from its image and the image of that; exact for a straight map.

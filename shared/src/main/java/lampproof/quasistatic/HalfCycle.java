@@ -15,19 +15,16 @@ final class HalfCycle {
     /** Steps of the half cycle. */
     static final int STEPS = 128;
 
-    private static final double[] SINE = new double[STEPS];
-    private static final double[] COSINE = new double[STEPS];
+    /** Steps of a half cycle that is to be near the truth only. */
+    static final int FEW_STEPS = 32;
 
-    static {
-        for (int k = 0; k < STEPS; k++) {
-            SINE[k] = Math.sin(angle(k));
-            COSINE[k] = Math.cos(angle(k));
-        }
-    }
+    private static final double[] SINES = sines(STEPS);
+    private static final double[] FEW_SINES = sines(FEW_STEPS);
 
     private final Driver driver;
     private final Converter converter;
     private final OutputState output;
+    private final double[] sines;
     private final double step;
     private final double lineSlope;
     private final double resistance;
@@ -44,10 +41,20 @@ final class HalfCycle {
     private CellCycle cycle;
 
     HalfCycle(Driver driver) {
+        this(driver, SINES);
+    }
+
+    /** The same in fewer steps, for a search that still is far from its end. */
+    static HalfCycle coarse(Driver driver) {
+        return new HalfCycle(driver, FEW_SINES);
+    }
+
+    private HalfCycle(Driver driver, double[] sines) {
         Line line = driver.line();
         Filter filter = driver.filter();
         this.driver = driver;
-        this.step = line.halfPeriod() / STEPS;
+        this.sines = sines;
+        this.step = line.halfPeriod() / sines.length;
         this.converter = new Converter(driver, step);
         this.output = new OutputState(driver.string(), driver.output().capacitance(), step);
         this.lineSlope = line.crest() * line.angularFrequency();
@@ -56,9 +63,24 @@ final class HalfCycle {
                 + 2 * driver.bridge().resistance();
     }
 
+    /** Sine of the angle in the middle of each of some steps. */
+    private static double[] sines(int steps) {
+        double[] sines = new double[steps];
+        for (int k = 0; k < steps; k++) {
+            sines[k] = Math.sin((k + 0.5) * Math.PI / steps);
+        }
+        return sines;
+    }
+
     /** Angle in the middle of a step [rad]. */
-    static double angle(int k) {
-        return (k + 0.5) * Math.PI / STEPS;
+    private double angle(int k) {
+        return (k + 0.5) * Math.PI / sines.length;
+    }
+
+    /** Cosine of that angle: the sine a quarter of a turn later. */
+    private double cosine(int k) {
+        int later = k + sines.length / 2;
+        return later < sines.length ? sines[later] : -sines[later - sines.length];
     }
 
     /** Runs through the half cycle and tells each angle; leaves the end of it as the start of the next. */
@@ -72,7 +94,7 @@ final class HalfCycle {
         conducting = false;
         bridgeCurrent = 0;
         stringCharge = 0;
-        for (int k = 0; k < STEPS; k++) {
+        for (int k = 0; k < sines.length; k++) {
             step(k, sink);
         }
         return new SlowState(busVoltage, outputVoltage, inputCurrent, outputCurrent, startCurrent);
@@ -80,12 +102,12 @@ final class HalfCycle {
 
     /** Mean string current of the last run [A]. */
     double meanStringCurrent() {
-        return stringCharge / STEPS;
+        return stringCharge / sines.length;
     }
 
     private void step(int k, PointSink sink) {
         double middle = output.halfway(outputVoltage, outputCurrent);
-        double rectified = driver.line().crest() * SINE[k];
+        double rectified = driver.line().crest() * sines[k];
         double offered = rectified - drop(bridgeCurrent);
         double held = heldVoltage(middle);
         if (offered > held) {
@@ -98,7 +120,7 @@ final class HalfCycle {
         double string = output.stringCurrent(before, outputVoltage, outputCurrent);
         stringCharge += string;
         if (sink != null) {
-            double displacement = driver.filter().capacitance() * lineSlope * COSINE[k];
+            double displacement = driver.filter().capacitance() * lineSlope * cosine(k);
             sink.accept(new AnglePoint(
                     angle(k),
                     rectified,
@@ -128,7 +150,7 @@ final class HalfCycle {
 
     private void feed(int k, double offered, double held, double outputMiddle) {
         solve(offered, outputMiddle);
-        double rise = conducting ? lineSlope * COSINE[k] : (offered - busVoltage) / step;
+        double rise = conducting ? lineSlope * cosine(k) : (offered - busVoltage) / step;
         bridgeCurrent = inputCurrent + driver.busCapacitance() * rise;
         conducting = bridgeCurrent > 0;
         if (conducting) {

@@ -28,45 +28,84 @@ public record IdleRing(double time, double current, double voltage, double charg
      * @param time length [s]
      */
     static IdleRing from(SwitchingCell cell, double source, double from, double time) {
-        IdleRing free = swing(cell, source, from, time);
-        boolean falling = cell.angularFrequency() * time <= Math.PI;
-        if (falling && free.voltage >= 0) {
-            return free;
-        }
-        double clampTime = timeToZero(cell, source, from);
+        double clampTime = clampTime(cell, source, from, time);
         if (time <= clampTime) {
-            return free;
+            return swing(cell, source, from, time);
         }
-        IdleRing fall = swing(cell, source, from, clampTime);
-        double recovery = -fall.current * cell.inductance() / source;
-        if (time <= clampTime + recovery) {
-            return fall.then(clamped(cell, source, fall.current, time - clampTime));
-        }
-        IdleRing clamped = fall.then(clamped(cell, source, fall.current, recovery));
-        return clamped.then(swing(cell, source, 0, time - clampTime - recovery));
+        double caught = caught(cell, source, from);
+        double back = timeToRest(cell, source, caught);
+        IdleRing fall = fall(cell, source, from, clampTime, caught);
+        double left = time - clampTime;
+        return left <= back
+                ? fall.then(clamped(cell, source, caught, left))
+                : fall.then(clamped(cell, source, caught, back)).then(swing(cell, source, 0, left - back));
     }
 
-    /** Infinite where it swings less far; atan2 with a root of the processor is ten times as fast as acos. */
-    private static double timeToZero(SwitchingCell cell, double source, double from) {
+    /** Inductor current [A] at the end of the ring from rest, without the rest of it. */
+    static double currentAfter(SwitchingCell cell, double source, double from, double time) {
+        double clampTime = clampTime(cell, source, from, time);
+        if (time <= clampTime) {
+            return swingCurrent(cell, from - source, time);
+        }
+        double caught = caught(cell, source, from);
+        double back = timeToRest(cell, source, caught);
+        double left = time - clampTime;
+        return left <= back ? clampedCurrent(cell, source, caught, left) : swingCurrent(cell, -source, left - back);
+    }
+
+    /**
+     * When the node comes to zero [s]; infinite where it does not within the time, and never before a quarter of a turn.
+     * With a root of the processor atan2 is ten times as fast as acos.
+     */
+    private static double clampTime(SwitchingCell cell, double source, double from, double time) {
         double amplitude = from - source;
-        return amplitude > source
-                ? Math.atan2(Math.sqrt(amplitude * amplitude - source * source), -source) / cell.angularFrequency()
-                : Double.POSITIVE_INFINITY;
+        boolean soon = cell.angularFrequency() * time <= 0.5 * Math.PI;
+        return soon || amplitude <= source
+                ? Double.POSITIVE_INFINITY
+                : Math.atan2(Math.sqrt(amplitude * amplitude - source * source), -source) / cell.angularFrequency();
+    }
+
+    /** Inductor current when the node comes to zero [A]. */
+    private static double caught(SwitchingCell cell, double source, double from) {
+        double amplitude = from - source;
+        return -Math.sqrt(amplitude * amplitude - source * source) / cell.impedance();
+    }
+
+    /** How long the body diode carries a current [s]. */
+    private static double timeToRest(SwitchingCell cell, double source, double caught) {
+        return -caught * cell.inductance() / source;
+    }
+
+    private static double swingCurrent(SwitchingCell cell, double amplitude, double time) {
+        return -amplitude / cell.impedance() * Math.sin(cell.angularFrequency() * time);
+    }
+
+    private static double clampedCurrent(SwitchingCell cell, double source, double current, double time) {
+        return current + source * time / cell.inductance();
     }
 
     private static IdleRing swing(SwitchingCell cell, double source, double from, double time) {
-        double amplitude = from - source;
         double phase = cell.angularFrequency() * time;
+        return swing(cell, source, from, time, Math.cos(phase), Math.sin(phase));
+    }
+
+    /** The swing down to zero volts, whose sine and cosine follow from where it ends. */
+    private static IdleRing fall(SwitchingCell cell, double source, double from, double time, double caught) {
+        double amplitude = from - source;
+        return swing(cell, source, from, time, -source / amplitude, -caught * cell.impedance() / amplitude);
+    }
+
+    private static IdleRing swing(
+            SwitchingCell cell, double source, double from, double time, double cosine, double sine) {
+        double amplitude = from - source;
         double crest = amplitude / cell.impedance();
-        double sine = Math.sin(phase);
-        double cosine = Math.cos(phase);
         double voltage = source + amplitude * cosine;
         double square = crest * crest * 0.5 * (time - sine * cosine / cell.angularFrequency());
         return new IdleRing(time, -crest * sine, voltage, cell.capacitance() * (voltage - from), square);
     }
 
     private static IdleRing clamped(SwitchingCell cell, double source, double current, double time) {
-        double end = current + source * time / cell.inductance();
+        double end = clampedCurrent(cell, source, current, time);
         double square = (current * current + current * end + end * end) / 3 * time;
         return new IdleRing(time, end, 0, 0.5 * (current + end) * time, square);
     }

@@ -1,10 +1,7 @@
 package lampproof.quasistatic;
 
-import java.util.ArrayList;
-import java.util.List;
 import lampproof.design.Driver;
 import lampproof.design.Topology;
-import org.hipparchus.complex.Complex;
 
 /**
  * The current that one switching cycle takes from the bus, as straight pieces, and its Fourier series.
@@ -17,121 +14,130 @@ final class InputCurrent {
     private static final int BENDS = 8;
     private static final int RING_PIECES = 48;
 
-    private final List<Ramp> pieces = new ArrayList<>();
     private final double period;
+    private final double[] from;
+    private final double[] to;
+    private final double[] time;
+    private int count;
 
-    private InputCurrent(double period) {
+    private InputCurrent(double period, int most) {
         this.period = period;
+        this.from = new double[most];
+        this.to = new double[most];
+        this.time = new double[most];
     }
 
     /** The current at an angle at which the bus drives the inductor. */
     static InputCurrent of(Driver driver, AnglePoint point) {
         boolean stepUp = driver.topology() == Topology.STEP_UP;
         CellCycle cycle = point.cycle();
+        SwitchingCell cell = SwitchingCell.of(driver);
         double source = stepUp ? point.busVoltage() : point.busVoltage() - point.outputVoltage();
         double drop = driver.diode().junction(0.5 * cycle.peakCurrent());
         double swing = (stepUp ? point.outputVoltage() : point.busVoltage()) + drop;
-        InputCurrent current = new InputCurrent(cycle.period());
+        int ringPieces = ringPieces(cell, cycle);
+        InputCurrent current = new InputCurrent(cycle.period(), 2 * BENDS + 2 + ringPieces);
         current.bent(cycle.on());
         current.rise(cycle.rise(), cycle.peakCurrent(), cycle.diode().from());
         if (stepUp) {
             current.bent(cycle.diode());
         } else {
-            current.add(none(cycle.diode().time()));
+            current.rest(cycle.diode().time());
         }
-        current.ring(SwitchingCell.of(driver), source, swing, cycle);
+        current.ring(cell, source, swing, cycle, ringPieces);
         return current;
     }
 
     /** Only what switch and diode carry while they conduct, in straight lines. */
     static InputCurrent withoutNode(CellCycle cycle, boolean stepUp) {
-        return of(List.of(
-                cycle.on(),
-                none(cycle.rise().time()),
-                stepUp ? cycle.diode() : none(cycle.diode().time()),
-                none(cycle.ring().time())));
-    }
-
-    /** A current of straight pieces, one after the other. */
-    static InputCurrent of(List<Ramp> pieces) {
-        InputCurrent current =
-                new InputCurrent(pieces.stream().mapToDouble(Ramp::time).sum());
-        pieces.forEach(current::add);
+        InputCurrent current = new InputCurrent(cycle.period(), 4);
+        current.straight(cycle.on());
+        current.rest(cycle.rise().time());
+        if (stepUp) {
+            current.straight(cycle.diode());
+        } else {
+            current.rest(cycle.diode().time());
+        }
+        current.rest(cycle.ring().time());
         return current;
     }
 
     /**
-     * The complex amplitude of one harmonic against a cosine at turn-on [A]: integrated by parts, each knot between two
-     * pieces adds {@code (jump / (j w) + bend / (j w)^2) e^(-j w t)}.
+     * Mean square of one harmonic [A^2]: the current integrated by parts, to which each knot between two pieces adds
+     * {@code (jump / (j w) + bend / (j w)^2) e^(-j w t)}.
      */
-    Complex harmonic(int order) {
+    double meanSquare(int order) {
         double omega = 2 * Math.PI * order / period;
         double real = 0;
         double imaginary = 0;
-        double time = 0;
-        Ramp before = pieces.get(pieces.size() - 1);
-        for (Ramp piece : pieces) {
-            double jump = piece.from() - before.to();
-            double bend = (slope(piece) - slope(before)) / omega;
-            double cosine = Math.cos(omega * time);
-            double sine = Math.sin(omega * time);
+        double passed = 0;
+        int before = count - 1;
+        for (int k = 0; k < count; k++) {
+            double jump = from[k] - to[before];
+            double bend = (slope(k) - slope(before)) / omega;
+            double cosine = Math.cos(omega * passed);
+            double sine = Math.sin(omega * passed);
             real -= jump * sine + bend * cosine;
             imaginary += bend * sine - jump * cosine;
-            time += piece.time();
-            before = piece;
+            passed += time[k];
+            before = k;
         }
         double scale = 2 / (period * omega);
-        return new Complex(real * scale, imaginary * scale);
+        return 0.5 * scale * scale * (real * real + imaginary * imaginary);
     }
 
-    /** Mean square of one harmonic [A^2]. */
-    double meanSquare(int order) {
-        double amplitude = harmonic(order).norm();
-        return 0.5 * amplitude * amplitude;
+    private double slope(int piece) {
+        return (to[piece] - from[piece]) / time[piece];
     }
 
-    private static double slope(Ramp piece) {
-        return (piece.to() - piece.from()) / piece.time();
+    private void rest(double length) {
+        add(0, 0, length);
     }
 
-    private static Ramp none(double time) {
-        return new Ramp(0, 0, time, 0);
+    private void straight(Ramp ramp) {
+        add(ramp.from(), ramp.to(), ramp.time());
     }
 
     private void bent(Ramp ramp) {
         double before = ramp.from();
         for (int k = 1; k <= BENDS; k++) {
             double next = ramp.at((double) k / BENDS);
-            add(new Ramp(before, next, ramp.time() / BENDS, 0));
+            add(before, next, ramp.time() / BENDS);
             before = next;
         }
     }
 
     /** Two lines that carry the charge of the rise between them. */
-    private void rise(NodeRise rise, double from, double to) {
+    private void rise(NodeRise rise, double start, double end) {
         if (rise.time() > 0) {
-            double middle = 2 * rise.charge() / rise.time() - 0.5 * (from + to);
-            add(new Ramp(from, middle, rise.time() / 2, 0));
-            add(new Ramp(middle, to, rise.time() / 2, 0));
+            double middle = 2 * rise.charge() / rise.time() - 0.5 * (start + end);
+            add(start, middle, rise.time() / 2);
+            add(middle, end, rise.time() / 2);
         }
     }
 
+    private static int ringPieces(SwitchingCell cell, CellCycle cycle) {
+        return 1 + (int) (cycle.ring().time() * cell.angularFrequency() / (2 * Math.PI) * RING_PIECES);
+    }
+
     /** From where the diode has left the node, or as high as the inductor current could lift it. */
-    private void ring(SwitchingCell cell, double source, double swing, CellCycle cycle) {
-        double time = cycle.ring().time();
-        double from = Math.min(swing, source + cell.amplitude(source, cycle.peakCurrent()));
-        int count = 1 + (int) (time * cell.angularFrequency() / (2 * Math.PI) * RING_PIECES);
+    private void ring(SwitchingCell cell, double source, double swing, CellCycle cycle, int ringPieces) {
+        double length = cycle.ring().time();
+        double top = Math.min(swing, source + cell.amplitude(source, cycle.peakCurrent()));
         double before = 0;
-        for (int k = 1; k <= count; k++) {
-            double next = IdleRing.from(cell, source, from, time * k / count).current();
-            add(new Ramp(before, next, time / count, 0));
+        for (int k = 1; k <= ringPieces; k++) {
+            double next = IdleRing.currentAfter(cell, source, top, length * k / ringPieces);
+            add(before, next, length / ringPieces);
             before = next;
         }
     }
 
-    private void add(Ramp piece) {
-        if (piece.time() > 0) {
-            pieces.add(piece);
+    private void add(double start, double end, double length) {
+        if (length > 0) {
+            from[count] = start;
+            to[count] = end;
+            time[count] = length;
+            count++;
         }
     }
 }

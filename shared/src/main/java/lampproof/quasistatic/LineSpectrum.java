@@ -21,7 +21,7 @@ record LineSpectrum(HarmonicSpectrum magnitudes, double displacementFactor) {
         double[] rms = new double[sine.length];
         double scale = Math.sqrt(2) / points.size();
         for (int k = 0; k < rms.length; k++) {
-            rms[k] = scale * Math.hypot(sine[k], cosine[k]);
+            rms[k] = scale * Math.sqrt(sine[k] * sine[k] + cosine[k] * cosine[k]);
         }
         double[] higher = Arrays.copyOfRange(rms, 1, rms.length);
         return new LineSpectrum(HarmonicSpectrum.ofOdd(rms[0], higher), sine[0] / Math.hypot(sine[0], cosine[0]));

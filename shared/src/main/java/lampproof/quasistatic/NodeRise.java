@@ -16,7 +16,7 @@ public record NodeRise(double time, double charge, double square) {
     private static final double STIFF = 0.9;
 
     /**
-     * The rise of a node.
+     * How long a node rises [s].
      *
      * @param cell inductor and node capacitance
      * @param source E [V]
@@ -24,26 +24,36 @@ public record NodeRise(double time, double charge, double square) {
      * @param from current at turn-off [A]
      * @param to current when the node has risen [A]
      */
-    static NodeRise of(SwitchingCell cell, double source, double swing, double from, double to) {
-        double charge = cell.capacitance() * swing;
-        if (to > STIFF * from) {
-            double time = 2 * charge / (from + to);
-            return new NodeRise(time, charge, (from * from + from * to + to * to) / 3 * time);
-        }
-        return resonant(cell, source, swing, from, charge);
+    static double time(SwitchingCell cell, double source, double swing, double from, double to) {
+        return isStiff(from, to)
+                ? 2 * cell.capacitance() * swing / (from + to)
+                : angle(source, swing - source, from * cell.impedance(), to * cell.impedance())
+                        / cell.angularFrequency();
     }
 
-    /** Inductor and node capacitance swing: the current is a cosine whose sine lifts the node about E. */
-    private static NodeRise resonant(SwitchingCell cell, double source, double swing, double from, double charge) {
-        double amplitude = cell.amplitude(source, from);
-        double low = source / amplitude;
-        double high = Math.min(1, (swing - source) / amplitude);
-        double highCosine = Math.sqrt(1 - high * high);
-        double lowCosine = Math.sqrt(1 - low * low);
-        double angle = Math.atan2(high, highCosine) + Math.atan2(low, lowCosine);
-        double crest = amplitude / cell.impedance();
-        double turns = angle + high * highCosine + low * lowCosine;
-        return new NodeRise(
-                angle / cell.angularFrequency(), charge, 0.5 * crest * crest * turns / cell.angularFrequency());
+    /** The rise of a node that takes a time [s]. */
+    static NodeRise lasting(double time, SwitchingCell cell, double source, double swing, double from, double to) {
+        double square = isStiff(from, to)
+                ? (from * from + from * to + to * to) / 3 * time
+                : resonantSquare(time, cell, source, swing, from, to);
+        return new NodeRise(time, cell.capacitance() * swing, square);
+    }
+
+    private static boolean isStiff(double from, double to) {
+        return to > STIFF * from;
+    }
+
+    /**
+     * Inductor and node capacitance swing: the current is a cosine whose sine lifts the node about E. The angle between two
+     * points of that circle, each given as voltage below or above E and as current times impedance [V].
+     */
+    private static double angle(double below, double above, double from, double to) {
+        return Math.atan2(above * from + below * to, from * to - above * below);
+    }
+
+    private static double resonantSquare(
+            double time, SwitchingCell cell, double source, double swing, double from, double to) {
+        double crest = cell.amplitude(source, from) / cell.impedance();
+        return 0.5 * (crest * crest * time + cell.capacitance() * ((swing - source) * to + source * from));
     }
 }

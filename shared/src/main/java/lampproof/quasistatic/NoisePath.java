@@ -27,8 +27,16 @@ record NoisePath(double omega, Complex receiver, double bridgeCurrent) {
 
     /** Voltage across the network in one line over the current that the converter takes, in magnitude [Ohm]. */
     double transfer(Driver driver) {
-        Complex way = Impedance.toMains(driver, omega).add(receiver.multiply(2));
-        return receiver.norm()
-                * Math.sqrt(RippleSplit.of(driver, bridgeCurrent, omega, way).mains());
+        MainsWay way = MainsWay.of(driver);
+        double real = receiver.getReal();
+        double imaginary = receiver.getImaginary();
+        double mains = RippleSplit.of(
+                        driver,
+                        bridgeCurrent,
+                        omega,
+                        way.resistance(omega) + 2 * real,
+                        way.reactance(omega) + 2 * imaginary)
+                .mains();
+        return Math.sqrt(mains * (real * real + imaginary * imaginary));
     }
 }

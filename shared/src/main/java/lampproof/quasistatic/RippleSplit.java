@@ -1,7 +1,6 @@
 package lampproof.quasistatic;
 
 import lampproof.design.Driver;
-import org.hipparchus.complex.Complex;
 
 /**
  * How a sinusoidal ripple of the converter's input current divides while the bridge conducts.
@@ -26,19 +25,20 @@ record RippleSplit(double bus, double bridge, double mains) {
      * @param omega angular frequency [rad/s]
      */
     static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
-        return of(driver, bridgeCurrent, omega, Impedance.toMains(driver, omega));
+        MainsWay way = MainsWay.of(driver);
+        return of(driver, bridgeCurrent, omega, way.resistance(omega), way.reactance(omega));
     }
 
-    /** The same for a way to the mains of a given impedance [Ohm]. */
-    static RippleSplit of(Driver driver, double bridgeCurrent, double omega, Complex way) {
+    /** The same for a way to the mains of a given impedance, its real and imaginary part [Ohm]. */
+    static RippleSplit of(Driver driver, double bridgeCurrent, double omega, double wayReal, double wayImaginary) {
         double resistance = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
         double filter = omega * driver.filter().capacitance();
         double bus = omega * driver.busCapacitance();
         // per unit of current on the way: bridge current, and what stands across bridge and way
-        double bridgeReal = 1 - filter * way.getImaginary();
-        double bridgeImaginary = filter * way.getReal();
-        double acrossReal = way.getReal() + resistance * bridgeReal;
-        double acrossImaginary = way.getImaginary() + resistance * bridgeImaginary;
+        double bridgeReal = 1 - filter * wayImaginary;
+        double bridgeImaginary = filter * wayReal;
+        double acrossReal = wayReal + resistance * bridgeReal;
+        double acrossImaginary = wayImaginary + resistance * bridgeImaginary;
         double whole = square(bridgeReal - bus * acrossImaginary, bridgeImaginary + bus * acrossReal);
         return new RippleSplit(
                 bus * bus * square(acrossReal, acrossImaginary) / whole,

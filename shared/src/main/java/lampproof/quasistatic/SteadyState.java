@@ -11,6 +11,8 @@ public final class SteadyState {
 
     private static final int MOST_PASSES = 60;
     private static final double TOLERANCE = 1e-6;
+    private static final int COARSE_PASSES = 8;
+    private static final double COARSE_TOLERANCE = 1.5e-2;
     private static final double GREATEST_EXPONENT = 4;
 
     /**
@@ -113,36 +115,46 @@ public final class SteadyState {
         return operation;
     }
 
+    /** A search in few steps comes so near that a search in all of them needs half as many passes. */
+    private Pass solve() {
+        Search search = new Search();
+        search.run(HalfCycle.coarse(driver), COARSE_PASSES, COARSE_TOLERANCE);
+        return search.run(halfCycle, MOST_PASSES, TOLERANCE);
+    }
+
     /**
      * Moves set-point and output voltage together, each by what a straight answer of the other would ask for: the
      * string's mean current follows the charge given, and the output voltage above the knee follows the current.
      */
-    private Pass solve() {
-        double target = driver.string().current();
-        double setPoint = firstSetPoint();
-        double exponent = driver.control().law() == Law.FIXED_DUTY ? 2 : 1;
-        double lastSetPoint = 0;
-        double lastGiven = 0;
-        SlowState start = firstState();
-        Pass best = Pass.none(setPoint, start);
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
-            SlowState end = halfCycle.run(start, setPoint, points::add);
-            double drift = end.outputVoltage() - start.outputVoltage();
-            double given = Math.max(halfCycle.meanStringCurrent() + stored(drift), 0.01 * target);
-            double miss = Math.log(target / given);
-            double unrest = unrest(miss, start, end);
-            best = unrest < best.unrest() ? new Pass(setPoint, start, points, unrest) : best;
-            if (unrest < TOLERANCE) {
-                break;
+    private final class Search {
+
+        private final double target = driver.string().current();
+        private double setPoint = firstSetPoint();
+        private double exponent = driver.control().law() == Law.FIXED_DUTY ? 2 : 1;
+        private SlowState start = firstState();
+
+        /** Runs until what has not settled is within a tolerance [-]; the best of the passes. */
+        Pass run(HalfCycle pass, int most, double tolerance) {
+            Pass best = Pass.none(setPoint, start);
+            double lastSetPoint = 0;
+            double lastGiven = 0;
+            double unrest = Double.MAX_VALUE;
+            for (int k = 0; k < most && unrest >= tolerance; k++) {
+                List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
+                SlowState end = pass.run(start, setPoint, points::add);
+                double drift = end.outputVoltage() - start.outputVoltage();
+                double given = Math.max(pass.meanStringCurrent() + stored(drift), 0.01 * target);
+                double miss = Math.log(target / given);
+                unrest = unrest(miss, start, end);
+                best = unrest < best.unrest() ? new Pass(setPoint, start, points, unrest) : best;
+                exponent = k == 0 ? exponent : exponent(setPoint / lastSetPoint, given / lastGiven, exponent);
+                lastSetPoint = setPoint;
+                lastGiven = given;
+                setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
+                start = end.withOutputVoltage(nextOutputVoltage(start.outputVoltage() + drift / forgetting, miss));
             }
-            exponent = pass < 2 ? exponent : exponent(setPoint / lastSetPoint, given / lastGiven, exponent);
-            lastSetPoint = setPoint;
-            lastGiven = given;
-            setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
-            start = end.withOutputVoltage(nextOutputVoltage(start.outputVoltage() + drift / forgetting, miss));
+            return best;
         }
-        return best;
     }
 
     /** Mean current that the output capacitor kept over the half cycle [A]. */

@@ -1,7 +1,6 @@
 package lampproof.quasistatic;
 
 import lampproof.design.Driver;
-import lampproof.physics.SoftRecovery;
 
 /**
  * The inductor and the node that switch and diode take turns to hold.
@@ -60,58 +59,36 @@ record SwitchingCell(
 
     /** The cycle that begins with a current, keeps the switch on for a time, and ends as the off-time rule says. */
     CellCycle cycle(CellSupply supply, double start, double onTime, OffTime offTime) {
-        double source = supply.source();
-        double peak = currentAfter(start, source, onTime);
-        Ramp on = ramp(start, peak, onTime, onResistance, supply.sourceDroop());
-        if (!(peak > 0)) {
-            return resting(on, offTime.after(0, onTime));
-        }
-        double landing = peak * peak + (2 * source - supply.swing()) * supply.swing() / (impedance * impedance);
-        return landing > 0 ? conducting(supply, on, Math.sqrt(landing), offTime) : swinging(source, on, offTime);
+        CellRun run = new CellRun(this, offTime);
+        run.between(supply);
+        run.next(start, onTime);
+        return run.cycle();
     }
 
-    /** The diode takes over at a landing current. */
-    private CellCycle conducting(CellSupply supply, Ramp on, double landing, OffTime offTime) {
-        double peak = on.to();
-        NodeRise rise = NodeRise.of(this, supply.source(), supply.swing(), peak, landing);
-        double reset = supply.reset();
-        double fall = inductance * landing / (reset + 0.5 * offResistance * landing);
-        double off = offTime.after(rise.time() + fall, on.time());
-        boolean cut = off < rise.time() + fall;
-        double end = cut ? currentFalling(landing, reset, Math.max(0, off - rise.time())) : 0;
-        double time = cut ? off - rise.time() : fall;
-        Ramp diode = ramp(landing, end, time, offResistance, supply.resetGrowth());
-        IdleRing ring = cut
-                ? IdleRing.none(supply.swing())
-                : IdleRing.from(this, supply.idle(), supply.idle() + supply.ring(), off - rise.time() - fall);
-        SoftRecovery recovery = cut ? SoftRecovery.after(landing, end, time, recoveryTime) : SoftRecovery.NONE;
-        return new CellCycle(on, rise, amplitude(supply.source(), peak) / impedance, diode, ring, recovery);
+    /** Time in which a reset voltage takes a current down to zero [s]. */
+    double fallTime(double current, double reset) {
+        return inductance * current / (reset + 0.5 * offResistance * current);
     }
 
-    /** The current is too small to lift the node to the diode: the node swings up and down again. */
-    private CellCycle swinging(double source, Ramp on, OffTime offTime) {
-        double peak = on.to();
-        double amplitude = amplitude(source, peak);
-        double crest = source + amplitude;
-        NodeRise rise = NodeRise.of(this, source, crest, peak, 0);
-        IdleRing ring =
-                IdleRing.from(this, source, crest, Math.max(0, offTime.after(rise.time(), on.time()) - rise.time()));
-        return new CellCycle(on, rise, amplitude / impedance, Ramp.NONE, ring, SoftRecovery.NONE);
-    }
-
-    private double currentFalling(double from, double reset, double time) {
+    /** Current after a reset voltage has taken it down for a time [A]. */
+    double currentFalling(double from, double reset, double time) {
         double damping = 0.5 * offResistance * time / inductance;
         return (from * (1 - damping) - reset * time / inductance) / (1 + damping);
     }
 
-    /** A voltage that drives less and less bends the ramp as resistance does. */
-    private Ramp ramp(double from, double to, double time, double resistance, double droop) {
-        double bend = from == to ? 0 : droop / (to - from);
-        return new Ramp(from, to, Math.max(0, time), (resistance + bend) / inductance);
+    /** Decay of the ramp while the switch conducts, under a voltage that falls by so much [V]; in [1/s]. */
+    double onDecay(double from, double to, double droop) {
+        return decay(from, to, onResistance, droop);
     }
 
-    /** The on-time was too short to turn a negative current round: the body diode carries on. */
-    private static CellCycle resting(Ramp on, double off) {
-        return new CellCycle(on, NodeRise.NONE, 0, Ramp.NONE, new IdleRing(off, 0, 0, 0, 0), SoftRecovery.NONE);
+    /** Decay of the ramp while the diode conducts, under a voltage that grows by so much [V]; in [1/s]. */
+    double offDecay(double from, double to, double growth) {
+        return decay(from, to, offResistance, growth);
+    }
+
+    /** A voltage that drives less and less bends the ramp as resistance does. */
+    private double decay(double from, double to, double resistance, double droop) {
+        double bend = from == to ? 0 : droop / (to - from);
+        return (resistance + bend) / inductance;
     }
 }

@@ -110,10 +110,7 @@ public record Losses(
 
     /** All parts together [W]. */
     public double total() {
-        double total = 0;
-        for (double part : parts().values()) {
-            total += part;
-        }
-        return total;
+        double before = filter + bridge + capacitors + bleeder + bias;
+        return before + inductor() + powerSwitch() + snubber + sense + diode() + output;
     }
 }
