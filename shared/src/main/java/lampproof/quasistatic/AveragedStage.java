@@ -164,7 +164,7 @@ final class AveragedStage {
         if (bus <= Dimming.FULL_CURRENT_FROM) {
             waking.sleep();
         } else if (through == 0) {
-            waking.step(bus, followed, over, setPoint, fine);
+            waking.step(bus, followed, over, setPoint, startCurrent, fine);
         }
         return waking.certain() && waking.closed();
     }

@@ -7,7 +7,8 @@ import lampproof.design.Driver;
  * The inductor current of a step-up converter in the first cycles after its bus has come up, step by step.
  *
  * <p>A firing dimmer wakes the cell at one certain moment and lifts the bus past the output a few cycles later, so what flows
- * then is no mean over all moments. Each cycle is a straight rise and fall; the swing of the node between them is neglected.
+ * then is no mean over all moments. Each cycle is a straight rise and fall, begun with the current that the swing of the
+ * node leaves in a cycle of the same bus that repeats itself.
  */
 final class WakingCell {
 
@@ -66,18 +67,19 @@ final class WakingCell {
      * @param followed bus voltage that a shaped reference follows [V]
      * @param over bus voltage less that at which the diode conducts [V]
      * @param setPoint on-time [s] or peak current [A]
+     * @param swung current that the swing of the node has left when the switch closes [A]
      * @param time length of the step [s]
      */
-    void step(double bus, double followed, double over, double setPoint, double time) {
+    void step(double bus, double followed, double over, double setPoint, double swung, double time) {
         if (!awake) {
             awake = true;
-            close();
+            close(0);
         }
         since += time;
         if (closed) {
             conduct(bus, followed, setPoint, time);
         } else {
-            fall(over, time);
+            fall(over, swung, time);
         }
     }
 
@@ -92,21 +94,22 @@ final class WakingCell {
         }
     }
 
-    private void fall(double over, double time) {
+    private void fall(double over, double swung, double time) {
         if (current > 0) {
             current = Math.max(0, current + time * over / cell.inductance());
             conduction = current > 0 ? Double.POSITIVE_INFINITY : since;
         }
         if (since + 0.5 * time >= rule.offTime().after(conduction, onTime)) {
-            close();
+            close(current > 0 ? current : swung);
         }
     }
 
-    private void close() {
+    private void close(double from) {
         closed = true;
         since = 0;
         voltSeconds = 0;
-        start = current;
+        start = from;
+        current = from;
         cycles++;
     }
 }

@@ -73,7 +73,7 @@ class WakingCellTest {
 
     private static void step(WakingCell cell, Driver driver, double setPoint, double time) {
         for (double t = 0; t < time; t += STEP) {
-            cell.step(BUS, driver.line().crest(), -RESET, setPoint, STEP);
+            cell.step(BUS, driver.line().crest(), -RESET, setPoint, 0, STEP);
         }
     }
 }
