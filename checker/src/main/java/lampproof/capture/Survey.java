@@ -43,9 +43,9 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
         MeanProduct power =
                 both ? pass.add(new MeanProduct(Window.of(span), pass.channel(voltage), pass.channel(current))) : null;
         Sampling.Steps steps = new Sampling.Steps();
-        Reading reading = table.rows(pass.columns(), (time, values) -> {
-                    steps.next(time);
-                    pass.row(time, values);
+        Reading reading = table.rows(pass.columns(), block -> {
+                    steps.add(block);
+                    pass.block(block);
                 })
                 .requireSound();
         Map<String, Measured> frequencies = new HashMap<>();

@@ -38,18 +38,33 @@ final class Bins {
         return count;
     }
 
-    void add(Piece piece) {
+    void add(Pieces pieces) {
+        int point = pieces.first();
+        while (done < count && point < pieces.last()) {
+            Pieces inside = pieces.before(edge, point);
+            take(inside);
+            point = inside.last();
+            if (point < pieces.last()) {
+                add(pieces.piece(point++));
+            }
+        }
+    }
+
+    private void take(Pieces inside) {
+        area += inside.area(channel);
+        low = Math.min(low, inside.lowest(channel));
+        high = Math.max(high, inside.highest(channel));
+    }
+
+    /** Takes a piece at whose end one bin or several are over. */
+    private void add(Piece piece) {
         double from = piece.start();
         while (done < count && piece.end() >= edge) {
             part(piece, from, edge);
             from = Math.max(from, edge);
             close();
         }
-        if (from == piece.start()) {
-            take(piece.width(), piece.from(channel), piece.to(channel));
-        } else {
-            part(piece, from, piece.end());
-        }
+        part(piece, from, piece.end());
     }
 
     /** Closes a last bin that only rounding kept open. */

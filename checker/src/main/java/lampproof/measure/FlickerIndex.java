@@ -33,9 +33,9 @@ public final class FlickerIndex extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
+    protected void add(Pieces pieces) {
         if (bins.count() <= MOST) {
-            bins.add(piece);
+            bins.add(pieces);
         }
     }
 

@@ -44,8 +44,8 @@ public final class FundamentalFrequency extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     @Override

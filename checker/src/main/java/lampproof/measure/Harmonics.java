@@ -47,14 +47,22 @@ public final class Harmonics extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        double from = piece.from(channel);
-        double to = piece.to(channel);
-        if (piece.between() == Between.SAMPLED) {
-            narrow.pulse(piece.start(), from * piece.width() / 2);
-            narrow.pulse(piece.end(), to * piece.width() / 2);
-        } else if (narrow.narrow(piece.width())) {
-            narrow.line(piece.start(), from, piece.end(), to);
+    protected void add(Pieces pieces) {
+        if (pieces.between() == Between.SAMPLED) {
+            pieces.each(this::sampled);
+        } else {
+            pieces.each(this::straight);
+        }
+    }
+
+    private void sampled(Piece piece) {
+        narrow.pulse(piece.start(), piece.from(channel) * piece.width() / 2);
+        narrow.pulse(piece.end(), piece.to(channel) * piece.width() / 2);
+    }
+
+    private void straight(Piece piece) {
+        if (narrow.narrow(piece.width())) {
+            narrow.line(piece.start(), piece.from(channel), piece.end(), piece.to(channel));
         } else {
             wide(piece);
         }

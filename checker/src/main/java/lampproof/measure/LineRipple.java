@@ -24,8 +24,8 @@ public final class LineRipple extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     @Override

@@ -39,8 +39,8 @@ public final class PeriodMeans extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     /** The mean over the last period. */

@@ -32,8 +32,8 @@ public final class PhaseMeans extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     /** The number of whole periods. */

@@ -20,10 +20,10 @@ public final class PowerFactor extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        power.add(piece);
-        voltage.add(piece);
-        current.add(piece);
+    protected void add(Pieces pieces) {
+        power.add(pieces);
+        voltage.add(pieces);
+        current.add(pieces);
     }
 
     @Override

@@ -22,8 +22,8 @@ final class RunningMean {
         return bins.count() < PARTS ? "the window does not suit the running mean" : "";
     }
 
-    void add(Piece piece) {
-        bins.add(piece);
+    void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     void end() {

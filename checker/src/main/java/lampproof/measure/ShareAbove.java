@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The share of the window in which a channel is above a level [-]. */
-public final class ShareAbove extends Measurement {
+public final class ShareAbove extends PieceByPiece {
 
     private final Channel channel;
     private final double level;

@@ -37,21 +37,18 @@ final class RawBytes implements RawValues {
         long most = head.points().orElse(Long.MAX_VALUE);
         lines.ready(2 * size);
         ByteBuffer bytes = ByteBuffer.wrap(lines.bytes()).order(order());
-        int[] offsets = chosen.stream()
-                .mapToInt(s -> width.scale() + width.value() * (s.column() - 1))
-                .toArray();
-        double[] numbers = new double[offsets.length + 1];
+        double[][] columns = new double[chosen.size() + 1][new Block(chosen.size()).room()];
         long row = 0;
         while (row < most && lines.ready(size)) {
-            int count = (int) Math.min(most - row, lines.withinReach() / size);
-            for (int i = 0; i < count; i++) {
-                int at = lines.position() + i * size;
-                numbers[0] = time(bytes, at);
-                for (int k = 0; k < offsets.length; k++) {
-                    numbers[k + 1] = value(bytes, at + offsets[k], width.value());
-                }
-                rows.row(++row, numbers);
+            int within = Math.min(columns[0].length, lines.withinReach() / size);
+            int count = (int) Math.min(most - row, within);
+            times(bytes, columns[0], count);
+            for (int i = 0; i < chosen.size(); i++) {
+                int offset = width.scale() + width.value() * (chosen.get(i).column() - 1);
+                column(bytes, lines.position() + offset, width.value(), columns[i + 1], count);
             }
+            rows.rows(row, columns, count);
+            row += count;
             lines.take(count * size);
         }
         judge(row, rows);
@@ -85,13 +82,19 @@ final class RawBytes implements RawValues {
         }
     }
 
-    private double time(ByteBuffer bytes, int at) {
-        double time = value(bytes, at, width.scale());
-        return width.signMarks() ? Math.abs(time) : time;
+    private void times(ByteBuffer bytes, double[] into, int count) {
+        column(bytes, lines.position(), width.scale(), into, count);
+        for (int i = 0; width.signMarks() && i < count; i++) {
+            into[i] = Math.abs(into[i]);
+        }
     }
 
-    private static double value(ByteBuffer bytes, int at, int width) {
-        return width == Double.BYTES ? bytes.getDouble(at) : bytes.getFloat(at);
+    /** The values of a vector in successive rows, from the place of its first one. */
+    private void column(ByteBuffer bytes, int first, int width, double[] into, int count) {
+        for (int i = 0; i < count; i++) {
+            int at = first + i * size;
+            into[i] = width == Double.BYTES ? bytes.getDouble(at) : bytes.getFloat(at);
+        }
     }
 
     /** The order of bytes in which the first times make sense; the usual one in doubt. */
@@ -103,10 +106,12 @@ final class RawBytes implements RawValues {
 
     private boolean sensible(ByteOrder order) {
         ByteBuffer bytes = ByteBuffer.wrap(lines.bytes()).order(order);
-        int rows = Math.min(2, lines.withinReach() / size);
+        double[] times = new double[2];
+        int rows = Math.min(times.length, lines.withinReach() / size);
+        times(bytes, times, rows);
         double before = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < rows; i++) {
-            double time = time(bytes, lines.position() + i * size);
+            double time = times[i];
             boolean possible = time == 0 || (Math.abs(time) > SHORTEST_TIME && Math.abs(time) < LONGEST_TIME);
             if (!possible || time < before) {
                 return false;

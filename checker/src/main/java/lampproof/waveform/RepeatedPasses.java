@@ -16,7 +16,7 @@ final class RepeatedPasses {
     }
 
     /** Makes the pass once more. */
-    Reading again(RowSink sink) throws IOException {
+    Reading again(BlockSink sink) throws IOException {
         store.replay(sink);
         return reading;
     }
@@ -26,16 +26,16 @@ final class RepeatedPasses {
      *
      * @param most bytes that there may be
      */
-    RowSink remembering(List<Signal> chosen, long most, RowSink sink) {
+    BlockSink remembering(List<Signal> chosen, long most, BlockSink sink) {
         reading = null;
         signals = List.copyOf(chosen);
         store = store == null ? RowStore.open(chosen, most).orElse(null) : null;
         RowStore rows = store;
         return rows == null
                 ? sink
-                : (time, values) -> {
-                    rows.row(time, values);
-                    sink.row(time, values);
+                : block -> {
+                    rows.block(block);
+                    sink.block(block);
                 };
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Span;
 import lampproof.waveform.WaveformFile;
 import org.junit.jupiter.api.Test;
@@ -214,15 +215,17 @@ class MeasuringFieldCasesTest {
     }
 
     private static void squareAndSine(MeasuringPass pass, double level) {
+        BlockWriter rows = new BlockWriter(2, pass);
         for (int k = 0; k <= 20_000; k++) {
             double t = k * 1e-6;
             double v = 325 * Math.sin(W * t);
             if (k % 10_000 == 0) {
-                pass.row(t, new double[] {v, k == 10_000 ? level : -level});
-                pass.row(t, new double[] {v, k == 10_000 ? -level : level});
+                rows.row(t, new double[] {v, k == 10_000 ? level : -level});
+                rows.row(t, new double[] {v, k == 10_000 ? -level : level});
             } else {
-                pass.row(t, new double[] {v, k < 10_000 ? level : -level});
+                rows.row(t, new double[] {v, k < 10_000 ? level : -level});
             }
         }
+        rows.end();
     }
 }

@@ -40,13 +40,13 @@ class LongFilesTest {
                 .isEqualTo(span);
         WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), raw(ROWS)));
         assertThat(raw.span()).isEqualTo(span);
-        assertThat(raw.rows(List.of("v"), (time, values) -> {}).span()).isEqualTo(span);
+        assertThat(raw.rows(List.of("v"), block -> {}).span()).isEqualTo(span);
     }
 
     @Test
     void rowsBehindThosePromisedAreAFault() throws IOException {
         WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), raw(ROWS - 10)));
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> raw.rows(List.of("v"), (time, values) -> {}))
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> raw.rows(List.of("v"), block -> {}))
                 .hasMessage("long.raw: behind the points that the head promises stands more, and no other plot;"
                         + " run it again");
     }
