@@ -72,21 +72,28 @@ public final class MappedTable implements Waveforms {
 
     @Override
     public Span span() {
-        return rows(mappings.stream().map(this::name).toList(), block -> {}).span();
+        return late()
+                ? rows(mappings.stream().map(this::name).toList(), block -> {}).span()
+                : file.span();
     }
 
     @Override
     public Reading rows(List<String> names, BlockSink sink) {
         List<Mapping> wanted = names.stream().map(this::mapping).toList();
         List<String> columns = wanted.stream().map(Mapping::column).toList();
-        BlockSink scaled = new ScaledBlocks(wanted, sink);
-        if (mappings.stream().allMatch(mapping -> mapping.delay() == 0)) {
+        BlockSink scaled = wanted.stream().allMatch(Mapping::asItIs) ? sink : new ScaledBlocks(wanted, sink);
+        if (!late()) {
             return file.rows(columns, scaled);
         }
         AlignedRows aligned = new AlignedRows(wanted, mappings, scaled);
         Reading reading = file.rows(columns, aligned);
         aligned.end();
         return new Reading(reading.file(), aligned.count(), aligned.span(), reading.remarks());
+    }
+
+    /** Whether a column shows what happened later than others do. */
+    private boolean late() {
+        return mappings.stream().anyMatch(mapping -> mapping.delay() != 0);
     }
 
     private Mapping mapping(String name) {

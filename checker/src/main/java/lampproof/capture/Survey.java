@@ -2,6 +2,7 @@ package lampproof.capture;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lampproof.measure.FundamentalFrequency;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
@@ -48,8 +49,9 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
                     pass.block(block);
                 })
                 .requireSound();
-        Map<String, Measured> frequencies = new HashMap<>();
-        fits.forEach((quantity, fit) -> frequencies.put(quantity, fit.result()));
+        Map<String, Measured> frequencies = fits.entrySet().parallelStream()
+                .collect(Collectors.toUnmodifiableMap(
+                        Map.Entry::getKey, fit -> fit.getValue().result()));
         return new Survey(
                 reading,
                 steps.over(reading.span()),

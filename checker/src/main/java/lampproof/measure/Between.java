@@ -7,9 +7,16 @@ public enum Between {
         @Override
         double areaOfProduct(double[] times, double[] a, double[] b, int first, int last) {
             double sum = 0;
-            for (int i = first; i < last; i++) {
-                double product = 2 * a[i] * b[i] + a[i] * b[i + 1] + a[i + 1] * b[i] + 2 * a[i + 1] * b[i + 1];
-                sum += (times[i + 1] - times[i]) * product;
+            double time = times[first];
+            double a0 = a[first];
+            double b0 = b[first];
+            for (int i = first + 1; i <= last; i++) {
+                double a1 = a[i];
+                double b1 = b[i];
+                sum += (times[i] - time) * ((2 * a0 + a1) * b0 + (a0 + 2 * a1) * b1);
+                time = times[i];
+                a0 = a1;
+                b0 = b1;
             }
             return sum / 6;
         }

@@ -29,7 +29,7 @@ public final class FlickerIndex extends Measurement {
      */
     public FlickerIndex(Window window, Channel light, double runningMean) {
         super(window);
-        bins = new Bins(window, light, runningMean / PARTS, (mean, low, high) -> parts.addElement(mean));
+        bins = new Bins(window, light, runningMean / PARTS, parts::addElement);
     }
 
     @Override

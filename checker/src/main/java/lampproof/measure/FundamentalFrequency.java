@@ -40,7 +40,7 @@ public final class FundamentalFrequency extends Measurement {
         this.lowest = lowest;
         this.highest = highest;
         width = 1 / highest / BINS_PER_PERIOD;
-        bins = new Bins(window, channel, width, (mean, low, high) -> store(mean));
+        bins = new Bins(window, channel, width, this::store);
     }
 
     @Override

@@ -28,8 +28,8 @@ final class Gauges {
         }
     }
 
-    /** Waits until every measurement has taken what it was fed with. */
-    void settle() {
+    /** Waits until every measurement has taken what it was fed with; several may ask for their results at once. */
+    synchronized void settle() {
         running.forEach(ForkJoinTask::join);
         running.clear();
     }

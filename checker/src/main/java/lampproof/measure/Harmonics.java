@@ -51,13 +51,25 @@ public final class Harmonics extends Measurement {
         if (pieces.between() == Between.SAMPLED) {
             pieces.each(this::sampled);
         } else {
-            pieces.each(this::straight);
+            straight(pieces);
         }
     }
 
     private void sampled(Piece piece) {
         narrow.pulse(piece.start(), piece.from(channel) * piece.width() / 2);
         narrow.pulse(piece.end(), piece.to(channel) * piece.width() / 2);
+    }
+
+    private void straight(Pieces pieces) {
+        double[] times = pieces.times();
+        double[] levels = pieces.levels(channel);
+        int point = pieces.first();
+        while (point < pieces.last()) {
+            point = narrow.slivers(times, levels, point, pieces.last());
+            if (point < pieces.last()) {
+                straight(pieces.piece(point++));
+            }
+        }
     }
 
     private void straight(Piece piece) {

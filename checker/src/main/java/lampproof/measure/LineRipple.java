@@ -36,7 +36,7 @@ public final class LineRipple extends Measurement {
                 : Measured.of(largest - smallest);
     }
 
-    private void bin(double mean, double low, double high) {
+    private void bin(double mean) {
         smallest = Math.min(smallest, mean);
         largest = Math.max(largest, mean);
     }

@@ -69,9 +69,13 @@ public final class Pieces {
     public double area(Channel channel) {
         double[] times = points.times();
         double[] level = levels(channel);
+        double time = times[first];
+        double from = level[first];
         double sum = 0;
-        for (int i = first; i < last; i++) {
-            sum += (times[i + 1] - times[i]) * (level[i] + level[i + 1]);
+        for (int i = first + 1; i <= last; i++) {
+            sum += (times[i] - time) * (from + level[i]);
+            time = times[i];
+            from = level[i];
         }
         return sum / 2;
     }

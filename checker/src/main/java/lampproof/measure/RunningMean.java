@@ -14,7 +14,7 @@ final class RunningMean {
 
     RunningMean(Window window, Channel channel, double stretch, DoubleConsumer mean) {
         this.mean = mean;
-        bins = new Bins(window, channel, stretch / PARTS, (part, low, high) -> part(part));
+        bins = new Bins(window, channel, stretch / PARTS, this::part);
     }
 
     /** Why there is no running mean over the window; empty when there is one. */
