@@ -1,5 +1,6 @@
 package lampproof.measure;
 
+import java.util.Arrays;
 import org.hipparchus.complex.Complex;
 
 /**
@@ -21,6 +22,7 @@ public final class Harmonics extends Measurement {
     private final PhaseMoments narrow;
     private final double[] real = new double[HIGHEST_ORDER + 1];
     private final double[] imaginary = new double[HIGHEST_ORDER + 1];
+    private final Complex[] amplitudes = new Complex[HIGHEST_ORDER + 1];
 
     /**
      * Measures the harmonics of a channel.
@@ -41,13 +43,17 @@ public final class Harmonics extends Measurement {
 
     /** The complex amplitude of one order; its argument is the phase against a cosine at time zero [rad]. */
     public Complex amplitude(int order) {
-        return new Complex(real[order], imaginary[order])
-                .add(narrow.integral(order))
-                .multiply(2 / window().length());
+        if (amplitudes[order] == null) {
+            amplitudes[order] = new Complex(real[order], imaginary[order])
+                    .add(narrow.integral(order))
+                    .multiply(2 / window().length());
+        }
+        return amplitudes[order];
     }
 
     @Override
     protected void add(Pieces pieces) {
+        Arrays.fill(amplitudes, null);
         if (pieces.between() == Between.SAMPLED) {
             pieces.each(this::sampled);
         } else {

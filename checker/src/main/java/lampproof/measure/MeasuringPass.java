@@ -18,12 +18,24 @@ import lampproof.waveform.Waveforms;
  */
 public final class MeasuringPass implements BlockSink {
 
-    /**
-     * What a channel is made of: columns with their gains, and an offset.
-     *
-     * @param terms place of each column among those of the pass, and its gain
-     */
-    private record Source(Map<Integer, Double> terms, double offset) {
+    /** What a channel is made of: columns with their gains, and an offset. */
+    private static final class Source {
+        private final Map<Integer, Double> terms;
+        private final double offset;
+
+        /**
+         * Joins columns.
+         *
+         * @param terms place of each column among those of the pass, and its gain
+         */
+        Source(Map<Integer, Double> terms, double offset) {
+            this.terms = terms;
+            this.offset = offset;
+        }
+
+        boolean same(Source other) {
+            return terms.equals(other.terms) && offset == other.offset;
+        }
 
         /** Writes the levels that rows have into an array, from a place on. */
         void write(Block block, double[] into, int first) {
@@ -73,11 +85,19 @@ public final class MeasuringPass implements BlockSink {
     public Channel channel(String name, Map<String, Double> gains, double offset) {
         Map<Integer, Double> terms = new LinkedHashMap<>();
         gains.forEach((signal, gain) -> terms.put(column(signal), gain));
-        Source source = new Source(terms, offset);
-        if (!sources.contains(source)) {
+        return new Channel(place(new Source(terms, offset)), name);
+    }
+
+    /** The place of a source among those of the pass; one that is there already serves again. */
+    private int place(Source source) {
+        int place = 0;
+        while (place < sources.size() && !sources.get(place).same(source)) {
+            place++;
+        }
+        if (place == sources.size()) {
             sources.add(source);
         }
-        return new Channel(sources.indexOf(source), name);
+        return place;
     }
 
     /** Has a measurement fed. */

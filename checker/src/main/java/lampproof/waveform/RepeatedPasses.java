@@ -6,13 +6,13 @@ import java.util.List;
 /** Remembers the rows of a first pass for further passes over the same signals. */
 final class RepeatedPasses {
 
-    private List<Signal> signals = List.of();
+    private List<Integer> columns = List.of();
     private RowStore store;
     private Reading reading;
 
     /** Whether a pass over some signals can be had without the file. */
     boolean holds(List<Signal> chosen) {
-        return reading != null && signals.equals(chosen);
+        return reading != null && columns.equals(columns(chosen));
     }
 
     /** Makes the pass once more. */
@@ -28,7 +28,7 @@ final class RepeatedPasses {
      */
     BlockSink remembering(List<Signal> chosen, long most, BlockSink sink) {
         reading = null;
-        signals = List.copyOf(chosen);
+        columns = columns(chosen);
         store = store == null ? RowStore.open(chosen, most).orElse(null) : null;
         RowStore rows = store;
         return rows == null
@@ -42,5 +42,9 @@ final class RepeatedPasses {
     /** Ends the pass that was remembered. */
     void ended(Reading result) {
         reading = store != null && store.complete() ? result : null;
+    }
+
+    private static List<Integer> columns(List<Signal> signals) {
+        return signals.stream().map(Signal::column).toList();
     }
 }
