@@ -49,6 +49,7 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
                     pass.block(block);
                 })
                 .requireSound();
+        // A fit takes some milliseconds: side by side.
         Map<String, Measured> frequencies = fits.entrySet().parallelStream()
                 .collect(Collectors.toUnmodifiableMap(
                         Map.Entry::getKey, fit -> fit.getValue().result()));

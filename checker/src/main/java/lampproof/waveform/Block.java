@@ -36,11 +36,6 @@ public final class Block {
         return times;
     }
 
-    /** Number of signals in a row. */
-    public int signals() {
-        return values.length;
-    }
-
     /** The values of a signal, in the order chosen [SI base unit]. Only the first {@link #count} count. */
     public double[] values(int signal) {
         return values[signal];

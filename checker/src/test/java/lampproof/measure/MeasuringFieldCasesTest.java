@@ -209,6 +209,24 @@ class MeasuringFieldCasesTest {
         assertThat(fast.result().value()).isCloseTo(0.020, within(4e-4));
     }
 
+    /** A ramp of 20 000 pieces, its window cut out of the middle of two of them: integrals of t and of its square. */
+    @Test
+    void aWindowMayBeginAndEndWithinPiecesFarApart() {
+        double start = 0.50003;
+        double end = 1.70007;
+        Window window = Window.of(start, end);
+        MeasuringPass pass = new MeasuringPass();
+        Channel ramp = pass.channel("v");
+        Mean mean = pass.add(new Mean(window, ramp));
+        RootMeanSquare rms = pass.add(new RootMeanSquare(window, ramp));
+        PeakToPeak swing = pass.add(new PeakToPeak(window, ramp));
+        Wave.run(pass, 0, 2, 20_000, List.of(t -> t));
+        assertThat(mean.result().value()).isCloseTo((start + end) / 2, within(1e-12));
+        double square = (Math.pow(end, 3) - Math.pow(start, 3)) / 3 / (end - start);
+        assertThat(rms.result().value()).isCloseTo(Math.sqrt(square), within(1e-12));
+        assertThat(swing.result().value()).isCloseTo(end - start, within(1e-12));
+    }
+
     /** A triangle between -1 and 1 of period 1. */
     private static double triangle(double x) {
         return 4 * Math.abs(x - Math.floor(x + 0.5)) - 1;
