@@ -2,14 +2,16 @@ package lampproof.capture;
 
 import java.util.ArrayList;
 import java.util.List;
-import lampproof.waveform.RowSink;
+import lampproof.waveform.Block;
+import lampproof.waveform.BlockSink;
+import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Span;
 
 /**
  * Takes the delays out of columns: the value of a moment is the one that a late column shows later, on a straight line
  * between its points. Moments for which a column has no value yet, or no more, are left out.
  */
-final class AlignedRows implements RowSink {
+final class AlignedRows implements BlockSink {
 
     private static final int TRIM = 4096;
 
@@ -19,7 +21,7 @@ final class AlignedRows implements RowSink {
     private final double least;
     private final double most;
     private final int[] cursors;
-    private final RowSink sink;
+    private final BlockWriter writer;
     private final List<Row> held = new ArrayList<>();
 
     private int next;
@@ -32,12 +34,17 @@ final class AlignedRows implements RowSink {
      *
      * @param all every mapping, so that each pass covers the same moments whatever it wants
      */
-    AlignedRows(List<Mapping> wanted, List<Mapping> all, RowSink sink) {
+    AlignedRows(List<Mapping> wanted, List<Mapping> all, BlockSink sink) {
         delays = wanted.stream().mapToDouble(Mapping::delay).toArray();
         least = Math.min(0, all.stream().mapToDouble(Mapping::delay).min().orElse(0));
         most = Math.max(0, all.stream().mapToDouble(Mapping::delay).max().orElse(0));
         cursors = new int[delays.length];
-        this.sink = sink;
+        writer = new BlockWriter(delays.length, sink);
+    }
+
+    /** Hands on the moments that still wait. */
+    void end() {
+        writer.end();
     }
 
     long count() {
@@ -49,7 +56,11 @@ final class AlignedRows implements RowSink {
     }
 
     @Override
-    public void row(double time, double[] values) {
+    public void block(Block block) {
+        block.each(this::row);
+    }
+
+    private void row(double time, double[] values) {
         held.add(new Row(time, values.clone()));
         while (next < held.size() && held.get(next).time() + most <= time) {
             emit(held.get(next++).time());
@@ -67,7 +78,7 @@ final class AlignedRows implements RowSink {
         }
         start = count++ == 0 ? time : start;
         end = time;
-        sink.row(time, aligned);
+        writer.row(time, aligned);
     }
 
     private double at(double time, int column) {

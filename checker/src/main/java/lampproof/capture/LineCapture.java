@@ -40,6 +40,8 @@ final class LineCapture {
     private final int highestOrder;
     private final Harmonics ofVoltage;
     private final Harmonics ofCurrent;
+    private final RootMeanSquare rmsVoltage;
+    private final RootMeanSquare rmsCurrent;
     private final Runnable basics;
     private final LineFlow flow;
     private final Peak highest;
@@ -67,6 +69,8 @@ final class LineCapture {
         lowest = pass.add(new Trough(window, leading));
         ofVoltage = voltage ? spectrum(Quantity.LINE_VOLTAGE) : null;
         ofCurrent = current ? spectrum(Quantity.LINE_CURRENT) : null;
+        rmsVoltage = voltage ? rms(Quantity.LINE_VOLTAGE) : null;
+        rmsCurrent = current ? rms(Quantity.LINE_CURRENT) : null;
         basics = basics();
         flow = voltage && current ? flow() : null;
     }
@@ -97,12 +101,15 @@ final class LineCapture {
         return pass.add(new Harmonics(window, channel(quantity), frequency.present() ? frequency.value() : 1));
     }
 
+    private RootMeanSquare rms(Quantity quantity) {
+        return pass.add(new RootMeanSquare(window, channel(quantity)));
+    }
+
     /** Prepares what needs no spectrum; the answer adds the figures once the pass is over. */
     private Runnable basics() {
         List<Runnable> figuresToAdd = new ArrayList<>();
         if (voltage) {
-            RootMeanSquare rms = pass.add(new RootMeanSquare(window, channel(Quantity.LINE_VOLTAGE)));
-            figuresToAdd.add(() -> add("line.voltage.rms", "V", steady(rms.result())));
+            figuresToAdd.add(() -> add("line.voltage.rms", "V", steady(rmsVoltage.result())));
         }
         if (current) {
             figuresToAdd.add(current());
@@ -115,26 +122,26 @@ final class LineCapture {
 
     private Runnable current() {
         Channel channel = channel(Quantity.LINE_CURRENT);
-        Channel reversed = pass.channel(Quantity.LINE_CURRENT.word(), -1);
         Window all = Window.of(sampling.span());
-        RootMeanSquare rms = pass.add(new RootMeanSquare(window, channel));
         RootMeanSquare first = pass.add(new RootMeanSquare(window.firstPeriod(), channel));
         RootMeanSquare last = pass.add(new RootMeanSquare(window.lastPeriod(), channel));
         Peak peak = pass.add(new Peak(window, channel));
-        Peak peakReversed = pass.add(new Peak(window, reversed));
+        Trough trough = pass.add(new Trough(window, channel));
         Peak inrush = pass.add(new Peak(all, channel));
-        Peak inrushReversed = pass.add(new Peak(all, reversed));
+        Trough inrushBelow = pass.add(new Trough(all, channel));
         return () -> {
-            add("line.current.rms", "A", steady(rms.result()));
-            add("line.current.peak", "A", peak.result().with(peakReversed.result(), Math::max));
+            add("line.current.rms", "A", steady(rmsCurrent.result()));
+            add("line.current.peak", "A", magnitude(peak, trough));
             add(
                     "line.current.inrush",
                     "A",
-                    inrush.result()
-                            .with(inrushReversed.result(), Math::max)
-                            .noted("greatest magnitude in the whole record"));
+                    magnitude(inrush, inrushBelow).noted("greatest magnitude in the whole record"));
             remarkUnsteady(first.result(), last.result());
         };
+    }
+
+    private static Measured magnitude(Peak highest, Trough lowest) {
+        return highest.result().with(lowest.result(), (high, low) -> Math.max(high, -low));
     }
 
     private void remarkUnsteady(Measured first, Measured last) {
@@ -147,16 +154,14 @@ final class LineCapture {
     }
 
     private Runnable power() {
-        Channel v = channel(Quantity.LINE_VOLTAGE);
-        Channel i = channel(Quantity.LINE_CURRENT);
-        MeanProduct power = pass.add(new MeanProduct(window, v, i));
-        PowerFactor factor = pass.add(new PowerFactor(window, v, i));
+        MeanProduct power =
+                pass.add(new MeanProduct(window, channel(Quantity.LINE_VOLTAGE), channel(Quantity.LINE_CURRENT)));
         return () -> {
+            Measured factor = PowerFactor.of(power.result(), rmsVoltage.result(), rmsCurrent.result());
             add("line.power.mean", "W", steady(power.result()));
-            Measured apparent =
-                    factor.result().then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
+            Measured apparent = factor.then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
             add("line.power.apparent", "VA", steady(apparent));
-            add("line.power_factor", "1", steady(factor.result()));
+            add("line.power_factor", "1", steady(factor));
         };
     }
 

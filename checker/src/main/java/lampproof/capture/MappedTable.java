@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.spec.Nearest;
+import lampproof.waveform.BlockSink;
 import lampproof.waveform.Reading;
-import lampproof.waveform.RowSink;
 import lampproof.waveform.Signal;
 import lampproof.waveform.Span;
 import lampproof.waveform.WaveformFile;
@@ -72,33 +72,28 @@ public final class MappedTable implements Waveforms {
 
     @Override
     public Span span() {
-        return rows(mappings.stream().map(this::name).toList(), (time, values) -> {})
-                .span();
+        return late()
+                ? rows(mappings.stream().map(this::name).toList(), block -> {}).span()
+                : file.span();
     }
 
     @Override
-    public Reading rows(List<String> names, RowSink sink) {
+    public Reading rows(List<String> names, BlockSink sink) {
         List<Mapping> wanted = names.stream().map(this::mapping).toList();
         List<String> columns = wanted.stream().map(Mapping::column).toList();
-        RowSink scaled = scaled(wanted, sink);
-        if (mappings.stream().allMatch(mapping -> mapping.delay() == 0)) {
+        BlockSink scaled = wanted.stream().allMatch(Mapping::asItIs) ? sink : new ScaledBlocks(wanted, sink);
+        if (!late()) {
             return file.rows(columns, scaled);
         }
         AlignedRows aligned = new AlignedRows(wanted, mappings, scaled);
         Reading reading = file.rows(columns, aligned);
+        aligned.end();
         return new Reading(reading.file(), aligned.count(), aligned.span(), reading.remarks());
     }
 
-    private static RowSink scaled(List<Mapping> wanted, RowSink sink) {
-        double[] gains = wanted.stream().mapToDouble(Mapping::gain).toArray();
-        double[] offsets = wanted.stream().mapToDouble(Mapping::offset).toArray();
-        double[] scaled = new double[gains.length];
-        return (time, values) -> {
-            for (int i = 0; i < scaled.length; i++) {
-                scaled[i] = gains[i] * values[i] + offsets[i];
-            }
-            sink.row(time, scaled);
-        };
+    /** Whether a column shows what happened later than others do. */
+    private boolean late() {
+        return mappings.stream().anyMatch(mapping -> mapping.delay() != 0);
     }
 
     private Mapping mapping(String name) {

@@ -16,6 +16,11 @@ public record Mapping(String quantity, String column, double gain, double offset
         return new Mapping(quantity, column, 1, 0, 0);
     }
 
+    /** Whether the column shows the quantity as it is, be it late. */
+    boolean asItIs() {
+        return gain == 1 && offset == 0;
+    }
+
     /** The same probe turned round. */
     public Mapping turned() {
         return new Mapping(quantity, column, -gain, 0 - offset, delay);

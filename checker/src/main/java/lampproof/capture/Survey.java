@@ -2,6 +2,7 @@ package lampproof.capture;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lampproof.measure.FundamentalFrequency;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
@@ -43,13 +44,15 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
         MeanProduct power =
                 both ? pass.add(new MeanProduct(Window.of(span), pass.channel(voltage), pass.channel(current))) : null;
         Sampling.Steps steps = new Sampling.Steps();
-        Reading reading = table.rows(pass.columns(), (time, values) -> {
-                    steps.next(time);
-                    pass.row(time, values);
+        Reading reading = table.rows(pass.columns(), block -> {
+                    steps.add(block);
+                    pass.block(block);
                 })
                 .requireSound();
-        Map<String, Measured> frequencies = new HashMap<>();
-        fits.forEach((quantity, fit) -> frequencies.put(quantity, fit.result()));
+        // A fit takes some milliseconds: side by side.
+        Map<String, Measured> frequencies = fits.entrySet().parallelStream()
+                .collect(Collectors.toUnmodifiableMap(
+                        Map.Entry::getKey, fit -> fit.getValue().result()));
         return new Survey(
                 reading,
                 steps.over(reading.span()),

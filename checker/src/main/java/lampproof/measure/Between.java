@@ -5,8 +5,20 @@ public enum Between {
     /** It runs straight, as a simulator draws it. Integrals are exact for straight lines. */
     STRAIGHT {
         @Override
-        double product(double a0, double a1, double b0, double b1) {
-            return (2 * a0 * b0 + a0 * b1 + a1 * b0 + 2 * a1 * b1) / 6;
+        double areaOfProduct(double[] times, double[] a, double[] b, int first, int last) {
+            double sum = 0;
+            double time = times[first];
+            double a0 = a[first];
+            double b0 = b[first];
+            for (int i = first + 1; i <= last; i++) {
+                double a1 = a[i];
+                double b1 = b[i];
+                sum += (times[i] - time) * ((2 * a0 + a1) * b0 + (a0 + 2 * a1) * b1);
+                time = times[i];
+                a0 = a1;
+                b0 = b1;
+            }
+            return sum / 6;
         }
     },
     /**
@@ -15,11 +27,15 @@ public enum Between {
      */
     SAMPLED {
         @Override
-        double product(double a0, double a1, double b0, double b1) {
-            return (a0 * b0 + a1 * b1) / 2;
+        double areaOfProduct(double[] times, double[] a, double[] b, int first, int last) {
+            double sum = 0;
+            for (int i = first; i < last; i++) {
+                sum += (times[i + 1] - times[i]) * (a[i] * b[i] + a[i + 1] * b[i + 1]);
+            }
+            return sum / 2;
         }
     };
 
-    /** The mean of the product of two waveforms over one piece, each given by its values at both ends. */
-    abstract double product(double a0, double a1, double b0, double b1);
+    /** The time integral of the product of two waveforms, given by their points, from one of the points to another. */
+    abstract double areaOfProduct(double[] times, double[] a, double[] b, int first, int last);
 }

@@ -1,5 +1,7 @@
 package lampproof.measure;
 
+import java.util.function.DoubleConsumer;
+
 /** Exact means and extremes of a channel over successive bins of one width, from the start of a window. */
 final class Bins {
 
@@ -17,13 +19,25 @@ final class Bins {
     private final double width;
     private final long count;
     private final Sink sink;
+    private final boolean extremes;
     private long done;
     private double edge;
     private double area;
     private double low = Double.POSITIVE_INFINITY;
     private double high = Double.NEGATIVE_INFINITY;
 
+    /** Cuts a channel into bins of which the means are wanted. */
+    Bins(Window window, Channel channel, double width, DoubleConsumer means) {
+        this(window, channel, width, (mean, low, high) -> means.accept(mean), false);
+    }
+
+    /** Cuts a channel into bins of which the extremes are wanted as well. */
     Bins(Window window, Channel channel, double width, Sink sink) {
+        this(window, channel, width, sink, true);
+    }
+
+    private Bins(Window window, Channel channel, double width, Sink sink, boolean extremes) {
+        this.extremes = extremes;
         this.channel = channel;
         this.width = width;
         this.sink = sink;
@@ -38,18 +52,35 @@ final class Bins {
         return count;
     }
 
-    void add(Piece piece) {
+    void add(Pieces pieces) {
+        int point = pieces.first();
+        while (done < count && point < pieces.last()) {
+            Pieces inside = pieces.before(edge, point);
+            take(inside);
+            point = inside.last();
+            if (point < pieces.last()) {
+                add(pieces.piece(point++));
+            }
+        }
+    }
+
+    private void take(Pieces inside) {
+        area += inside.area(channel);
+        if (extremes) {
+            low = Math.min(low, inside.lowest(channel));
+            high = Math.max(high, inside.highest(channel));
+        }
+    }
+
+    /** Takes a piece at whose end one bin or several are over. */
+    private void add(Piece piece) {
         double from = piece.start();
         while (done < count && piece.end() >= edge) {
             part(piece, from, edge);
             from = Math.max(from, edge);
             close();
         }
-        if (from == piece.start()) {
-            take(piece.width(), piece.from(channel), piece.to(channel));
-        } else {
-            part(piece, from, piece.end());
-        }
+        part(piece, from, piece.end());
     }
 
     /** Closes a last bin that only rounding kept open. */

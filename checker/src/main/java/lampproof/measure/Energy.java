@@ -15,8 +15,8 @@ public final class Energy extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        energy += piece.areaOfProduct(voltage, current);
+    protected void add(Pieces pieces) {
+        energy += pieces.areaOfProduct(voltage, current);
     }
 
     @Override

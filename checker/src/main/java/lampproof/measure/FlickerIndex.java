@@ -29,13 +29,13 @@ public final class FlickerIndex extends Measurement {
      */
     public FlickerIndex(Window window, Channel light, double runningMean) {
         super(window);
-        bins = new Bins(window, light, runningMean / PARTS, (mean, low, high) -> parts.addElement(mean));
+        bins = new Bins(window, light, runningMean / PARTS, parts::addElement);
     }
 
     @Override
-    protected void add(Piece piece) {
+    protected void add(Pieces pieces) {
         if (bins.count() <= MOST) {
-            bins.add(piece);
+            bins.add(pieces);
         }
     }
 

@@ -35,8 +35,8 @@ public final class FlickerPercent extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        smooth.add(piece);
+    protected void add(Pieces pieces) {
+        smooth.add(pieces);
     }
 
     @Override

@@ -40,12 +40,12 @@ public final class FundamentalFrequency extends Measurement {
         this.lowest = lowest;
         this.highest = highest;
         width = 1 / highest / BINS_PER_PERIOD;
-        bins = new Bins(window, channel, width, (mean, low, high) -> store(mean));
+        bins = new Bins(window, channel, width, this::store);
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     @Override
@@ -91,13 +91,23 @@ public final class FundamentalFrequency extends Measurement {
     private static double refined(SeriesFit fit, double from, double to) {
         double low = from;
         double high = to;
+        double left = high - GOLDEN * (high - low);
+        double right = low + GOLDEN * (high - low);
+        double atLeft = fit.explained(left);
+        double atRight = fit.explained(right);
         while (high - low > PRECISION * high) {
-            double left = high - GOLDEN * (high - low);
-            double right = low + GOLDEN * (high - low);
-            if (fit.explained(left) > fit.explained(right)) {
+            if (atLeft > atRight) {
                 high = right;
+                right = left;
+                atRight = atLeft;
+                left = high - GOLDEN * (high - low);
+                atLeft = fit.explained(left);
             } else {
                 low = left;
+                left = right;
+                atLeft = atRight;
+                right = low + GOLDEN * (high - low);
+                atRight = fit.explained(right);
             }
         }
         return (low + high) / 2;

@@ -1,5 +1,6 @@
 package lampproof.measure;
 
+import java.util.Arrays;
 import org.hipparchus.complex.Complex;
 
 /**
@@ -25,6 +26,7 @@ public final class Harmonics extends Measurement {
     private final PhaseMoments narrow;
     private final double[] real = new double[HIGHEST_ORDER + 1];
     private final double[] imaginary = new double[HIGHEST_ORDER + 1];
+    private final Complex[] amplitudes = new Complex[HIGHEST_ORDER + 1];
 
     /**
      * Measures the harmonics of a channel.
@@ -49,20 +51,44 @@ public final class Harmonics extends Measurement {
         if (order % 2 == 0 && Math.rint(halves) % 2 == 1) {
             return Complex.ZERO;
         }
-        return new Complex(real[order], imaginary[order])
-                .add(narrow.integral(order))
-                .multiply(2 / window().length());
+        if (amplitudes[order] == null) {
+            amplitudes[order] = new Complex(real[order], imaginary[order])
+                    .add(narrow.integral(order))
+                    .multiply(2 / window().length());
+        }
+        return amplitudes[order];
     }
 
     @Override
-    protected void add(Piece piece) {
-        double from = piece.from(channel);
-        double to = piece.to(channel);
-        if (piece.between() == Between.SAMPLED) {
-            narrow.pulse(piece.start(), from * piece.width() / 2);
-            narrow.pulse(piece.end(), to * piece.width() / 2);
-        } else if (narrow.narrow(piece.width())) {
-            narrow.line(piece.start(), from, piece.end(), to);
+    protected void add(Pieces pieces) {
+        Arrays.fill(amplitudes, null);
+        if (pieces.between() == Between.SAMPLED) {
+            pieces.each(this::sampled);
+        } else {
+            straight(pieces);
+        }
+    }
+
+    private void sampled(Piece piece) {
+        narrow.pulse(piece.start(), piece.from(channel) * piece.width() / 2);
+        narrow.pulse(piece.end(), piece.to(channel) * piece.width() / 2);
+    }
+
+    private void straight(Pieces pieces) {
+        double[] times = pieces.times();
+        double[] levels = pieces.levels(channel);
+        int point = pieces.first();
+        while (point < pieces.last()) {
+            point = narrow.slivers(times, levels, point, pieces.last());
+            if (point < pieces.last()) {
+                straight(pieces.piece(point++));
+            }
+        }
+    }
+
+    private void straight(Piece piece) {
+        if (narrow.narrow(piece.width())) {
+            narrow.line(piece.start(), piece.from(channel), piece.end(), piece.to(channel));
         } else {
             wide(piece);
         }

@@ -24,8 +24,8 @@ public final class LineRipple extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     @Override
@@ -36,7 +36,7 @@ public final class LineRipple extends Measurement {
                 : Measured.of(largest - smallest);
     }
 
-    private void bin(double mean, double low, double high) {
+    private void bin(double mean) {
         smallest = Math.min(smallest, mean);
         largest = Math.max(largest, mean);
     }

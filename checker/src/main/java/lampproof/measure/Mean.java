@@ -13,8 +13,8 @@ public final class Mean extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        area += piece.area(channel);
+    protected void add(Pieces pieces) {
+        area += pieces.area(channel);
     }
 
     @Override

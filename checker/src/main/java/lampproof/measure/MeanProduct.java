@@ -15,8 +15,8 @@ public final class MeanProduct extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        area += piece.areaOfProduct(one, other);
+    protected void add(Pieces pieces) {
+        area += pieces.areaOfProduct(one, other);
     }
 
     @Override

@@ -39,18 +39,42 @@ public abstract class Measurement {
         return measured();
     }
 
-    /** Takes the next piece within the window, in the order of time. */
-    protected abstract void add(Piece piece);
+    /** Takes the next pieces within the window, in the order of time. */
+    protected abstract void add(Pieces pieces);
 
     /** The figure, once every piece of a covered window has been taken. */
     protected abstract Measured measured();
 
-    final void take(Piece piece) {
-        if (Double.isNaN(from)) {
-            from = piece.start();
+    /** Takes what lies in the window of the pieces between points. */
+    final void take(Points points) {
+        double[] times = points.times();
+        int first = 0;
+        int last = points.count() - 1;
+        if (last < 1 || times[last] < window.start() || times[0] > window.end()) {
+            return;
         }
-        to = piece.end();
-        add(piece);
+        while (first < last && times[first + 1] <= window.start() && times[first] < window.start()) {
+            first++;
+        }
+        while (last > first && times[last - 1] >= window.end() && times[last] > window.end()) {
+            last--;
+        }
+        if (first < last && times[first] < window.start()) {
+            take(points.cut(first++, window.start(), window.end()));
+        }
+        boolean longer = first < last && times[last] > window.end();
+        if (first < last - (longer ? 1 : 0)) {
+            take(new Pieces(points, first, longer ? last - 1 : last));
+        }
+        if (longer) {
+            take(points.cut(last - 1, window.start(), window.end()));
+        }
+    }
+
+    private void take(Pieces pieces) {
+        from = Double.isNaN(from) ? pieces.start() : from;
+        to = pieces.end();
+        add(pieces);
     }
 
     /** Whom to ask for what still waits before there is a result. */

@@ -1,10 +1,13 @@
 package lampproof.measure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lampproof.waveform.Block;
+import lampproof.waveform.BlockSink;
 import lampproof.waveform.Reading;
-import lampproof.waveform.RowSink;
 import lampproof.waveform.Waveforms;
 
 /**
@@ -13,26 +16,37 @@ import lampproof.waveform.Waveforms;
  * <p>First the channels and measurements are named, then the file is run through, then each measurement holds its
  * result.
  */
-public final class MeasuringPass implements RowSink {
+public final class MeasuringPass implements BlockSink {
 
-    /** What a channel is made of: columns, their gains, and an offset. */
+    /** What a channel is made of: columns with their gains, and an offset. */
     private static final class Source {
-        private final int[] columns;
-        private final double[] gains;
+        private final Map<Integer, Double> terms;
         private final double offset;
 
-        Source(int[] columns, double[] gains, double offset) {
-            this.columns = columns;
-            this.gains = gains;
+        /**
+         * Joins columns.
+         *
+         * @param terms place of each column among those of the pass, and its gain
+         */
+        Source(Map<Integer, Double> terms, double offset) {
+            this.terms = terms;
             this.offset = offset;
         }
 
-        double level(double[] values) {
-            double level = offset;
-            for (int i = 0; i < columns.length; i++) {
-                level += gains[i] * values[columns[i]];
+        boolean same(Source other) {
+            return terms.equals(other.terms) && offset == other.offset;
+        }
+
+        /** Writes the levels that rows have into an array, from a place on. */
+        void write(Block block, double[] into, int first) {
+            Arrays.fill(into, first, first + block.count(), offset);
+            terms.forEach((column, gain) -> add(block.values(column), block.count(), gain, into, first));
+        }
+
+        private static void add(double[] values, int count, double gain, double[] into, int first) {
+            for (int i = 0; i < count; i++) {
+                into[first + i] += gain * values[i];
             }
-            return level;
         }
     }
 
@@ -41,7 +55,8 @@ public final class MeasuringPass implements RowSink {
     private final Gauges all;
     private final Gauges sparse;
     private final SecondPoints secondPoints;
-    private double[] levels = {};
+    private final Between between;
+    private Points points;
 
     /** A pass over waveforms that run straight between their points. */
     public MeasuringPass() {
@@ -50,8 +65,9 @@ public final class MeasuringPass implements RowSink {
 
     /** A pass over waveforms that behave in a stated way between their points. */
     public MeasuringPass(Between between) {
-        all = new Gauges(between);
-        sparse = new Gauges(between);
+        this.between = between;
+        all = new Gauges();
+        sparse = new Gauges();
         secondPoints = new SecondPoints(sparse);
     }
 
@@ -67,12 +83,21 @@ public final class MeasuringPass implements RowSink {
 
     /** A weighted sum of signals plus an offset [unit of the channel], under a name of its own. */
     public Channel channel(String name, Map<String, Double> gains, double offset) {
-        List<Map.Entry<String, Double>> terms = List.copyOf(gains.entrySet());
-        sources.add(new Source(
-                terms.stream().mapToInt(term -> column(term.getKey())).toArray(),
-                terms.stream().mapToDouble(Map.Entry::getValue).toArray(),
-                offset));
-        return new Channel(sources.size() - 1, name);
+        Map<Integer, Double> terms = new LinkedHashMap<>();
+        gains.forEach((signal, gain) -> terms.put(column(signal), gain));
+        return new Channel(place(new Source(terms, offset)), name);
+    }
+
+    /** The place of a source among those of the pass; one that is there already serves again. */
+    private int place(Source source) {
+        int place = 0;
+        while (place < sources.size() && !sources.get(place).same(source)) {
+            place++;
+        }
+        if (place == sources.size()) {
+            sources.add(source);
+        }
+        return place;
     }
 
     /** Has a measurement fed. */
@@ -90,7 +115,7 @@ public final class MeasuringPass implements RowSink {
         return measurement;
     }
 
-    /** The signals that the channels are made of, in the order in which {@link #row} wants their values. */
+    /** The signals that the channels are made of, in the order in which {@link #block} wants their values. */
     public List<String> columns() {
         return List.copyOf(columns);
     }
@@ -99,20 +124,27 @@ public final class MeasuringPass implements RowSink {
     public Reading over(Waveforms file) {
         Reading reading = file.rows(columns, this);
         secondPoints.end();
-        all.feed();
-        sparse.feed();
+        all.settle();
+        sparse.settle();
         return reading;
     }
 
     @Override
-    public void row(double time, double[] values) {
-        if (levels.length < sources.size()) {
-            levels = new double[sources.size()];
+    public void block(Block block) {
+        if (points == null) {
+            points = new Points(sources.size(), block.room() + 1, between);
         }
-        set(values);
-        all.point(time, levels);
+        all.settle();
+        points.keepLast();
+        int first = points.count();
+        System.arraycopy(block.times(), 0, points.times(), first, block.count());
+        for (int i = 0; i < sources.size(); i++) {
+            sources.get(i).write(block, points.levels(i), first);
+        }
+        points.hold(block.count());
+        all.feed(points);
         if (!sparse.none()) {
-            secondPoints.point(time, levels);
+            secondPoints.take(points, first);
         }
     }
 
@@ -121,11 +153,5 @@ public final class MeasuringPass implements RowSink {
             columns.add(signal);
         }
         return columns.indexOf(signal);
-    }
-
-    private void set(double[] values) {
-        for (int i = 0; i < levels.length; i++) {
-            levels[i] = sources.get(i).level(values);
-        }
     }
 }

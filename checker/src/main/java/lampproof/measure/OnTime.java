@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The mean time that a gate stays on [s], whole pulses only. */
-public final class OnTime extends Measurement {
+public final class OnTime extends PieceByPiece {
 
     private final GateEdges edges;
     private double rise = Double.NaN;

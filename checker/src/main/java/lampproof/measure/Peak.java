@@ -13,8 +13,8 @@ public final class Peak extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        extreme = Math.max(extreme, Math.max(piece.from(channel), piece.to(channel)));
+    protected void add(Pieces pieces) {
+        extreme = Math.max(extreme, pieces.highest(channel));
     }
 
     @Override

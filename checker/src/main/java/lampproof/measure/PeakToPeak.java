@@ -14,9 +14,9 @@ public final class PeakToPeak extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        peak.add(piece);
-        trough.add(piece);
+    protected void add(Pieces pieces) {
+        peak.add(pieces);
+        trough.add(pieces);
     }
 
     @Override

@@ -12,7 +12,7 @@ public final class PeriodMeans extends Measurement {
     /** Measures the mean over each period. */
     public PeriodMeans(Window window, Channel channel) {
         super(window);
-        bins = new Bins(window, channel, window.period(), (mean, low, high) -> means.addElement(mean));
+        bins = new Bins(window, channel, window.period(), means::addElement);
     }
 
     /** The mean over each period [unit of the channel], in the order of time. */
@@ -39,8 +39,8 @@ public final class PeriodMeans extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     /** The mean over the last period. */

@@ -15,7 +15,7 @@ public final class PhaseMeans extends Measurement {
     public PhaseMeans(Window window, Channel channel, int parts) {
         super(window);
         sums = new double[parts];
-        bins = new Bins(window, channel, window.period() / parts, (mean, low, high) -> sums[done++ % parts] += mean);
+        bins = new Bins(window, channel, window.period() / parts, mean -> sums[done++ % parts] += mean);
     }
 
     /**
@@ -32,8 +32,8 @@ public final class PhaseMeans extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     /** The number of whole periods. */

@@ -23,10 +23,9 @@ final class PhaseMoments {
         0.34785484513745385, 0.6521451548625461, 0.6521451548625461, 0.34785484513745385
     };
 
-    /** Two nodes, exact up to the third power; on a sliver of a part the rest is below 1e-12. */
-    private static final double[] NODES_OF_A_SLIVER = {-0.5773502691896257, 0.5773502691896257};
+    /** Of two nodes, exact up to the third power; on a sliver of a part the rest is below 1e-12. */
+    private static final double NODE_OF_A_SLIVER = 0.5773502691896257;
 
-    private static final double[] WEIGHTS_OF_A_SLIVER = {1, 1};
     private static final double SLIVER = 1.0 / 16;
 
     private final double[] moments = new double[PARTS * MOMENTS];
@@ -51,6 +50,45 @@ final class PhaseMoments {
         double place = time * pace;
         double part = Math.floor(place);
         add(first(part), 2 * (place - part) - 1, area);
+    }
+
+    /**
+     * Adds the straight lines from a point on that are slivers of one part; most lines of a record with many points are.
+     *
+     * @return place of the point where the last of them ends
+     */
+    int slivers(double[] times, double[] levels, int point, int last) {
+        double part = Math.floor(times[point] * pace);
+        double border = (part + 1) / pace;
+        double widest = SLIVER / pace;
+        int first = first(part);
+        int at = point;
+        double start = times[at];
+        double from = levels[at];
+        while (at < last) {
+            double end = times[at + 1];
+            double to = levels[at + 1];
+            double width = end - start;
+            if (end > border || width > widest) {
+                break;
+            }
+            double middle = (start + end) * pace - 2 * part - 1;
+            double reach = NODE_OF_A_SLIVER * width * pace;
+            double rise = NODE_OF_A_SLIVER * (to - from);
+            double left = width / 4 * (from + to - rise);
+            double right = width / 4 * (from + to + rise);
+            double x = middle - reach;
+            double y = middle + reach;
+            for (int k = first; k < first + MOMENTS; k++) {
+                moments[k] += left + right;
+                left *= x;
+                right *= y;
+            }
+            start = end;
+            from = to;
+            at++;
+        }
+        return at;
     }
 
     /** Adds a straight line between two points at most one part apart. */
@@ -96,13 +134,10 @@ final class PhaseMoments {
         int first = first(part);
         double a = 2 * (start * pace - part) - 1;
         double b = 2 * (end * pace - part) - 1;
-        boolean sliver = b - a <= 2 * SLIVER;
-        double[] nodes = sliver ? NODES_OF_A_SLIVER : NODES;
-        double[] weights = sliver ? WEIGHTS_OF_A_SLIVER : WEIGHTS;
-        for (int i = 0; i < nodes.length; i++) {
-            double share = (1 + nodes[i]) / 2;
+        for (int i = 0; i < NODES.length; i++) {
+            double share = (1 + NODES[i]) / 2;
             double value = from + share * (to - from);
-            add(first, a + share * (b - a), value * weights[i] * (end - start) / 2);
+            add(first, a + share * (b - a), value * WEIGHTS[i] * (end - start) / 2);
         }
     }
 

@@ -8,29 +8,14 @@ package lampproof.measure;
  */
 public final class Piece {
 
-    private final Between between;
+    private final Points points;
     private final double[] times;
-    private final double[][] levels;
     private int first;
 
-    /**
-     * Makes room for successive points.
-     *
-     * @param points number of points; each but the last begins a piece
-     */
-    Piece(int channels, int points, Between between) {
-        this(between, new double[points], new double[channels][points]);
-    }
-
-    private Piece(Between between, double[] times, double[][] levels) {
-        this.between = between;
-        this.times = times;
-        this.levels = levels;
-    }
-
-    /** Another piece that moves along the same points by itself. */
-    Piece view() {
-        return new Piece(between, times, levels);
+    /** The piece that begins at the first of some points. */
+    Piece(Points points) {
+        this.points = points;
+        times = points.times();
     }
 
     /** Start [s]. */
@@ -50,17 +35,17 @@ public final class Piece {
 
     /** The value at the start [unit of the channel]. */
     public double from(Channel channel) {
-        return levels[channel.index()][first];
+        return levels(channel)[first];
     }
 
     /** The value at the end [unit of the channel]. */
     public double to(Channel channel) {
-        return levels[channel.index()][first + 1];
+        return levels(channel)[first + 1];
     }
 
     /** The value at a time [s] within the piece; the value at the end for an edge [unit of the channel]. */
     public double at(double time, Channel channel) {
-        return at(time, levels[channel.index()]);
+        return at(time, levels(channel));
     }
 
     /** The time at which a channel passes a level that lies between its two ends [s]. */
@@ -86,19 +71,7 @@ public final class Piece {
 
     /** The time integral of the product of two channels [product of their units times s]. */
     public double areaOfProduct(Channel one, Channel other) {
-        return width() * between.product(from(one), to(one), from(other), to(other));
-    }
-
-    Between between() {
-        return between;
-    }
-
-    /** Sets one of the points. */
-    void set(int point, double time, double[] values) {
-        times[point] = time;
-        for (int i = 0; i < levels.length; i++) {
-            levels[i][point] = values[i];
-        }
+        return points.between().areaOfProduct(times, levels(one), levels(other), first, first + 1);
     }
 
     /** Becomes the piece that begins at a point. */
@@ -106,33 +79,14 @@ public final class Piece {
         first = point;
     }
 
-    /** The time of a point [s]. */
-    double time(int point) {
-        return times[point];
-    }
-
-    /** Copies a point to the first place. */
-    void bringForward(int point) {
-        times[0] = times[point];
-        for (double[] level : levels) {
-            level[0] = level[point];
-        }
-    }
-
-    /** Becomes the part of another piece that lies between two times. */
-    void cut(Piece whole, double begin, double end) {
-        for (int i = 0; i < levels.length; i++) {
-            double[] level = whole.levels[i];
-            levels[i][0] = begin > whole.start() ? whole.at(begin, level) : level[whole.first];
-            levels[i][1] = end < whole.end() ? whole.at(end, level) : level[whole.first + 1];
-        }
-        times[0] = Math.max(begin, whole.start());
-        times[1] = Math.min(end, whole.end());
-    }
-
-    private double at(double time, double[] level) {
+    /** The value at a time within the piece, of which all values are given. */
+    double at(double time, double[] level) {
         double width = width();
         double rise = level[first + 1] - level[first];
         return width > 0 ? level[first] + rise * ((time - times[first]) / width) : level[first + 1];
+    }
+
+    private double[] levels(Channel channel) {
+        return points.levels(channel.index());
     }
 }

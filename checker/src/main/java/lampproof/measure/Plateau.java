@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The value between two bounds at which a channel stays longest, such as the blocking voltage between two spikes. */
-public final class Plateau extends Measurement {
+public final class Plateau extends PieceByPiece {
 
     private static final int CLASSES = 512;
 

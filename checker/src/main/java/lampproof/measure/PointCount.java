@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The number of steps in time from which a window is drawn [-], and of those in which a gate is on. */
-public final class PointCount extends Measurement {
+public final class PointCount extends PieceByPiece {
 
     private final Gate gate;
     private double steps;

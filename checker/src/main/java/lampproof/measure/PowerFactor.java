@@ -20,17 +20,21 @@ public final class PowerFactor extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        power.add(piece);
-        voltage.add(piece);
-        current.add(piece);
+    protected void add(Pieces pieces) {
+        power.add(pieces);
+        voltage.add(pieces);
+        current.add(pieces);
     }
 
     @Override
     protected Measured measured() {
-        Measured apparent = voltage.measured().with(current.measured(), (u, i) -> u * i);
-        Measured factor =
-                apparent.then(s -> power.measured().then(p -> Measured.ratio(p, s, "voltage or current is zero")));
+        return of(power.measured(), voltage.measured(), current.measured());
+    }
+
+    /** The power factor from the mean power, the rms voltage and the rms current of one window. */
+    public static Measured of(Measured power, Measured voltage, Measured current) {
+        Measured apparent = voltage.with(current, (u, i) -> u * i);
+        Measured factor = apparent.then(s -> power.then(p -> Measured.ratio(p, s, "voltage or current is zero")));
         return factor.present() && factor.value() < 0 ? factor.noted("input current reversed?") : factor;
     }
 }

@@ -13,8 +13,8 @@ public final class RootMeanSquare extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        area += piece.areaOfProduct(channel, channel);
+    protected void add(Pieces pieces) {
+        area += pieces.areaOfProduct(channel, channel);
     }
 
     @Override

@@ -14,7 +14,7 @@ final class RunningMean {
 
     RunningMean(Window window, Channel channel, double stretch, DoubleConsumer mean) {
         this.mean = mean;
-        bins = new Bins(window, channel, stretch / PARTS, (part, low, high) -> part(part));
+        bins = new Bins(window, channel, stretch / PARTS, this::part);
     }
 
     /** Why there is no running mean over the window; empty when there is one. */
@@ -22,8 +22,8 @@ final class RunningMean {
         return bins.count() < PARTS ? "the window does not suit the running mean" : "";
     }
 
-    void add(Piece piece) {
-        bins.add(piece);
+    void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     void end() {

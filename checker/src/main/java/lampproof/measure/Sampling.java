@@ -1,6 +1,7 @@
 package lampproof.measure;
 
 import java.util.List;
+import lampproof.waveform.Block;
 import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
 
@@ -19,9 +20,7 @@ public record Sampling(Span span, long rows, boolean even) {
     /** Finds how waveforms were sampled, by a pass over their times. */
     public static Sampling of(Waveforms waveforms) {
         Steps steps = new Steps();
-        Span span =
-                waveforms.rows(List.of(), (time, values) -> steps.next(time)).span();
-        return steps.over(span);
+        return steps.over(waveforms.rows(List.of(), steps::add).span());
     }
 
     /** What the waveforms do between their points. */
@@ -41,13 +40,16 @@ public record Sampling(Span span, long rows, boolean even) {
         private double smallest = Double.POSITIVE_INFINITY;
         private double largest;
 
-        /** Takes the time of the next point [s]. */
-        public void next(double time) {
-            if (rows++ > 0) {
-                smallest = Math.min(smallest, time - last);
-                largest = Math.max(largest, time - last);
+        /** Takes the times of the next points. */
+        public void add(Block block) {
+            double[] times = block.times();
+            for (int i = 0; i < block.count(); i++) {
+                double step = times[i] - last;
+                smallest = step < smallest ? step : smallest;
+                largest = step > largest ? step : largest;
+                last = times[i];
             }
-            last = time;
+            rows += block.count();
         }
 
         /** How the points lie in the stretch of time that they cover. */

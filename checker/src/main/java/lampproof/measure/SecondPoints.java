@@ -6,49 +6,61 @@ package lampproof.measure;
 final class SecondPoints {
 
     private final Gauges gauges;
-    private double[] held = {};
-    private double heldTime = Double.NaN;
-    private double takenTime = Double.NaN;
+    private Points held;
+    private Points taken;
     private boolean holding;
 
     SecondPoints(Gauges gauges) {
         this.gauges = gauges;
     }
 
-    /** Takes the next point and hands the one before on, or leaves it out. */
-    void point(double time, double[] levels) {
-        if (holding) {
-            if (heldTime == takenTime || heldTime == time) {
-                take(heldTime, held);
-            }
-            holding = false;
-            take(time, levels);
-        } else if (Double.isNaN(takenTime)) {
-            take(time, levels);
-        } else {
-            hold(time, levels);
+    /**
+     * Takes further points.
+     *
+     * @param first place of the first that is new
+     */
+    void take(Points points, int first) {
+        if (taken == null) {
+            taken = new Points(points.channels(), points.times().length + 1, points.between());
+            held = new Points(points.channels(), 1, points.between());
         }
+        gauges.settle();
+        taken.keepLast();
+        for (int point = first; point < points.count(); point++) {
+            next(points, point);
+        }
+        gauges.feed(taken);
     }
 
-    /** Hands the last point on. */
+    /** Takes the last point too. */
     void end() {
         if (holding) {
-            take(heldTime, held);
+            gauges.settle();
+            taken.keepLast();
+            taken.add(held, 0);
+            gauges.feed(taken);
+        }
+    }
+
+    /** Takes a point and the one before it, or leaves that out. */
+    private void next(Points points, int point) {
+        double time = points.times()[point];
+        if (holding) {
+            if (held.times()[0] == lastTaken() || held.times()[0] == time) {
+                taken.add(held, 0);
+            }
             holding = false;
+            taken.add(points, point);
+        } else if (taken.count() == 0) {
+            taken.add(points, point);
+        } else {
+            held.clear();
+            held.add(points, point);
+            holding = true;
         }
     }
 
-    private void hold(double time, double[] levels) {
-        if (held.length != levels.length) {
-            held = new double[levels.length];
-        }
-        System.arraycopy(levels, 0, held, 0, held.length);
-        heldTime = time;
-        holding = true;
-    }
-
-    private void take(double time, double[] levels) {
-        gauges.point(time, levels);
-        takenTime = time;
+    private double lastTaken() {
+        return taken.times()[taken.count() - 1];
     }
 }

@@ -30,25 +30,56 @@ final class SeriesFit {
 
     /** The share of the variation that the best series of a frequency explains [-], 0 to 1. */
     double explained(double frequency) {
-        int size = 2 * orders + 1;
-        double[][] products = new double[size][size];
-        double[] projections = new double[size];
-        double[] base = new double[size];
+        double[] base = new double[4 * orders + 1];
+        double[] sums = new double[base.length];
+        double[] projections = new double[2 * orders + 1];
         base[0] = 1;
         for (int i = 0; i < values.length; i++) {
             fill(base, 2 * Math.PI * frequency * step * i);
-            for (int row = 0; row < size; row++) {
-                projections[row] += base[row] * values[i];
-                for (int column = 0; column < size; column++) {
-                    products[row][column] += base[row] * base[column];
-                }
+            for (int k = 0; k < sums.length; k++) {
+                sums[k] += base[k];
+            }
+            for (int k = 0; k < projections.length; k++) {
+                projections[k] += base[k] * values[i];
             }
         }
         RealVector projection = new ArrayRealVector(projections);
-        RealVector solution = new LUDecomposition(new Array2DRowRealMatrix(products))
+        RealVector solution = new LUDecomposition(new Array2DRowRealMatrix(products(sums)))
                 .getSolver()
                 .solve(projection);
         return variation == 0 ? 0 : solution.dotProduct(projection) / variation;
+    }
+
+    /** The sum of the product of every two functions of the series, from the sums of twice as many functions. */
+    private double[][] products(double[] sums) {
+        int size = 2 * orders + 1;
+        double[][] products = new double[size][size];
+        for (int row = 0; row < size; row++) {
+            for (int column = 0; column < size; column++) {
+                products[row][column] = product(row, column, sums);
+            }
+        }
+        return products;
+    }
+
+    /** A product of two functions is half the sum of two others, of the sum and the difference of their orders. */
+    private static double product(int one, int other, double[] sums) {
+        int order = (one + 1) / 2;
+        int otherOrder = (other + 1) / 2;
+        if (sine(one) != sine(other)) {
+            int difference = sine(one) ? order - otherOrder : otherOrder - order;
+            return (sums[2 * (order + otherOrder)] + Integer.signum(difference) * sums[2 * Math.abs(difference)]) / 2;
+        }
+        double ofSum = cosines(order + otherOrder, sums);
+        return (cosines(order - otherOrder, sums) + (sine(one) ? -ofSum : ofSum)) / 2;
+    }
+
+    private static boolean sine(int function) {
+        return function > 0 && function % 2 == 0;
+    }
+
+    private static double cosines(int order, double[] sums) {
+        return order == 0 ? sums[0] : sums[2 * Math.abs(order) - 1];
     }
 
     /** Cosine and sine of each order, by turning from order to order. */

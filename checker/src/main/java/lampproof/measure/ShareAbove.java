@@ -19,12 +19,12 @@ public final class ShareAbove extends Measurement {
      */
     public ShareAbove(Window window, Channel channel, double level, double part) {
         super(window);
-        bins = new Bins(window, channel, part, (mean, low, high) -> above += mean > level ? 1 : 0);
+        bins = new Bins(window, channel, part, mean -> above += mean > level ? 1 : 0);
     }
 
     @Override
-    protected void add(Piece piece) {
-        bins.add(piece);
+    protected void add(Pieces pieces) {
+        bins.add(pieces);
     }
 
     @Override

@@ -26,8 +26,8 @@ public final class SourcePower extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        power.add(piece);
+    protected void add(Pieces pieces) {
+        power.add(pieces);
     }
 
     @Override

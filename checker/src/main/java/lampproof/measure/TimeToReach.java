@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** How long a channel takes from the start of the window until it first reaches a level. */
-public final class TimeToReach extends Measurement {
+public final class TimeToReach extends PieceByPiece {
 
     private final Channel channel;
     private final double level;

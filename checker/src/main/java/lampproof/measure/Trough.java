@@ -13,8 +13,8 @@ public final class Trough extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        extreme = Math.min(extreme, Math.min(piece.from(channel), piece.to(channel)));
+    protected void add(Pieces pieces) {
+        extreme = Math.min(extreme, pieces.lowest(channel));
     }
 
     @Override

@@ -13,8 +13,8 @@ public final class ValueAtEnd extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        value = piece.to(channel);
+    protected void add(Pieces pieces) {
+        value = pieces.to(channel);
     }
 
     @Override

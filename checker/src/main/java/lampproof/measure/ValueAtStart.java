@@ -13,8 +13,8 @@ public final class ValueAtStart extends Measurement {
     }
 
     @Override
-    protected void add(Piece piece) {
-        value = Double.isNaN(value) ? piece.from(channel) : value;
+    protected void add(Pieces pieces) {
+        value = Double.isNaN(value) ? pieces.from(channel) : value;
     }
 
     @Override

@@ -8,7 +8,7 @@ package lampproof.measure;
  * point each. A real oscillation that is resolved takes many points from one turn to the next. Turns of less than a
  * thousandth of the swing so far are the rounding of the solver and do not count.
  */
-public final class Zigzag extends Measurement {
+public final class Zigzag extends PieceByPiece {
 
     private static final double LEAST_TURN = 1e-3;
     private static final int IN_A_ROW = 3;

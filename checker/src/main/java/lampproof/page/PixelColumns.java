@@ -1,7 +1,8 @@
 package lampproof.page;
 
 import java.util.Arrays;
-import lampproof.waveform.RowSink;
+import lampproof.waveform.Block;
+import lampproof.waveform.BlockSink;
 
 /**
  * Thins the rows of a waveform file to the pixel columns of a picture, in one pass and in the memory of the picture.
@@ -9,7 +10,7 @@ import lampproof.waveform.RowSink;
  * <p>Curves run straight between their points. Each column keeps the exact least and greatest value of the curve within
  * it, so no peak is lost.
  */
-final class PixelColumns implements RowSink {
+final class PixelColumns implements BlockSink {
 
     private final double start;
     private final double width;
@@ -41,7 +42,11 @@ final class PixelColumns implements RowSink {
     }
 
     @Override
-    public void row(double time, double[] values) {
+    public void block(Block block) {
+        block.each(this::row);
+    }
+
+    void row(double time, double[] values) {
         if (time >= start && timeBefore <= end()) {
             spread(time, values);
         }

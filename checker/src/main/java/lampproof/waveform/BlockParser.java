@@ -80,8 +80,8 @@ final class BlockParser {
         }
         int end = number(b, from);
         if (slot >= 0) {
-            rows.numbers()[at + slot] = number;
-        } else if (number != rows.numbers()[at]) {
+            rows.columns()[slot][at] = number;
+        } else if (number != rows.columns()[TableCells.TIME][at]) {
             return IRREGULAR;
         }
         return end;

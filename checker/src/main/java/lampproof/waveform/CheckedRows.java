@@ -20,7 +20,7 @@ final class CheckedRows {
     private final double[] factors;
     private final double[] values;
     private final int wantedRun;
-    private final RowSink sink;
+    private final BlockWriter writer;
     private final List<Remark> remarks = new ArrayList<>();
     private final RowCounter counter = new RowCounter();
 
@@ -41,7 +41,7 @@ final class CheckedRows {
      *
      * @param unit what a place is called: line or row
      */
-    CheckedRows(Faults faults, String unit, List<Signal> chosen, SampleClock clock, int wantedRun, RowSink sink) {
+    CheckedRows(Faults faults, String unit, List<Signal> chosen, SampleClock clock, int wantedRun, BlockSink sink) {
         this.faults = faults;
         this.unit = unit;
         this.chosen = chosen;
@@ -49,7 +49,7 @@ final class CheckedRows {
         factors = chosen.stream().mapToDouble(Signal::factor).toArray();
         values = new double[factors.length];
         this.wantedRun = wantedRun;
-        this.sink = sink;
+        writer = new BlockWriter(values.length, sink);
     }
 
     Faults faults() {
@@ -58,6 +58,25 @@ final class CheckedRows {
 
     String place(long number) {
         return unit + " " + number;
+    }
+
+    /**
+     * Takes successive rows as the file writes them and hands them on in SI base units.
+     *
+     * @param before number of the row before them
+     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered
+     * @param count number of rows
+     */
+    void rows(long before, double[][] numbers, int count) {
+        int at = 0;
+        while (at < count) {
+            int end = Math.min(
+                    count, at + writer.waiting().room() - writer.waiting().count());
+            if (!plain(numbers, at, end)) {
+                oneByOne(before, numbers, at, end);
+            }
+            at = end;
+        }
     }
 
     /**
@@ -77,7 +96,7 @@ final class CheckedRows {
             step(time);
         }
         last = time;
-        if (wantedRun == 0 || wantedRun == run) {
+        if (wanted()) {
             hand(number, time, numbers);
         }
     }
@@ -108,6 +127,7 @@ final class CheckedRows {
     }
 
     Reading finish() {
+        writer.end();
         if (rows == 0) {
             throw wantedRun > 1
                     ? faults.whole("run " + wantedRun + " was asked for, the file holds " + run, "")
@@ -120,6 +140,77 @@ final class CheckedRows {
             remarks.add(Remark.note(clipped()));
         }
         return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
+    }
+
+    /** Whether the rows of the run that is being read are asked for. */
+    private boolean wanted() {
+        return wantedRun == 0 || wantedRun == run;
+    }
+
+    /** Takes rows of which nothing is to be said at once; false, with none taken, where there may be something. */
+    private boolean plain(double[][] numbers, int from, int end) {
+        Block block = writer.waiting();
+        boolean plain = wanted() && numbers.length == values.length + 1 && rising(numbers[0], from, end, block);
+        for (int i = 0; plain && i < values.length; i++) {
+            plain = finite(numbers[i + 1], from, end, factors[i], block.values(i), block.count());
+        }
+        if (plain) {
+            take(block, end - from);
+        }
+        return plain;
+    }
+
+    /** Writes times behind those of a block; false when one is not finite or not above the one before. */
+    private boolean rising(double[] numbers, int from, int end, Block block) {
+        double[] times = block.times();
+        double before = last;
+        double least = smallestStep;
+        for (int i = from, at = block.count(); i < end; i++, at++) {
+            double time = clock.time(numbers[i]);
+            if (time <= before || !Double.isFinite(time)) {
+                return false;
+            }
+            if (time - before < least) {
+                least = time - before;
+            }
+            times[at] = time;
+            before = time;
+        }
+        smallestStep = least;
+        return true;
+    }
+
+    /** Writes values behind those of a column; false when one is not finite. */
+    private static boolean finite(double[] numbers, int from, int end, double factor, double[] into, int first) {
+        for (int i = from, at = first; i < end; i++, at++) {
+            double value = numbers[i] * factor;
+            if (!Double.isFinite(value)) {
+                return false;
+            }
+            into[at] = value;
+        }
+        return true;
+    }
+
+    private void take(Block block, int count) {
+        double first = block.times()[block.count()];
+        start = Double.isNaN(last) ? first : start;
+        firstTime = rows == 0 ? first : firstTime;
+        last = block.times()[block.count() + count - 1];
+        lastTime = last;
+        shared = 1;
+        rows += count;
+        writer.written(count);
+    }
+
+    private void oneByOne(long before, double[][] numbers, int from, int end) {
+        double[] row = new double[numbers.length];
+        for (int at = from; at < end; at++) {
+            for (int i = 0; i < row.length; i++) {
+                row[i] = numbers[i][at];
+            }
+            row(before + at + 1, row);
+        }
     }
 
     private void count(long number, double counted) {
@@ -140,7 +231,7 @@ final class CheckedRows {
         firstTime = rows == 0 ? time : firstTime;
         lastTime = time;
         rows++;
-        sink.row(time, values);
+        writer.row(time, values);
     }
 
     private void step(double time) {

@@ -2,13 +2,12 @@ package lampproof.waveform;
 
 import java.util.Arrays;
 
-/** The numbers of a block of rows, row by row, the time first. */
+/** The numbers of a block of lines, column by column, the time first. */
 final class ParsedRows {
 
     private static final int FIRST_ROWS = 1 << 13;
 
-    private final int width;
-    private double[] numbers;
+    private final double[][] columns;
     private int count;
     private int lastLength = -1;
     private int lengthBefore = -1;
@@ -19,12 +18,12 @@ final class ParsedRows {
      * @param width numbers to a row
      */
     ParsedRows(int width) {
-        this.width = width;
-        numbers = new double[FIRST_ROWS * width];
+        columns = new double[width][FIRST_ROWS];
     }
 
-    double[] numbers() {
-        return numbers;
+    /** The columns; only the first {@link #count} numbers of each count. */
+    double[][] columns() {
+        return columns;
     }
 
     int count() {
@@ -49,13 +48,14 @@ final class ParsedRows {
         return this;
     }
 
-    /** Begins a row; the place of its first number. */
+    /** Begins a row; its place in the columns. */
     int begin() {
-        int at = count * width;
-        if (at + width > numbers.length) {
-            numbers = Arrays.copyOf(numbers, 2 * numbers.length + width);
+        if (count == columns[0].length) {
+            for (int i = 0; i < columns.length; i++) {
+                columns[i] = Arrays.copyOf(columns[i], 2 * count);
+            }
         }
-        return at;
+        return count;
     }
 
     /** Ends a row whose last cell has a length. */

@@ -28,7 +28,6 @@ final class PlainTable {
     private final LastRow lastRow;
     private final LineReader lines;
     private final int width;
-    private final double[] row;
     private final Deque<ParsedRows> spare = new ArrayDeque<>();
     private long line;
 
@@ -39,7 +38,6 @@ final class PlainTable {
         lastRow = new LastRow(rows);
         lines = new LineReader(layout, cells, rows, lastRow);
         width = cells.width();
-        row = new double[width];
         line = layout.firstLine() - 1L;
     }
 
@@ -96,11 +94,8 @@ final class PlainTable {
             return;
         }
         lastRow.another();
-        double[] numbers = parsed.rows().numbers();
-        for (int i = 0; i < parsed.rows().count(); i++) {
-            System.arraycopy(numbers, i * width, row, 0, width);
-            rows.row(++line, row);
-        }
+        rows.rows(line, parsed.rows().columns(), parsed.rows().count());
+        line += parsed.rows().count();
         lastRow.whole(parsed.rows().lengthBefore());
         lastRow.whole(parsed.rows().lastLength());
     }

@@ -1,7 +1,8 @@
 package lampproof.waveform;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import java.util.List;
 import java.util.OptionalLong;
@@ -11,6 +12,9 @@ final class RawBytes implements RawValues {
 
     /** Two rows fit into what {@link RawLines} keeps within reach. */
     private static final int LARGEST_ROW = 1 << 19;
+
+    private static final VarHandle LONGS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle INTS = MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);
 
     static final double LONGEST_TIME = 1e9;
     static final double SHORTEST_TIME = 1e-30;
@@ -36,22 +40,19 @@ final class RawBytes implements RawValues {
     public void read(List<Signal> chosen, CheckedRows rows) throws IOException {
         long most = head.points().orElse(Long.MAX_VALUE);
         lines.ready(2 * size);
-        ByteBuffer bytes = ByteBuffer.wrap(lines.bytes()).order(order());
-        int[] offsets = chosen.stream()
-                .mapToInt(s -> width.scale() + width.value() * (s.column() - 1))
-                .toArray();
-        double[] numbers = new double[offsets.length + 1];
+        ByteOrder order = order();
+        double[][] columns = new double[chosen.size() + 1][new Block(chosen.size()).room()];
         long row = 0;
         while (row < most && lines.ready(size)) {
-            int count = (int) Math.min(most - row, lines.withinReach() / size);
-            for (int i = 0; i < count; i++) {
-                int at = lines.position() + i * size;
-                numbers[0] = time(bytes, at);
-                for (int k = 0; k < offsets.length; k++) {
-                    numbers[k + 1] = value(bytes, at + offsets[k], width.value());
-                }
-                rows.row(++row, numbers);
+            int within = Math.min(columns[0].length, lines.withinReach() / size);
+            int count = (int) Math.min(most - row, within);
+            times(order, columns[0], count);
+            for (int i = 0; i < chosen.size(); i++) {
+                int offset = width.scale() + width.value() * (chosen.get(i).column() - 1);
+                column(order, offset, width.value(), columns[i + 1], count);
             }
+            rows.rows(row, columns, count);
+            row += count;
             lines.take(count * size);
         }
         judge(row, rows);
@@ -85,13 +86,29 @@ final class RawBytes implements RawValues {
         }
     }
 
-    private double time(ByteBuffer bytes, int at) {
-        double time = value(bytes, at, width.scale());
-        return width.signMarks() ? Math.abs(time) : time;
+    private void times(ByteOrder order, double[] into, int count) {
+        column(order, 0, width.scale(), into, count);
+        for (int i = 0; width.signMarks() && i < count; i++) {
+            into[i] = Math.abs(into[i]);
+        }
     }
 
-    private static double value(ByteBuffer bytes, int at, int width) {
-        return width == Double.BYTES ? bytes.getDouble(at) : bytes.getFloat(at);
+    /** The values of the next rows for the vector that begins at an offset in each. */
+    private void column(ByteOrder order, int offset, int width, double[] into, int count) {
+        boolean turned = order == ByteOrder.BIG_ENDIAN;
+        byte[] bytes = lines.bytes();
+        int at = lines.position() + offset;
+        if (width == Double.BYTES) {
+            for (int i = 0; i < count; i++, at += size) {
+                long bits = (long) LONGS.get(bytes, at);
+                into[i] = Double.longBitsToDouble(turned ? Long.reverseBytes(bits) : bits);
+            }
+        } else {
+            for (int i = 0; i < count; i++, at += size) {
+                int bits = (int) INTS.get(bytes, at);
+                into[i] = Float.intBitsToFloat(turned ? Integer.reverseBytes(bits) : bits);
+            }
+        }
     }
 
     /** The order of bytes in which the first times make sense; the usual one in doubt. */
@@ -102,11 +119,12 @@ final class RawBytes implements RawValues {
     }
 
     private boolean sensible(ByteOrder order) {
-        ByteBuffer bytes = ByteBuffer.wrap(lines.bytes()).order(order);
-        int rows = Math.min(2, lines.withinReach() / size);
+        double[] times = new double[2];
+        int rows = Math.min(times.length, lines.withinReach() / size);
+        times(order, times, rows);
         double before = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < rows; i++) {
-            double time = time(bytes, lines.position() + i * size);
+            double time = times[i];
             boolean possible = time == 0 || (Math.abs(time) > SHORTEST_TIME && Math.abs(time) < LONGEST_TIME);
             if (!possible || time < before) {
                 return false;

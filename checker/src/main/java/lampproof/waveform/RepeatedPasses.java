@@ -6,17 +6,17 @@ import java.util.List;
 /** Remembers the rows of a first pass for further passes over the same signals. */
 final class RepeatedPasses {
 
-    private List<Signal> signals = List.of();
+    private List<Integer> columns = List.of();
     private RowStore store;
     private Reading reading;
 
     /** Whether a pass over some signals can be had without the file. */
     boolean holds(List<Signal> chosen) {
-        return reading != null && signals.equals(chosen);
+        return reading != null && columns.equals(columns(chosen));
     }
 
     /** Makes the pass once more. */
-    Reading again(RowSink sink) throws IOException {
+    Reading again(BlockSink sink) throws IOException {
         store.replay(sink);
         return reading;
     }
@@ -26,21 +26,25 @@ final class RepeatedPasses {
      *
      * @param most bytes that there may be
      */
-    RowSink remembering(List<Signal> chosen, long most, RowSink sink) {
+    BlockSink remembering(List<Signal> chosen, long most, BlockSink sink) {
         reading = null;
-        signals = List.copyOf(chosen);
+        columns = columns(chosen);
         store = store == null ? RowStore.open(chosen, most).orElse(null) : null;
         RowStore rows = store;
         return rows == null
                 ? sink
-                : (time, values) -> {
-                    rows.row(time, values);
-                    sink.row(time, values);
+                : block -> {
+                    rows.block(block);
+                    sink.block(block);
                 };
     }
 
     /** Ends the pass that was remembered. */
     void ended(Reading result) {
         reading = store != null && store.complete() ? result : null;
+    }
+
+    private static List<Integer> columns(List<Signal> signals) {
+        return signals.stream().map(Signal::column).toList();
     }
 }

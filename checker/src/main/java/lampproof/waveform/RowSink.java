@@ -1,6 +1,6 @@
 package lampproof.waveform;
 
-/** Takes the rows of a waveform file, in the order of time. */
+/** Takes the rows of waveforms one by one, in the order of time. */
 @FunctionalInterface
 public interface RowSink {
 

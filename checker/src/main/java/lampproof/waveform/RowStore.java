@@ -1,5 +1,6 @@
 package lampproof.waveform;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -12,26 +13,24 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Rows of a long text table as bytes in a nameless temporary file: a later pass over the same signals reads them back
+ * Blocks of a long text table as bytes in a nameless temporary file: a later pass over the same signals reads them back
  * instead of the text, which is several times as fast. Memory does not grow with their number.
  */
-final class RowStore implements RowSink {
-
-    private static final int BUFFER = 1 << 19;
+final class RowStore implements BlockSink {
 
     private final FileChannel file;
-    private final int width;
-    private final double[] numbers;
+    private final int signals;
+    private final int room;
     private final ByteBuffer bytes;
     private final DoubleBuffer doubles;
-    private int held;
+    private long rows;
     private boolean broken;
 
-    private RowStore(FileChannel file, int width) {
+    private RowStore(FileChannel file, int signals) {
         this.file = file;
-        this.width = width;
-        numbers = new double[BUFFER / Double.BYTES / width * width];
-        bytes = ByteBuffer.allocateDirect(numbers.length * Double.BYTES).order(ByteOrder.nativeOrder());
+        this.signals = signals;
+        room = new Block(signals).room();
+        bytes = ByteBuffer.allocateDirect(room * (signals + 1) * Double.BYTES).order(ByteOrder.nativeOrder());
         doubles = bytes.asDoubleBuffer();
     }
 
@@ -49,48 +48,21 @@ final class RowStore implements RowSink {
                 file.close();
                 return Optional.empty();
             }
-            return Optional.of(new RowStore(file, signals.size() + 1));
+            return Optional.of(new RowStore(file, signals.size()));
         } catch (IOException e) {
             return Optional.empty();
         }
     }
 
+    /** Keeps a block; a full disk must not end a pass that can do without. */
     @Override
-    public void row(double time, double[] values) {
-        numbers[held] = time;
-        System.arraycopy(values, 0, numbers, held + 1, width - 1);
-        held += width;
-        if (held == numbers.length) {
-            write();
+    public void block(Block block) {
+        rows += block.count();
+        doubles.clear().put(block.times(), 0, block.count());
+        for (int i = 0; i < signals; i++) {
+            doubles.put(block.values(i), 0, block.count());
         }
-    }
-
-    /** Ends the rows; whether all of them are there. */
-    boolean complete() {
-        write();
-        return !broken;
-    }
-
-    /** Hands every row on. */
-    void replay(RowSink sink) throws IOException {
-        double[] values = new double[width - 1];
-        file.position(0);
-        int count = read();
-        while (count > 0) {
-            for (int i = 0; i < count; i += width) {
-                System.arraycopy(numbers, i + 1, values, 0, width - 1);
-                sink.row(numbers[i], values);
-            }
-            count = read();
-        }
-    }
-
-    /** A full disk must not end a pass that can do without. */
-    private void write() {
-        doubles.clear();
-        doubles.put(numbers, 0, held);
-        bytes.clear().limit(held * Double.BYTES);
-        held = 0;
+        bytes.clear().limit(doubles.position() * Double.BYTES);
         try {
             while (!broken && bytes.hasRemaining()) {
                 file.write(bytes);
@@ -100,14 +72,32 @@ final class RowStore implements RowSink {
         }
     }
 
-    private int read() throws IOException {
-        bytes.clear();
-        while (bytes.hasRemaining() && file.read(bytes) >= 0) {
-            // A file may give less than asked for.
+    /** Whether all rows are there. */
+    boolean complete() {
+        return !broken;
+    }
+
+    /** Hands every row on; every block but the last was full. */
+    void replay(BlockSink sink) throws IOException {
+        Block block = new Block(signals);
+        file.position(0);
+        for (long left = rows; left > 0; left -= block.count()) {
+            block.hold((int) Math.min(left, room));
+            read(block.count() * (signals + 1));
+            doubles.clear().get(block.times(), 0, block.count());
+            for (int i = 0; i < signals; i++) {
+                doubles.get(block.values(i), 0, block.count());
+            }
+            sink.block(block);
         }
-        int count = bytes.position() / Double.BYTES;
-        doubles.clear();
-        doubles.get(numbers, 0, count);
-        return count;
+    }
+
+    private void read(int numbers) throws IOException {
+        bytes.clear().limit(numbers * Double.BYTES);
+        while (bytes.hasRemaining()) {
+            if (file.read(bytes) < 0) {
+                throw new EOFException("the temporary copy of the rows ends early");
+            }
+        }
     }
 }

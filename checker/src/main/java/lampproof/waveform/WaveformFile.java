@@ -110,14 +110,14 @@ public final class WaveformFile implements Waveforms {
     public Span span() {
         try {
             Optional<Span> told = hints.run() == 0 ? form.spanByItsEnds(content) : Optional.empty();
-            return told.orElseGet(() -> stream(List.of(), (time, values) -> {}).span());
+            return told.orElseGet(() -> stream(List.of(), block -> {}).span());
         } catch (IOException e) {
             throw faults.unreadable(e);
         }
     }
 
     @Override
-    public Reading rows(List<String> names, RowSink sink) {
+    public Reading rows(List<String> names, BlockSink sink) {
         return stream(names.stream().map(this::signal).toList(), sink);
     }
 
@@ -127,13 +127,13 @@ public final class WaveformFile implements Waveforms {
      * @param chosen signals of this file, in the order wanted
      * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
      */
-    public Reading stream(List<Signal> chosen, RowSink sink) {
+    public Reading stream(List<Signal> chosen, BlockSink sink) {
         try {
             if (passes.holds(chosen)) {
                 return passes.again(sink);
             }
             boolean worthKeeping = form.slow() && !content.whole() && !chosen.isEmpty();
-            RowSink taking = worthKeeping ? passes.remembering(chosen, Files.size(content.path()), sink) : sink;
+            BlockSink taking = worthKeeping ? passes.remembering(chosen, Files.size(content.path()), sink) : sink;
             CheckedRows rows = new CheckedRows(faults, form.place(), chosen, form.clock(), hints.run(), taking);
             form.remarks().forEach(rows::remark);
             form.read(content, chosen, rows);

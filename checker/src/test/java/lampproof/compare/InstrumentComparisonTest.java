@@ -15,8 +15,9 @@ import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
 import lampproof.prediction.Tolerance;
+import lampproof.waveform.BlockSink;
+import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Reading;
-import lampproof.waveform.RowSink;
 import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
 import org.junit.jupiter.api.Test;
@@ -121,16 +122,18 @@ class InstrumentComparisonTest {
             }
 
             @Override
-            public Reading rows(List<String> names, RowSink sink) {
+            public Reading rows(List<String> names, BlockSink sink) {
+                BlockWriter writer = new BlockWriter(names.size(), sink);
                 for (int row = 0; row <= 3 * pointsPerPeriod; row++) {
                     double time = row / LINE / pointsPerPeriod;
-                    sink.row(
+                    writer.row(
                             time,
                             names.stream()
                                     .mapToDouble(
                                             name -> (name.contains("voltage") ? voltage : current).applyAsDouble(time))
                                     .toArray());
                 }
+                writer.end();
                 String file = String.format(Locale.ROOT, "scope at %d points", pointsPerPeriod);
                 return new Reading(file, 3L * pointsPerPeriod + 1, span(), List.of());
             }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Span;
 import lampproof.waveform.WaveformFile;
 import org.junit.jupiter.api.Test;
@@ -208,21 +209,41 @@ class MeasuringFieldCasesTest {
         assertThat(fast.result().value()).isCloseTo(0.020, within(4e-4));
     }
 
+    /** A ramp of 20 000 pieces, its window cut out of the middle of two of them: integrals of t and of its square. */
+    @Test
+    void aWindowMayBeginAndEndWithinPiecesFarApart() {
+        double start = 0.50003;
+        double end = 1.70007;
+        Window window = Window.of(start, end);
+        MeasuringPass pass = new MeasuringPass();
+        Channel ramp = pass.channel("v");
+        Mean mean = pass.add(new Mean(window, ramp));
+        RootMeanSquare rms = pass.add(new RootMeanSquare(window, ramp));
+        PeakToPeak swing = pass.add(new PeakToPeak(window, ramp));
+        Wave.run(pass, 0, 2, 20_000, List.of(t -> t));
+        assertThat(mean.result().value()).isCloseTo((start + end) / 2, within(1e-12));
+        double square = (Math.pow(end, 3) - Math.pow(start, 3)) / 3 / (end - start);
+        assertThat(rms.result().value()).isCloseTo(Math.sqrt(square), within(1e-12));
+        assertThat(swing.result().value()).isCloseTo(end - start, within(1e-12));
+    }
+
     /** A triangle between -1 and 1 of period 1. */
     private static double triangle(double x) {
         return 4 * Math.abs(x - Math.floor(x + 0.5)) - 1;
     }
 
     private static void squareAndSine(MeasuringPass pass, double level) {
+        BlockWriter rows = new BlockWriter(2, pass);
         for (int k = 0; k <= 20_000; k++) {
             double t = k * 1e-6;
             double v = 325 * Math.sin(W * t);
             if (k % 10_000 == 0) {
-                pass.row(t, new double[] {v, k == 10_000 ? level : -level});
-                pass.row(t, new double[] {v, k == 10_000 ? -level : level});
+                rows.row(t, new double[] {v, k == 10_000 ? level : -level});
+                rows.row(t, new double[] {v, k == 10_000 ? -level : level});
             } else {
-                pass.row(t, new double[] {v, k < 10_000 ? level : -level});
+                rows.row(t, new double[] {v, k < 10_000 ? level : -level});
             }
         }
+        rows.end();
     }
 }

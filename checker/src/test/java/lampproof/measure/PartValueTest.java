@@ -3,6 +3,7 @@ package lampproof.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -40,9 +41,6 @@ class PartValueTest {
     }
 
     private static void run(MeasuringPass pass, DoubleUnaryOperator voltage, DoubleUnaryOperator current) {
-        for (int i = 0; i <= 1000; i++) {
-            double time = i * 1e-7;
-            pass.row(time, new double[] {voltage.applyAsDouble(time), current.applyAsDouble(time)});
-        }
+        Wave.run(pass, 0, 1e-4, 1000, List.of(voltage, current));
     }
 }

@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lampproof.waveform.BlockSink;
+import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Reading;
-import lampproof.waveform.RowSink;
 import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
 import org.junit.jupiter.api.Test;
@@ -56,10 +57,12 @@ class SecondPointsTest {
             }
 
             @Override
-            public Reading rows(List<String> names, RowSink sink) {
+            public Reading rows(List<String> names, BlockSink sink) {
+                BlockWriter writer = new BlockWriter(names.size(), sink);
                 for (double[] point : points) {
-                    sink.row(point[0], new double[] {point[1]});
+                    writer.row(point[0], new double[] {point[1]});
                 }
+                writer.end();
                 return new Reading("points", points.length, span, List.of());
             }
         };

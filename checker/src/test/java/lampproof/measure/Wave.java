@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Hints;
 import lampproof.waveform.Reading;
 import lampproof.waveform.WaveformFile;
@@ -40,18 +42,22 @@ final class Wave {
 
     /** Runs channels given as formulas through a pass whose channels were named one by one. */
     static void run(MeasuringPass pass, double start, double end, int steps, List<DoubleUnaryOperator> signals) {
+        BlockWriter writer = new BlockWriter(signals.size(), pass);
         for (int i = 0; i <= steps; i++) {
             double time = start + (end - start) * i / steps;
-            pass.row(
+            writer.row(
                     time,
                     signals.stream().mapToDouble(s -> s.applyAsDouble(time)).toArray());
         }
+        writer.end();
     }
 
     /** Runs rows of time and values through a pass. */
     static void run(MeasuringPass pass, double[]... rows) {
+        BlockWriter writer = new BlockWriter(rows[0].length - 1, pass);
         for (double[] row : rows) {
-            pass.row(row[0], java.util.Arrays.copyOfRange(row, 1, row.length));
+            writer.row(row[0], Arrays.copyOfRange(row, 1, row.length));
         }
+        writer.end();
     }
 }

@@ -3,6 +3,7 @@ package lampproof.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -34,9 +35,7 @@ class ZigzagTest {
 
     private double zigzag(IntToDoubleFunction values) {
         Measurement zigzag = pass.add(new Zigzag(Window.of(0, 100), channel));
-        for (int n = 0; n <= 100; n++) {
-            pass.row(n, new double[] {values.applyAsDouble(n)});
-        }
+        Wave.run(pass, 0, 100, 100, List.of(n -> values.applyAsDouble((int) n)));
         return zigzag.result().value();
     }
 }

@@ -1,6 +1,7 @@
 package lampproof.waveform;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,15 +41,35 @@ class LongFilesTest {
                 .isEqualTo(span);
         WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), raw(ROWS)));
         assertThat(raw.span()).isEqualTo(span);
-        assertThat(raw.rows(List.of("v"), (time, values) -> {}).span()).isEqualTo(span);
+        assertThat(raw.rows(List.of("v"), block -> {}).span()).isEqualTo(span);
     }
 
     @Test
     void rowsBehindThosePromisedAreAFault() throws IOException {
         WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), raw(ROWS - 10)));
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> raw.rows(List.of("v"), (time, values) -> {}))
+        assertThatThrownBy(() -> raw.rows(List.of("v"), block -> {}))
                 .hasMessage("long.raw: behind the points that the head promises stands more, and no other plot;"
                         + " run it again");
+    }
+
+    /** One bad number among thousands of rows that are taken together. */
+    @Test
+    void aFaultDeepInALongFileIsNamedByItsRow() throws IOException {
+        int row = 6001;
+        byte[] bytes = raw(ROWS);
+        int place = bytes.length - (ROWS - row + 1) * 16;
+        for (double bad : new double[] {Double.NaN, Double.NEGATIVE_INFINITY, row - 3.5}) {
+            byte[] damaged = bytes.clone();
+            ByteBuffer.wrap(damaged).order(ByteOrder.LITTLE_ENDIAN).putDouble(place, bad);
+            assertNamesRow(row, damaged);
+        }
+        ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).putDouble(place + 8, Double.POSITIVE_INFINITY);
+        assertNamesRow(row, bytes);
+    }
+
+    private void assertNamesRow(int row, byte[] bytes) throws IOException {
+        WaveformFile raw = WaveformFile.open(Files.write(folder.resolve("long.raw"), bytes));
+        assertThatThrownBy(() -> raw.rows(List.of("v"), block -> {})).hasMessageContaining("row " + row + ":");
     }
 
     private static String text() {

@@ -187,11 +187,11 @@ class RawFileTest {
 
     private Reading second(Hints hints) {
         WaveformFile file = WaveformFile.open(folder.resolve("wave.raw"), hints);
-        return file.rows(List.of("a"), (t, v) -> {});
+        return file.rows(List.of("a"), block -> {});
     }
 
     private Reading read(byte[] bytes, String signal) {
-        return open(bytes).rows(List.of(signal), (t, v) -> {});
+        return open(bytes).rows(List.of(signal), block -> {});
     }
 
     private WaveformFile open(byte[] bytes) {

@@ -265,12 +265,7 @@ class ReadingFieldCasesTest {
 
     private Reading read(WaveformFile file, String... names) {
         rows.clear();
-        return file.rows(List.of(names), (time, values) -> {
-            double[] row = new double[values.length + 1];
-            row[0] = time;
-            System.arraycopy(values, 0, row, 1, values.length);
-            rows.add(row);
-        });
+        return file.rows(List.of(names), Recorded.sink(rows));
     }
 
     private void fails(String text, String message) {

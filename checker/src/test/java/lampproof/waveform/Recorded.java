@@ -37,12 +37,12 @@ final class Recorded {
         return rows;
     }
 
-    static RowSink sink(List<double[]> rows) {
-        return (time, values) -> {
+    static BlockSink sink(List<double[]> rows) {
+        return block -> block.each((time, values) -> {
             double[] row = new double[values.length + 1];
             row[0] = time;
             System.arraycopy(values, 0, row, 1, values.length);
             rows.add(row);
-        };
+        });
     }
 }

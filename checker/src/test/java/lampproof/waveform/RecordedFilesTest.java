@@ -34,7 +34,7 @@ class RecordedFilesTest {
                 .hasSize(109)
                 .usingElementComparator((a, b) -> same(a, b, written) ? 0 : 1)
                 .containsExactlyElementsOf(expected);
-        assertThat(file.rows(List.of(), (t, v) -> {}).remarks()).isEmpty();
+        assertThat(file.rows(List.of(), block -> {}).remarks()).isEmpty();
         assertThat(file.span().end()).isCloseTo(2e-5, within(1e-19));
     }
 
@@ -54,7 +54,7 @@ class RecordedFilesTest {
         byte[] packed = packed(Recorded.bytes(name));
         Path file = folder.resolve("wave.gz");
         Files.write(file, java.util.Arrays.copyOf(packed, packed.length - 300));
-        Reading reading = WaveformFile.open(file, HINTS).rows(List.of("v(a)"), (t, v) -> {});
+        Reading reading = WaveformFile.open(file, HINTS).rows(List.of("v(a)"), block -> {});
         assertThat(reading.sound()).isFalse();
         assertThat(reading.remarks()).contains(Remark.spoiling("wave.gz: the packed file ends early, file incomplete"));
     }

@@ -189,7 +189,7 @@ class TableFormsTest {
             })
     void lastRowMayBeTorn(String last, int torn, String how) {
         String text = "time,v,i\n0.0e+00,1.0,1.0e-02\n1.0e-05,2.0,1.5e-02\n" + last.replace("\\n", "\n");
-        Reading reading = open(text, Hints.NONE).rows(List.of("v", "i"), (t, v) -> {});
+        Reading reading = open(text, Hints.NONE).rows(List.of("v", "i"), block -> {});
         assertThat(reading.rows()).isEqualTo(3 - torn);
         assertThat(reading.remarks())
                 .isEqualTo(
@@ -216,7 +216,7 @@ class TableFormsTest {
     @Test
     void steppedPrintFileHasNoTrailer() {
         String text = "Index TIME V(OUT)\n0 0 1\n1 1 2\n0 0 4\n1 1 5\n";
-        Reading reading = open(text, Hints.NONE.withRun(2)).rows(List.of(), (t, v) -> {});
+        Reading reading = open(text, Hints.NONE.withRun(2)).rows(List.of(), block -> {});
         assertThat(reading.remarks()).isEmpty();
     }
 

@@ -1,0 +1,68 @@
+package lampproof.waveform;
+
+/**
+ * Successive rows of waveforms, column by column.
+ *
+ * <p>One object is filled anew again and again: whoever takes a block keeps no reference.
+ */
+public final class Block {
+
+    private static final int MOST_ROWS = 1 << 12;
+    private static final int MOST_NUMBERS = 1 << 20;
+
+    private final double[] times;
+    private final double[][] values;
+    private int count;
+
+    /** An empty block with room for rows of so many signals. */
+    public Block(int signals) {
+        int room = Math.max(1, Math.min(MOST_ROWS, MOST_NUMBERS / (signals + 1)));
+        times = new double[room];
+        values = new double[signals][room];
+    }
+
+    /** Number of rows that fit in. */
+    public int room() {
+        return times.length;
+    }
+
+    /** Number of rows in it. */
+    public int count() {
+        return count;
+    }
+
+    /** The times [s], never falling; equal times are the two sides of an edge. Only the first {@link #count} count. */
+    public double[] times() {
+        return times;
+    }
+
+    /** The values of a signal, in the order chosen [SI base unit]. Only the first {@link #count} count. */
+    public double[] values(int signal) {
+        return values[signal];
+    }
+
+    /** Holds the first so many rows of what its arrays hold. */
+    public void hold(int rows) {
+        count = rows;
+    }
+
+    /** Adds a row. */
+    void add(double time, double[] row) {
+        times[count] = time;
+        for (int i = 0; i < values.length; i++) {
+            values[i][count] = row[i];
+        }
+        count++;
+    }
+
+    /** Hands the rows on one by one. */
+    public void each(RowSink sink) {
+        double[] row = new double[values.length];
+        for (int at = 0; at < count; at++) {
+            for (int i = 0; i < row.length; i++) {
+                row[i] = values[i][at];
+            }
+            sink.row(times[at], row);
+        }
+    }
+}

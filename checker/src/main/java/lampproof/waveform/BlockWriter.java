@@ -1,0 +1,47 @@
+package lampproof.waveform;
+
+/** Gathers rows into blocks and hands on each that is full. */
+public final class BlockWriter {
+
+    private final Block waiting;
+    private final BlockSink sink;
+
+    /**
+     * Starts with no row.
+     *
+     * @param signals number of signals in a row
+     */
+    public BlockWriter(int signals, BlockSink sink) {
+        waiting = new Block(signals);
+        this.sink = sink;
+    }
+
+    /** Takes a row: its time [s] and the values of its signals. */
+    public void row(double time, double[] values) {
+        waiting.add(time, values);
+        handOn(waiting.room());
+    }
+
+    /** The rows that wait; whoever writes many at once writes behind them and then says how many. */
+    Block waiting() {
+        return waiting;
+    }
+
+    /** So many rows have been written behind those that waited. */
+    void written(int rows) {
+        waiting.hold(waiting.count() + rows);
+        handOn(waiting.room());
+    }
+
+    /** Hands on the rows that still wait. */
+    public void end() {
+        handOn(1);
+    }
+
+    private void handOn(int least) {
+        if (waiting.count() >= least) {
+            sink.block(waiting);
+            waiting.hold(0);
+        }
+    }
+}
