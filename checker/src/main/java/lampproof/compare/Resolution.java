@@ -33,6 +33,10 @@ final class Resolution {
 
     private static final double STEPS_PER_CYCLE = 20;
     private static final double STEPS_PER_ON_TIME = 10;
+
+    /** Edges alone may bring enough steps; one as long as this is closed too late to end an on-time where it should [-]. */
+    private static final double LONGEST_OF_ON_TIME = 0.25;
+
     private static final double STEPS_OF_AN_EVENT = 1000;
 
     /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
@@ -110,6 +114,10 @@ final class Resolution {
             String reason = perCycle.present() ? onTime.result().note() : perCycle.note();
             return TrustCheck.failed(NAME, "no switching seen: " + reason);
         }
+        double longest = points.longestOn().value();
+        if (longest > LONGEST_OF_ON_TIME * onTime.result().value()) {
+            return TrustCheck.failed(NAME, "too coarse: " + longest(longest));
+        }
         String steps = steps(perCycle.value(), perPulse.value());
         boolean enough = perCycle.value() >= STEPS_PER_CYCLE && perPulse.value() >= STEPS_PER_ON_TIME;
         return TrustCheck.of(NAME, enough, enough ? steps : "too coarse: " + steps);
@@ -143,6 +151,11 @@ final class Resolution {
                 .max((a, b) -> Double.compare(a.change(), b.change()))
                 .map(Halving::told)
                 .orElseThrow();
+    }
+
+    private String longest(double step) {
+        return "a step of " + Engineering.rounded(step, "s") + " in the on-time of "
+                + Engineering.rounded(onTime.result().value(), "s") + " (at most a quarter)";
     }
 
     private String steps(double perCycle, double perPulse) {

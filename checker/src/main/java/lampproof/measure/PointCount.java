@@ -1,11 +1,12 @@
 package lampproof.measure;
 
-/** The number of steps in time from which a window is drawn [-], and of those in which a gate is on. */
+/** The number of steps in time from which a window is drawn [-], of those in which a gate is on, and the longest of these. */
 public final class PointCount extends PieceByPiece {
 
     private final Gate gate;
     private double steps;
     private double on;
+    private double longest;
 
     /** Counts the steps of a record. */
     public PointCount(Window window, Gate gate) {
@@ -18,13 +19,21 @@ public final class PointCount extends PieceByPiece {
         return result().map(all -> on);
     }
 
+    /** The longest step in which the gate is on throughout [s]; zero when there is none. */
+    public Measured longestOn() {
+        return result().map(all -> longest);
+    }
+
     @Override
     protected void add(Piece piece) {
         if (piece.width() > 0) {
             steps++;
             boolean throughout =
                     piece.from(gate.channel()) >= gate.threshold() && piece.to(gate.channel()) >= gate.threshold();
-            on += throughout ? 1 : 0;
+            if (throughout) {
+                on++;
+                longest = Math.max(longest, piece.width());
+            }
         }
     }
 
