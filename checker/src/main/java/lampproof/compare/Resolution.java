@@ -114,13 +114,14 @@ final class Resolution {
             String reason = perCycle.present() ? onTime.result().note() : perCycle.note();
             return TrustCheck.failed(NAME, "no switching seen: " + reason);
         }
-        double longest = points.longestOn().value();
-        if (longest > LONGEST_OF_ON_TIME * onTime.result().value()) {
-            return TrustCheck.failed(NAME, "too coarse: " + longest(longest));
-        }
         String steps = steps(perCycle.value(), perPulse.value());
-        boolean enough = perCycle.value() >= STEPS_PER_CYCLE && perPulse.value() >= STEPS_PER_ON_TIME;
-        return TrustCheck.of(NAME, enough, enough ? steps : "too coarse: " + steps);
+        if (perCycle.value() < STEPS_PER_CYCLE || perPulse.value() < STEPS_PER_ON_TIME) {
+            return TrustCheck.failed(NAME, "too coarse: " + steps);
+        }
+        double longest = points.longestOn().value();
+        return longest > LONGEST_OF_ON_TIME * onTime.result().value()
+                ? TrustCheck.failed(NAME, "too coarse: " + longest(longest))
+                : TrustCheck.passed(NAME, steps);
     }
 
     private void halve(String figure, Supplier<Measurement> measurement) {
