@@ -30,6 +30,7 @@ final class LineCyclePlots {
     private final Window window;
     private final Axis time;
     private final PixelColumns columns;
+    private final int first;
     private final double[] times;
 
     private LineCyclePlots(RunRecord run, Window window, PixelColumns columns) {
@@ -37,11 +38,13 @@ final class LineCyclePlots {
         this.window = window;
         this.columns = columns;
         this.time = Plot.across(0, window.length());
-        this.times = new double[4 * points().size()];
         double angularFrequency = run.solution().driver().line().angularFrequency();
         double phase = trace(LINE_VOLTAGE).phase(angularFrequency * window.length());
+        double step = Math.PI / points().size();
+        this.first = (int) Math.ceil(phase / step - 0.5);
+        this.times = new double[(int) Math.round(angularFrequency * window.length() / step)];
         for (int k = 0; k < times.length; k++) {
-            times[k] = (2 * Math.PI * (k + 0.5) / (2 * points().size()) - 2 * Math.PI - phase) / angularFrequency;
+            times[k] = (step * (first + k + 0.5) - phase) / angularFrequency;
         }
     }
 
@@ -122,8 +125,9 @@ final class LineCyclePlots {
     private double[] values(ToDoubleFunction<AnglePoint> value, int sign) {
         double[] values = new double[times.length];
         for (int k = 0; k < values.length; k++) {
-            int half = k / points().size();
-            values[k] = (half % 2 == 0 ? 1 : sign) * value.applyAsDouble(points().get(k % points().size()));
+            int half = Math.floorDiv(first + k, points().size());
+            int place = Math.floorMod(first + k, points().size());
+            values[k] = (half % 2 == 0 ? 1 : sign) * value.applyAsDouble(points().get(place));
         }
         return values;
     }
