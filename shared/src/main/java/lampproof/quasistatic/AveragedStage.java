@@ -152,14 +152,16 @@ final class AveragedStage {
             return;
         }
         double over = bus - outputVoltage - driver.diode().junction(through);
-        boolean closed = wake(bus, over);
-        if (over > 0 && through == 0 && !closed) {
+        if (wake(bus, over)) {
+            return;
+        }
+        if (over > 0 && through == 0) {
             endSwitching();
         }
         through = Math.max(0, through + fine * over / driver.inductor().inductance());
     }
 
-    /** Follows the cell in its first cycles; whether its switch is known to be closed. */
+    /** Follows the cell in its first cycles; whether its switch is known to be closed, so that nothing goes through yet. */
     private boolean wake(double bus, double over) {
         if (bus <= Dimming.FULL_CURRENT_FROM) {
             waking.sleep();

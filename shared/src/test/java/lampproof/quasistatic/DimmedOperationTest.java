@@ -90,10 +90,10 @@ class DimmedOperationTest {
         assertThat(lit.stringCurrent()).isGreaterThan(4 * out.stringCurrent());
     }
 
-    /** Each firing finds another bus than the one before: one half cycle has a quarter more light than the other. */
+    /** Each firing finds another bus than the one before: one half cycle has a third more light than the other. */
     @Test
     void half_cycles_that_take_turns_are_taken_together() {
-        Operation full = operation(Topology.STEP_UP, "leading", "dimmer.angle,,110,,deg,");
+        Operation full = operation(Topology.STEP_UP, "leading", "dimmer.angle,,115,,deg,");
         DimmedOperation both = DimmedOperation.of(full);
         DimmedHalfCycle halfCycle = new DimmedHalfCycle(full.driver(), both.bias(), DimmedOperation.senseTime(full));
         DimmedState middle = halfCycle.run(both.start(), full.setPoint());
