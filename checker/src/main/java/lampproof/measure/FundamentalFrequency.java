@@ -1,5 +1,11 @@
 package lampproof.measure;
 
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
+import org.hipparchus.util.Precision;
 import org.hipparchus.util.ResizableDoubleArray;
 
 /**
@@ -20,8 +26,11 @@ public final class FundamentalFrequency extends Measurement {
 
     private static final int SHORT = 1 << 11;
     private static final double LEAST_EXPLAINED = 0.5;
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-    private static final double PRECISION = 1e-7;
+
+    /** Nothing finer can be told from the values of a function around its maximum. */
+    private static final double PRECISION = 3e-8;
+
+    private static final int MOST_TRIALS = 200;
 
     private final double lowest;
     private final double highest;
@@ -60,7 +69,7 @@ public final class FundamentalFrequency extends Measurement {
         double rough = best(fit, step);
         return fit.explained(rough) < LEAST_EXPLAINED
                 ? Measured.absent("no frequency stands out")
-                : Measured.of(refined(last(wave, fit), rough - step, rough + step));
+                : Measured.of(refined(last(wave, fit), rough - step, rough, rough + step));
     }
 
     private SeriesFit last(double[] wave, SeriesFit rough) {
@@ -87,29 +96,14 @@ public final class FundamentalFrequency extends Measurement {
         return best;
     }
 
-    /** Golden section search for the maximum between two frequencies. */
-    private static double refined(SeriesFit fit, double from, double to) {
-        double low = from;
-        double high = to;
-        double left = high - GOLDEN * (high - low);
-        double right = low + GOLDEN * (high - low);
-        double atLeft = fit.explained(left);
-        double atRight = fit.explained(right);
-        while (high - low > PRECISION * high) {
-            if (atLeft > atRight) {
-                high = right;
-                right = left;
-                atRight = atLeft;
-                left = high - GOLDEN * (high - low);
-                atLeft = fit.explained(left);
-            } else {
-                low = left;
-                left = right;
-                atLeft = atRight;
-                right = low + GOLDEN * (high - low);
-                atRight = fit.explained(right);
-            }
-        }
-        return (low + high) / 2;
+    /** The maximum between two frequencies, from a guess at it. */
+    private static double refined(SeriesFit fit, double low, double guess, double high) {
+        return new BrentOptimizer(PRECISION, Precision.SAFE_MIN)
+                .optimize(
+                        new UnivariateObjectiveFunction(fit::explained),
+                        GoalType.MAXIMIZE,
+                        new SearchInterval(low, high, guess),
+                        new MaxEval(MOST_TRIALS))
+                .getPoint();
     }
 }

@@ -20,17 +20,26 @@ final class Gauges {
         return measurements.isEmpty();
     }
 
-    /** Begins to feed the measurements with points, which must stay as they are until this has settled. */
-    void feed(Points points) {
+    /** Begins to feed the measurements with points, part by part; they must stay as they are until this has settled. */
+    void feed(Points... parts) {
         settle();
         for (Measurement measurement : measurements) {
-            running.add(ForkJoinPool.commonPool().submit(() -> measurement.take(points)));
+            running.add(ForkJoinPool.commonPool().submit(() -> {
+                for (Points part : parts) {
+                    measurement.take(part);
+                }
+            }));
         }
     }
 
-    /** Waits until every measurement has taken what it was fed with; several may ask for their results at once. */
+    /**
+     * Waits until every measurement has taken what it was fed with; several may ask for their results at once.
+     *
+     * <p>The last task first: a thread that waits takes on what it asks for only if nothing was submitted later.
+     */
     synchronized void settle() {
-        running.forEach(ForkJoinTask::join);
-        running.clear();
+        while (!running.isEmpty()) {
+            running.remove(running.size() - 1).join();
+        }
     }
 }

@@ -22,6 +22,7 @@ public final class MeasuringPass implements BlockSink {
     private static final class Source {
         private final Map<Integer, Double> terms;
         private final double offset;
+        private double[] joined = {};
 
         /**
          * Joins columns.
@@ -37,15 +38,27 @@ public final class MeasuringPass implements BlockSink {
             return terms.equals(other.terms) && offset == other.offset;
         }
 
-        /** Writes the levels that rows have into an array, from a place on. */
-        void write(Block block, double[] into, int first) {
-            Arrays.fill(into, first, first + block.count(), offset);
-            terms.forEach((column, gain) -> add(block.values(column), block.count(), gain, into, first));
+        /** The levels of rows: a column as it is, or what is made of columns. */
+        double[] levels(Block block) {
+            return plain() ? block.values(terms.keySet().iterator().next()) : joined(block);
         }
 
-        private static void add(double[] values, int count, double gain, double[] into, int first) {
+        private boolean plain() {
+            return offset == 0 && terms.size() == 1 && terms.containsValue(1.0);
+        }
+
+        private double[] joined(Block block) {
+            if (joined.length < block.count()) {
+                joined = new double[block.room()];
+            }
+            Arrays.fill(joined, 0, block.count(), offset);
+            terms.forEach((column, gain) -> add(gain, block.values(column), block.count()));
+            return joined;
+        }
+
+        private void add(double gain, double[] values, int count) {
             for (int i = 0; i < count; i++) {
-                into[first + i] += gain * values[i];
+                joined[i] += gain * values[i];
             }
         }
     }
@@ -56,7 +69,7 @@ public final class MeasuringPass implements BlockSink {
     private final Gauges sparse;
     private final SecondPoints secondPoints;
     private final Between between;
-    private Points points;
+    private Points before;
 
     /** A pass over waveforms that run straight between their points. */
     public MeasuringPass() {
@@ -131,21 +144,31 @@ public final class MeasuringPass implements BlockSink {
 
     @Override
     public void block(Block block) {
-        if (points == null) {
-            points = new Points(sources.size(), block.room() + 1, between);
-        }
         all.settle();
-        points.keepLast();
-        int first = points.count();
-        System.arraycopy(block.times(), 0, points.times(), first, block.count());
-        for (int i = 0; i < sources.size(); i++) {
-            sources.get(i).write(block, points.levels(i), first);
+        Points points = points(block);
+        if (before == null) {
+            all.feed(points);
+        } else {
+            before.add(points, 0);
+            all.feed(before, points);
         }
-        points.hold(block.count());
-        all.feed(points);
+        before = endOf(points);
         if (!sparse.none()) {
-            secondPoints.take(points, first);
+            secondPoints.take(points);
         }
+    }
+
+    private Points points(Block block) {
+        double[][] levels =
+                sources.stream().map(source -> source.levels(block)).toArray(double[][]::new);
+        return new Points(between, block.times(), levels, block.count());
+    }
+
+    /** The last point alone, with room for the one that follows. */
+    private Points endOf(Points points) {
+        Points end = new Points(sources.size(), 2, between);
+        end.add(points, points.count() - 1);
+        return end;
     }
 
     private int column(String signal) {

@@ -1,5 +1,6 @@
 package lampproof.measure;
 
+import java.util.stream.IntStream;
 import org.hipparchus.complex.Complex;
 
 /**
@@ -27,6 +28,11 @@ final class PhaseMoments {
     private static final double NODE_OF_A_SLIVER = 0.5773502691896257;
 
     private static final double SLIVER = 1.0 / 16;
+
+    /** Over a whole turn; half a part of the fundamental lies between two of them. */
+    private static final double[] COSINES = IntStream.range(0, 2 * PARTS)
+            .mapToDouble(k -> Math.cos(k * Math.PI / PARTS))
+            .toArray();
 
     private final double[] moments = new double[PARTS * MOMENTS];
     private final double pace;
@@ -106,28 +112,36 @@ final class PhaseMoments {
 
     /** The integral of the waveform times exp(-j n omega t) over all that was added. */
     Complex integral(int order) {
-        double step = order * Math.PI / PARTS;
+        double[] terms = terms(order * Math.PI / PARTS);
         double re = 0;
         double im = 0;
         for (int part = 0; part < PARTS; part++) {
-            double angle = (2 * part + 1) * step;
-            double even = series(part, 0, step);
-            double odd = series(part, 1, step);
-            re += even * Math.cos(angle) - odd * Math.sin(angle);
-            im -= even * Math.sin(angle) + odd * Math.cos(angle);
+            double even = 0;
+            double odd = 0;
+            int first = part * MOMENTS;
+            for (int k = 0; k < MOMENTS; k += 2) {
+                even += terms[k] * moments[first + k];
+            }
+            for (int k = 1; k < MOMENTS; k += 2) {
+                odd += terms[k] * moments[first + k];
+            }
+            double cos = COSINES[((2 * part + 1) * order) % COSINES.length];
+            double sin = COSINES[((2 * part + 1) * order + 3 * PARTS / 2) % COSINES.length];
+            re += even * cos - odd * sin;
+            im -= even * sin + odd * cos;
         }
         return new Complex(re, im);
     }
 
-    /** The even or the odd terms of the power series, their signs included. */
-    private double series(int part, int firstPower, double step) {
-        double sum = 0;
-        double factor = firstPower == 0 ? 1 : step;
-        for (int k = firstPower; k < MOMENTS; k += 2) {
-            sum += factor * moments[part * MOMENTS + k];
-            factor *= -step * step / ((k + 1) * (k + 2));
+    /** The factors of the power series of exp(-j x) at a step; the odd ones without their -j. */
+    private static double[] terms(double step) {
+        double[] terms = new double[MOMENTS];
+        terms[0] = 1;
+        terms[1] = step;
+        for (int k = 2; k < MOMENTS; k++) {
+            terms[k] = -terms[k - 2] * step * step / (k * (k - 1));
         }
-        return sum;
+        return terms;
     }
 
     private void within(double part, double start, double from, double end, double to) {

@@ -8,15 +8,21 @@ final class Points {
     private final double[][] levels;
     private int count;
 
+    /** Points whose times and levels stand in arrays. */
+    Points(Between between, double[] times, double[][] levels, int count) {
+        this.between = between;
+        this.times = times;
+        this.levels = levels;
+        this.count = count;
+    }
+
     /**
      * Makes room.
      *
      * @param room number of points that fit in
      */
     Points(int channels, int room, Between between) {
-        this.between = between;
-        times = new double[room];
-        levels = new double[channels][room];
+        this(between, new double[room], new double[channels][room], 0);
     }
 
     Between between() {
@@ -41,11 +47,6 @@ final class Points {
     /** The values of a channel [unit of the channel]. */
     double[] levels(int channel) {
         return levels[channel];
-    }
-
-    /** Holds so many more of the points that its arrays hold. */
-    void hold(int more) {
-        count += more;
     }
 
     /** Keeps the last point alone: the next piece begins there. */

@@ -14,19 +14,15 @@ final class SecondPoints {
         this.gauges = gauges;
     }
 
-    /**
-     * Takes further points.
-     *
-     * @param first place of the first that is new
-     */
-    void take(Points points, int first) {
+    /** Takes further points. */
+    void take(Points points) {
         if (taken == null) {
             taken = new Points(points.channels(), points.times().length + 1, points.between());
             held = new Points(points.channels(), 1, points.between());
         }
         gauges.settle();
         taken.keepLast();
-        for (int point = first; point < points.count(); point++) {
+        for (int point = 0; point < points.count(); point++) {
             next(points, point);
         }
         gauges.feed(taken);

@@ -30,24 +30,34 @@ final class SeriesFit {
 
     /** The share of the variation that the best series of a frequency explains [-], 0 to 1. */
     double explained(double frequency) {
-        double[] base = new double[4 * orders + 1];
-        double[] sums = new double[base.length];
-        double[] projections = new double[2 * orders + 1];
+        double angle = 2 * Math.PI * frequency * step;
+        double[] base = new double[2 * orders + 1];
+        double[] projections = new double[base.length];
         base[0] = 1;
         for (int i = 0; i < values.length; i++) {
-            fill(base, 2 * Math.PI * frequency * step * i);
-            for (int k = 0; k < sums.length; k++) {
-                sums[k] += base[k];
-            }
-            for (int k = 0; k < projections.length; k++) {
+            fill(base, angle * i);
+            for (int k = 0; k < base.length; k++) {
                 projections[k] += base[k] * values[i];
             }
         }
         RealVector projection = new ArrayRealVector(projections);
-        RealVector solution = new LUDecomposition(new Array2DRowRealMatrix(products(sums)))
+        RealVector solution = new LUDecomposition(new Array2DRowRealMatrix(products(sums(angle))))
                 .getSolver()
                 .solve(projection);
         return variation == 0 ? 0 : solution.dotProduct(projection) / variation;
+    }
+
+    /** The sums of twice as many functions over all places: geometric series. */
+    private double[] sums(double angle) {
+        double[] sums = new double[4 * orders + 1];
+        sums[0] = values.length;
+        for (int k = 1; k < sums.length; k += 2) {
+            double half = (k + 1) / 2 * angle / 2;
+            double size = Math.sin(values.length * half) / Math.sin(half);
+            sums[k] = size * Math.cos((values.length - 1) * half);
+            sums[k + 1] = size * Math.sin((values.length - 1) * half);
+        }
+        return sums;
     }
 
     /** The sum of the product of every two functions of the series, from the sums of twice as many functions. */

@@ -3,11 +3,11 @@ package lampproof.waveform;
 /**
  * Successive rows of waveforms, column by column.
  *
- * <p>One object is filled anew again and again: whoever takes a block keeps no reference.
+ * <p>A block stays as it is until the next one is handed on, and is then filled anew: nobody keeps it for longer.
  */
 public final class Block {
 
-    private static final int MOST_ROWS = 1 << 12;
+    private static final int MOST_ROWS = 1 << 13;
     private static final int MOST_NUMBERS = 1 << 20;
 
     private final double[] times;

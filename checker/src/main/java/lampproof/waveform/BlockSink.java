@@ -4,6 +4,6 @@ package lampproof.waveform;
 @FunctionalInterface
 public interface BlockSink {
 
-    /** Takes the next rows; the block is filled anew for those that follow. */
+    /** Takes the next rows; the block stays as it is until this is called again. */
     void block(Block block);
 }

@@ -3,8 +3,9 @@ package lampproof.waveform;
 /** Gathers rows into blocks and hands on each that is full. */
 public final class BlockWriter {
 
-    private final Block waiting;
+    private final BlockPair blocks;
     private final BlockSink sink;
+    private Block waiting;
 
     /**
      * Starts with no row.
@@ -12,8 +13,9 @@ public final class BlockWriter {
      * @param signals number of signals in a row
      */
     public BlockWriter(int signals, BlockSink sink) {
-        waiting = new Block(signals);
+        blocks = new BlockPair(signals);
         this.sink = sink;
+        waiting = blocks.next();
     }
 
     /** Takes a row: its time [s] and the values of its signals. */
@@ -41,6 +43,7 @@ public final class BlockWriter {
     private void handOn(int least) {
         if (waiting.count() >= least) {
             sink.block(waiting);
+            waiting = blocks.next();
             waiting.hold(0);
         }
     }

@@ -79,10 +79,13 @@ final class RowStore implements BlockSink {
 
     /** Hands every row on; every block but the last was full. */
     void replay(BlockSink sink) throws IOException {
-        Block block = new Block(signals);
+        BlockPair blocks = new BlockPair(signals);
         file.position(0);
-        for (long left = rows; left > 0; left -= block.count()) {
+        long left = rows;
+        while (left > 0) {
+            Block block = blocks.next();
             block.hold((int) Math.min(left, room));
+            left -= block.count();
             read(block.count() * (signals + 1));
             doubles.clear().get(block.times(), 0, block.count());
             for (int i = 0; i < signals; i++) {
