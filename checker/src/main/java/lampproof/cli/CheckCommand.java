@@ -21,7 +21,6 @@ import picocli.CommandLine.Parameters;
 
 /** Judges the waveforms of a run folder. */
 @Command(
-        name = "check",
         description = "Measures the waveforms of a run folder and compares every figure with its prediction.",
         footer = {
             "",

@@ -31,7 +31,6 @@ import picocli.CommandLine.Parameters;
 
 /** Which converter a lamp should have. */
 @Command(
-        name = "compare",
         description = {
             "Says which converter a lamp should have.",
             "Lays out strings, both converters and the four control laws for its light power, and puts the best step-down and "

@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 
 /** Writes the decks of a spec. */
 @Command(
-        name = "deck",
         description = "Writes spec, parts, predictions and decks of a spec into a run folder.",
         footer = {"", "Example: lampproof deck lamp.csv -o run", "Then by hand: cd run && ngspice -b mains.cir"})
 final class DeckCommand extends LampproofCommand {

@@ -38,7 +38,6 @@ import picocli.CommandLine.Parameters;
 
 /** What a lamp does while its dimmer is turned. */
 @Command(
-        name = "dimming",
         description = {
             "Turns the dimmer of a spec down and up, and off.",
             "Tells light, lowest level, pop-on, drop-out, bleeder heat, firing spike, and whether the triac holds."

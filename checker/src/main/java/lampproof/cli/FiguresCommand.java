@@ -11,7 +11,6 @@ import picocli.CommandLine.Parameters;
 
 /** Lists the catalogue of figures. */
 @Command(
-        name = "figures",
         description =
                 "Lists every figure: symbol, unit, definition, window, formula, source, tolerance and its reason.",
         footer = {"", "Example: lampproof figures", "Example: lampproof figures line.current"})

@@ -9,7 +9,6 @@ import picocli.CommandLine.Parameters;
 
 /** Looks a netlist over. */
 @Command(
-        name = "lint",
         description =
                 "Looks a netlist, or every deck of a run folder, over for faults that simulators pass in silence.",
         footer = {"", "Example: lampproof lint mains.cir", "Example: lampproof lint run"})

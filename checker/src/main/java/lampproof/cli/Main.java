@@ -13,18 +13,6 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         versionProvider = BuildVersion.class,
         scope = ScopeType.INHERIT,
-        subcommands = {
-            ProveCommand.class,
-            CompareCommand.class,
-            PredictCommand.class,
-            DeckCommand.class,
-            SimulateCommand.class,
-            CheckCommand.class,
-            DimmingCommand.class,
-            MeasureCommand.class,
-            FiguresCommand.class,
-            LintCommand.class
-        },
         description = "Predicts, simulates and proves the power supply inside a mains LED lamp.",
         optionListHeading = "%nOptions:%n",
         commandListHeading = "%nCommands:%n",
@@ -48,7 +36,7 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, Charset.defaultCharset());
         PrintWriter err = new PrintWriter(System.err, true, Charset.defaultCharset());
-        System.exit(run(new CommandLine(new Main()), out, err, args));
+        System.exit(run(CommandLines.of(args), out, err, args));
     }
 
     /** Runs one command on the given streams and answers its exit code, whatever is thrown. */

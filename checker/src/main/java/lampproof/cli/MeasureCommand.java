@@ -17,7 +17,6 @@ import picocli.CommandLine.Parameters;
 
 /** Measures the table of an instrument on its own. */
 @Command(
-        name = "measure",
         description = {
             "Measures a lone table of line voltage and current, or of light, without any spec.",
             "Power, rms, power factor, distortion, harmonics with their limits, inrush, flicker with its limits."

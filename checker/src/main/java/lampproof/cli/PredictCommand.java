@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 
 /** Predicts every figure of a spec. */
 @Command(
-        name = "predict",
         description = "Predicts every figure of a spec; nothing is simulated.",
         footer = {"", "Example: lampproof predict lamp.csv"})
 final class PredictCommand extends LampproofCommand {

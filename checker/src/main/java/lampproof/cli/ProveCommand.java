@@ -18,7 +18,6 @@ import picocli.CommandLine.Parameters;
 
 /** The whole round: predict, write the decks, simulate, check. */
 @Command(
-        name = "prove",
         description = {
             "Does the whole round: predicts, writes the decks, simulates them and checks every figure.",
             "Without SPEC it proves the two examples that ship with lampproof."

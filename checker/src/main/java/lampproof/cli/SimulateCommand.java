@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 
 /** Simulates the decks of a run folder. */
 @Command(
-        name = "simulate",
         description = "Runs the decks of a run folder in the simulator, all at the same time.",
         footer = {"", "Example: lampproof simulate run"})
 final class SimulateCommand extends LampproofCommand {

@@ -208,6 +208,6 @@ class CommandsTest {
     }
 
     private int run(String... args) {
-        return Main.run(new CommandLine(new Main()), new PrintWriter(out, true), new PrintWriter(err, true), args);
+        return Main.run(CommandLines.of(args), new PrintWriter(out, true), new PrintWriter(err, true), args);
     }
 }

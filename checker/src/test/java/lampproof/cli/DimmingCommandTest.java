@@ -92,6 +92,6 @@ class DimmingCommandTest {
     }
 
     private int run(String... args) {
-        return Main.run(new CommandLine(new Main()), new PrintWriter(out), new PrintWriter(err), args);
+        return Main.run(CommandLines.of(args), new PrintWriter(out), new PrintWriter(err), args);
     }
 }
