@@ -43,11 +43,16 @@ public final class Capture {
             throw UserFault.noVerdict(new Finding(
                     "the stretch to measure holds nothing",
                     survey.reading().file(),
-                    Window.of(from, to).text(),
+                    asked(from, to, whole).text(),
                     Window.of(whole).text(),
                     ""));
         }
         return new Capture(table, survey, span).report(file.form());
+    }
+
+    /** What was asked for, an end that was left open taken from the record. */
+    private static Window asked(double from, double to, Span whole) {
+        return Window.of(Double.isFinite(from) ? from : whole.start(), Double.isFinite(to) ? to : whole.end());
     }
 
     private CaptureReport report(String form) {

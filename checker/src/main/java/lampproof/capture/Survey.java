@@ -19,7 +19,8 @@ import lampproof.waveform.Span;
  * @param reading what the pass found
  * @param sampling how the table was sampled
  * @param power mean power from voltage and current as mapped [W]; absent without both
- * @param frequencies frequency of each quantity, between the limits that the line sets it [Hz]
+ * @param frequencies frequency of each quantity, between the limits that the line sets it [Hz]; that of a current is
+ *     told by its voltage where there is one
  */
 record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Measured> frequencies) {
 
@@ -35,12 +36,13 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
     static Survey of(MappedTable table, Span span) {
         MeasuringPass pass = new MeasuringPass();
         Map<String, FundamentalFrequency> fits = new HashMap<>();
-        for (Mapping mapping : table.mappings()) {
-            fits.put(mapping.quantity(), pass.add(fit(pass, mapping.quantity(), span)));
-        }
         String voltage = Quantity.LINE_VOLTAGE.word();
         String current = Quantity.LINE_CURRENT.word();
         boolean both = table.has(voltage) && table.has(current);
+        table.mappings().stream()
+                .map(Mapping::quantity)
+                .filter(quantity -> !both || !quantity.equals(current))
+                .forEach(quantity -> fits.put(quantity, pass.add(fit(pass, quantity, span))));
         MeanProduct power =
                 both ? pass.add(new MeanProduct(Window.of(span), pass.channel(voltage), pass.channel(current))) : null;
         Sampling.Steps steps = new Sampling.Steps();

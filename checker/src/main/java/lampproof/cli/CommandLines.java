@@ -4,7 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
 
-/** Builds the command line that some arguments need. */
+/**
+ * Builds the command line that some arguments need.
+ *
+ * <p>Neither here nor in {@link Main} stands a lambda over a type of picocli: the class archive of the launcher would have
+ * to leave that type out.
+ */
 final class CommandLines {
 
     /** The commands by their names, in the order of the help. */
@@ -30,7 +35,9 @@ final class CommandLines {
         CommandLine lampproof = new CommandLine(new Main());
         Map<String, Class<? extends LampproofCommand>> needed =
                 args.length > 0 && COMMANDS.containsKey(args[0]) ? Map.of(args[0], COMMANDS.get(args[0])) : COMMANDS;
-        needed.forEach(lampproof::addSubcommand);
+        for (Map.Entry<String, Class<? extends LampproofCommand>> command : needed.entrySet()) {
+            lampproof.addSubcommand(command.getKey(), command.getValue());
+        }
         return lampproof;
     }
 }

@@ -4,16 +4,18 @@ import java.io.PrintWriter;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The one place where a fault becomes text on the error stream and an exit code. */
-final class FaultText {
-
-    private FaultText() {}
+final class FaultText implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
     /** Tells what is wrong with the command line, the nearest known word, and where to read on. */
-    static int badCommandLine(ParameterException fault, String[] args) {
+    @Override
+    public int handleParseException(ParameterException fault, String[] args) {
         CommandLine command = fault.getCommandLine();
         PrintWriter err = command.getErr();
         err.println(fault.getMessage());
@@ -22,7 +24,12 @@ final class FaultText {
         return ExitCode.BAD_INPUT.code();
     }
 
-    /** Tells what a command threw. */
+    @Override
+    public int handleExecutionException(Exception fault, CommandLine command, ParseResult parsed) {
+        return of(fault, command);
+    }
+
+    /** Tells what was thrown. */
     static int of(Throwable fault, CommandLine command) {
         return fault instanceof UserFault userFault ? mendable(userFault, command.getErr()) : crash(fault, command);
     }

@@ -41,11 +41,8 @@ public final class Main {
 
     /** Runs one command on the given streams and answers its exit code, whatever is thrown. */
     static int run(CommandLine lampproof, PrintWriter out, PrintWriter err, String... args) {
-        lampproof
-                .setOut(out)
-                .setErr(err)
-                .setParameterExceptionHandler(FaultText::badCommandLine)
-                .setExecutionExceptionHandler((fault, command, parsed) -> FaultText.of(fault, command));
+        FaultText faults = new FaultText();
+        lampproof.setOut(out).setErr(err).setParameterExceptionHandler(faults).setExecutionExceptionHandler(faults);
         listExitCodes(lampproof);
         try {
             return lampproof.execute(args);
@@ -61,6 +58,8 @@ public final class Main {
 
     private static void listExitCodes(CommandLine command) {
         command.getCommandSpec().usageMessage().exitCodeList(ExitCode.list());
-        command.getSubcommands().values().forEach(Main::listExitCodes);
+        for (CommandLine subcommand : command.getSubcommands().values()) {
+            listExitCodes(subcommand);
+        }
     }
 }

@@ -13,8 +13,10 @@ final class RawBytes implements RawValues {
     /** Two rows fit into what {@link RawLines} keeps within reach. */
     private static final int LARGEST_ROW = 1 << 19;
 
-    private static final VarHandle LONGS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
-    private static final VarHandle INTS = MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle DOUBLES = view(double[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle BIG_DOUBLES = view(double[].class, ByteOrder.BIG_ENDIAN);
+    private static final VarHandle FLOATS = view(float[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle BIG_FLOATS = view(float[].class, ByteOrder.BIG_ENDIAN);
 
     static final double LONGEST_TIME = 1e9;
     static final double SHORTEST_TIME = 1e-30;
@@ -34,6 +36,10 @@ final class RawBytes implements RawValues {
         if (size > LARGEST_ROW) {
             throw faults.whole("a row of " + head.vectors().size() + " vectors is too long", "");
         }
+    }
+
+    private static VarHandle view(Class<?> numbers, ByteOrder order) {
+        return MethodHandles.byteArrayViewVarHandle(numbers, order);
     }
 
     @Override
@@ -95,18 +101,16 @@ final class RawBytes implements RawValues {
 
     /** The values of the next rows for the vector that begins at an offset in each. */
     private void column(ByteOrder order, int offset, int width, double[] into, int count) {
-        boolean turned = order == ByteOrder.BIG_ENDIAN;
+        boolean little = order == ByteOrder.LITTLE_ENDIAN;
         byte[] bytes = lines.bytes();
         int at = lines.position() + offset;
         if (width == Double.BYTES) {
             for (int i = 0; i < count; i++, at += size) {
-                long bits = (long) LONGS.get(bytes, at);
-                into[i] = Double.longBitsToDouble(turned ? Long.reverseBytes(bits) : bits);
+                into[i] = little ? (double) DOUBLES.get(bytes, at) : (double) BIG_DOUBLES.get(bytes, at);
             }
         } else {
             for (int i = 0; i < count; i++, at += size) {
-                int bits = (int) INTS.get(bytes, at);
-                into[i] = Float.intBitsToFloat(turned ? Integer.reverseBytes(bits) : bits);
+                into[i] = little ? (float) FLOATS.get(bytes, at) : (float) BIG_FLOATS.get(bytes, at);
             }
         }
     }

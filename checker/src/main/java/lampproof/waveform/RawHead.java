@@ -100,8 +100,9 @@ record RawHead(
         RawHead from(String first) throws IOException {
             String line = first;
             while (line != null) {
-                String key = line.replaceFirst(":.*", "").strip().toLowerCase(Locale.ROOT);
-                String value = line.replaceFirst("^[^:]*:?", "").strip();
+                int colon = (line + ":").indexOf(':');
+                String key = line.substring(0, colon).strip().toLowerCase(Locale.ROOT);
+                String value = line.substring(Math.min(colon + 1, line.length())).strip();
                 if (key.equals("binary") || key.equals("values")) {
                     return head(key.equals("binary"));
                 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import lampproof.fault.UserFault;
@@ -133,6 +135,23 @@ class CaptureTest {
                 .asString()
                 .startsWith("line.current is not steady: rms ")
                 .endsWith(" in the last; choose a stretch with --from and --to");
+    }
+
+    @Test
+    void aStretchBehindTheRecordIsRefused() {
+        WaveformFile file = lamp("time,voltage (V),current (A)", 1);
+        assertThatThrownBy(() -> Capture.report(file, Recognition.of(file), 5, Double.POSITIVE_INFINITY))
+                .isInstanceOf(UserFault.class)
+                .hasMessageStartingWith("scope.csv: the stretch to measure holds nothing, found '5 s to 100 ms', ")
+                .hasMessageContaining("allowed: 0 s to 100 ms");
+    }
+
+    @Test
+    void aRecordOfOneInstantIsRefused() throws IOException {
+        WaveformFile file = WaveformFile.open(Files.writeString(folder.resolve("edge.csv"), "time,light\n3,1\n3,2\n"));
+        assertThatThrownBy(() -> report(file, ""))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("the stretch to measure holds nothing");
     }
 
     @Test
