@@ -35,6 +35,8 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
      */
     static Survey of(MappedTable table, Span span) {
         MeasuringPass pass = new MeasuringPass();
+        // In the order in which the next pass wants them, so that the rows may be kept for it.
+        table.mappings().forEach(mapping -> pass.channel(mapping.quantity()));
         Map<String, FundamentalFrequency> fits = new HashMap<>();
         String voltage = Quantity.LINE_VOLTAGE.word();
         String current = Quantity.LINE_CURRENT.word();
