@@ -159,8 +159,7 @@ public final class MeasuringPass implements BlockSink {
     }
 
     private Points points(Block block) {
-        double[][] levels =
-                sources.stream().map(source -> source.levels(block)).toArray(double[][]::new);
+        double[][] levels = sources.stream().map(source -> source.levels(block)).toArray(double[][]::new);
         return new Points(between, block.times(), levels, block.count());
     }
 

@@ -102,7 +102,8 @@ record RawHead(
             while (line != null) {
                 int colon = (line + ":").indexOf(':');
                 String key = line.substring(0, colon).strip().toLowerCase(Locale.ROOT);
-                String value = line.substring(Math.min(colon + 1, line.length())).strip();
+                String value =
+                        line.substring(Math.min(colon + 1, line.length())).strip();
                 if (key.equals("binary") || key.equals("values")) {
                     return head(key.equals("binary"));
                 }
