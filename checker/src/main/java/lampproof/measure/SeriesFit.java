@@ -52,7 +52,8 @@ final class SeriesFit {
         double[] sums = new double[4 * orders + 1];
         sums[0] = values.length;
         for (int k = 1; k < sums.length; k += 2) {
-            double half = (k + 1) / 2 * angle / 2;
+            int order = (k + 1) / 2;
+            double half = order * angle / 2;
             double size = Math.sin(values.length * half) / Math.sin(half);
             sums[k] = size * Math.cos((values.length - 1) * half);
             sums[k + 1] = size * Math.sin((values.length - 1) * half);
