@@ -6,7 +6,9 @@ import lampproof.fault.UserFault;
  * Tells a torn last row from damage in the middle of a file.
  *
  * <p>A row with too few fields, or with half a number, is forgiven only as the very last: the rows before it may be
- * looked at, but the file is incomplete.
+ * looked at, but the file is incomplete. A last field without a line end may be half a number. It is whole when all
+ * fields above it have as many digits behind the mark, and torn when it has fewer; where they vary nothing tells, and
+ * its row is left out.
  */
 final class LastRow {
 
@@ -14,9 +16,8 @@ final class LastRow {
     private UserFault damage;
     private long number;
     private String what;
-    private int shortest = Integer.MAX_VALUE;
-    private int length = -1;
-    private int lengthBefore = -1;
+    private int places = -1;
+    private boolean fixed = true;
 
     LastRow(CheckedRows rows) {
         this.rows = rows;
@@ -36,16 +37,24 @@ final class LastRow {
         damage = rows.faults().at(rows.place(row), how, "");
     }
 
-    /** A whole row ended with a field of so many characters. */
-    void whole(int lastFieldLength) {
-        lengthBefore = length;
-        length = lastFieldLength;
-        shortest = Math.min(shortest, lastFieldLength);
+    /** A row with a line end behind it ended with this field. */
+    void whole(String lastField) {
+        int now = places(lastField);
+        fixed = fixed && (places < 0 || now == places);
+        places = now;
     }
 
-    /** Whether a last field without a line end is shorter than any above it, or has none above to compare with. */
-    boolean cut(int lastFieldLength) {
-        return length < 0 || (lengthBefore == length && lastFieldLength < shortest);
+    /** Whether a last field without a line end is known to be whole; when it is not, says what becomes of its row. */
+    boolean proven(long row, String lastField) {
+        int now = places(lastField);
+        boolean proven = fixed && now == places;
+        if (fixed && now < places) {
+            torn(row, "last number cut short");
+        } else if (!proven) {
+            rows.remark(Remark.note(rows.faults().file() + ", " + rows.place(row)
+                    + ": the last line has no end, its last number may be cut short: row left out"));
+        }
+        return proven;
     }
 
     void end() {
@@ -53,5 +62,12 @@ final class LastRow {
             rows.remark(Remark.spoiling(rows.faults().file() + ", " + rows.place(number) + ": " + what
                     + ": torn last row, file incomplete"));
         }
+    }
+
+    /** Characters behind the decimal mark of a number; those behind its sign where it has no mark. */
+    private static int places(String field) {
+        int mark = Math.max(field.lastIndexOf('.'), field.lastIndexOf(','));
+        int sign = field.startsWith("-") || field.startsWith("+") ? 0 : -1;
+        return field.length() - 1 - Math.max(mark, sign);
     }
 }

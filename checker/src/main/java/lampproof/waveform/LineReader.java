@@ -87,13 +87,12 @@ final class LineReader {
     }
 
     private void row(long line, String lastCell, boolean terminated) {
-        int length = lastCell.replaceFirst("^[-+]", "").length();
-        if (!terminated && lastRow.cut(length)) {
-            lastRow.torn(line, "last number cut short");
-            return;
+        if (terminated) {
+            lastRow.whole(lastCell);
         }
-        lastRow.whole(length);
-        rows.row(line, numbers);
+        if (terminated || lastRow.proven(line, lastCell)) {
+            rows.row(line, numbers);
+        }
     }
 
     private boolean numbers(long line, List<String> row) {

@@ -69,12 +69,10 @@ final class RawText implements RawValues {
             }
             all[i] = value(index + 1, i, last, rows);
         }
-        if (!wordEnded && lastRow.cut(last.length())) {
-            lastRow.torn(index + 1, "last number cut short");
-            return false;
+        if (wordEnded) {
+            lastRow.whole(last);
         }
-        lastRow.whole(last.length());
-        return true;
+        return wordEnded || lastRow.proven(index + 1, last);
     }
 
     private double value(long row, int column, String text, CheckedRows rows) {

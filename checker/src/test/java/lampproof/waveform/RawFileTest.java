@@ -158,6 +158,18 @@ class RawFileTest {
     }
 
     @Test
+    void lastNumberOfATextThatMayBeCutShortIsNotUsed() {
+        String text = head("real", "2", "3", "time a").replace("Binary:", "Values:")
+                + "0\t0\n\t8.5e-05\n1\t1e-6\n\t0.25\n2\t2e-6\n\t8.31245";
+        Reading reading = read(text.getBytes(StandardCharsets.US_ASCII), "a");
+        assertThat(reading.rows()).isEqualTo(2);
+        assertThat(reading.sound()).isFalse();
+        assertThat(read((text + "e-05\n").getBytes(StandardCharsets.US_ASCII), "a")
+                        .rows())
+                .isEqualTo(3);
+    }
+
+    @Test
     void rowTooLongForOneReachIsRefusedAtOnce() {
         StringBuilder names = new StringBuilder("time");
         for (int i = 1; i < 65_536; i++) {

@@ -199,6 +199,39 @@ class TableFormsTest {
                                         "wave.txt, line 4: " + how + ": torn last row, file incomplete")));
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "t,i\n0,8.5e-05\n1,0.0123\n2,8.31245",
+                "t,n\n0,-7\n1,321\n2,-32",
+                "t;i\n0;0,5\n1;0,0123\n2;8,31",
+                "t i\n0 8.5e-05\n1 0.0123\n2 8.31245",
+                "\"t\",\"i\"\n0,0.5\n1,0.0123\n2,8.31",
+            })
+    void lastNumberWithoutALineEndIsNotUsedWhereWidthsVary(String text) {
+        Reading reading = open(text, Hints.NONE).rows(List.of(), block -> {});
+        assertThat(reading.rows()).isEqualTo(2);
+        assertThat(reading.remarks())
+                .containsExactly(Remark.note("wave.txt, line 4: the last line has no end, its last number may be cut"
+                        + " short: row left out"));
+        assertThat(open(text + "\n", Hints.NONE).rows(List.of(), block -> {}).rows())
+                .isEqualTo(3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "t,i\\n0,8.5000\\n1,-10.0123\\n2,108.3124 | 3 | true",
+                "t,i\\n0,8.5000\\n1,-10.0123\\n2,108.31 | 2 | false",
+                "t;i\\n0;8,50\\n1;-10,01\\n2;108,31 | 3 | true",
+            })
+    void lastNumberWithoutALineEndIsJudgedByItsDecimalsWhereTheyAreFixed(String text, int count, boolean sound) {
+        Reading reading = open(text.replace("\\n", "\n"), Hints.NONE).rows(List.of(), block -> {});
+        assertThat(reading.rows()).isEqualTo(count);
+        assertThat(reading.sound()).isEqualTo(sound);
+    }
+
     @Test
     void steppedRunsNeedAChoice() {
         String text = "TIME,V(OUT)\n0,1\n1,2\n2,3\n0,4\n1,5\n";
