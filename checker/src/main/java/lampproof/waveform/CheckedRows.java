@@ -18,6 +18,7 @@ final class CheckedRows {
     private final List<Signal> chosen;
     private final SampleClock clock;
     private final double[] factors;
+    private final int[] sources;
     private final double[] values;
     private final int wantedRun;
     private final BlockWriter writer;
@@ -47,6 +48,7 @@ final class CheckedRows {
         this.chosen = chosen;
         this.clock = clock;
         factors = chosen.stream().mapToDouble(Signal::factor).toArray();
+        sources = chosen.stream().mapToInt(this::source).toArray();
         values = new double[factors.length];
         this.wantedRun = wantedRun;
         writer = new BlockWriter(values.length, sink);
@@ -64,7 +66,8 @@ final class CheckedRows {
      * Takes successive rows as the file writes them and hands them on in SI base units.
      *
      * @param before number of the row before them
-     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered
+     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered; of signals
+     *     from one column only the first counts
      * @param count number of rows
      */
     void rows(long before, double[][] numbers, int count) {
@@ -142,6 +145,11 @@ final class CheckedRows {
         return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
     }
 
+    /** Where the numbers of a signal stand: with the first chosen one of its column. */
+    private int source(Signal signal) {
+        return 1 + chosen.stream().map(Signal::column).toList().indexOf(signal.column());
+    }
+
     /** Whether the rows of the run that is being read are asked for. */
     private boolean wanted() {
         return wantedRun == 0 || wantedRun == run;
@@ -152,7 +160,7 @@ final class CheckedRows {
         Block block = writer.waiting();
         boolean plain = wanted() && numbers.length == values.length + 1 && rising(numbers[0], from, end, block);
         for (int i = 0; plain && i < values.length; i++) {
-            plain = finite(numbers[i + 1], from, end, factors[i], block.values(i), block.count());
+            plain = finite(numbers[sources[i]], from, end, factors[i], block.values(i), block.count());
         }
         if (plain) {
             take(block, end - from);
@@ -222,7 +230,7 @@ final class CheckedRows {
 
     private void hand(long number, double time, double[] numbers) {
         for (int i = 0; i < values.length; i++) {
-            double value = numbers[i + 1] * factors[i];
+            double value = numbers[sources[i]] * factors[i];
             if (!Double.isFinite(value)) {
                 requireFinite(number, value, chosen.get(i).name());
             }

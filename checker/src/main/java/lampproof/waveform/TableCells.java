@@ -24,7 +24,8 @@ final class TableCells {
         chosen = signals.size();
         Arrays.fill(slots, SKIPPED);
         for (int i = 0; i < chosen; i++) {
-            slots[signals.get(i).column()] = i + 1;
+            int column = signals.get(i).column();
+            slots[column] = slots[column] == SKIPPED ? i + 1 : slots[column];
         }
         layout.copies().forEach(column -> slots[column] = COPY);
         slots[layout.scale().column()] = TIME;
@@ -32,7 +33,7 @@ final class TableCells {
         layout.counter().ifPresent(column -> slots[column] = chosen + 1);
     }
 
-    /** Where the number of a column goes. */
+    /** Where the number of a column goes; to the first of the signals when several are taken from it. */
     int slot(int column) {
         return column < slots.length ? slots[column] : SKIPPED;
     }

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
@@ -230,6 +231,17 @@ class TableFormsTest {
         Reading reading = open(text.replace("\\n", "\n"), Hints.NONE).rows(List.of(), block -> {});
         assertThat(reading.rows()).isEqualTo(count);
         assertThat(reading.sound()).isEqualTo(sound);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"t,v,i\n0,1,2\n1,3,4\n", "t;v;i\n0;1,0;2\n1;3;4\n", "0.0 1 2\n1.0 3 4\n"})
+    void severalSignalsMayBeTakenFromOneColumn(String text) {
+        WaveformFile file = open(text, Hints.NONE);
+        Signal v = file.signals().get(0);
+        Signal i = file.signals().get(1);
+        List<double[]> rows = new ArrayList<>();
+        file.stream(List.of(v, i, v, i), Recorded.sink(rows));
+        assertThat(rows).containsExactly(new double[] {0, 1, 2, 1, 2}, new double[] {1, 3, 4, 3, 4});
     }
 
     @Test
