@@ -13,6 +13,9 @@ final class CheckedRows {
 
     private static final int POINTS_OF_AN_EDGE = 2;
 
+    /** Beyond any value of a circuit; instruments write numbers such as 9.9e37 for a sample that they could not take. */
+    private static final double OVER_RANGE = 1e30;
+
     private final Faults faults;
     private final String unit;
     private final List<Signal> chosen;
@@ -160,7 +163,7 @@ final class CheckedRows {
         Block block = writer.waiting();
         boolean plain = wanted() && numbers.length == values.length + 1 && rising(numbers[0], from, end, block);
         for (int i = 0; plain && i < values.length; i++) {
-            plain = finite(numbers[sources[i]], from, end, factors[i], block.values(i), block.count());
+            plain = values(numbers[sources[i]], from, end, factors[i], block.values(i), block.count());
         }
         if (plain) {
             take(block, end - from);
@@ -188,16 +191,20 @@ final class CheckedRows {
         return true;
     }
 
-    /** Writes values behind those of a column; false when one is not finite. */
-    private static boolean finite(double[] numbers, int from, int end, double factor, double[] into, int first) {
+    /** Writes values behind those of a column; false when one is not finite or over-range. */
+    private static boolean values(double[] numbers, int from, int end, double factor, double[] into, int first) {
         for (int i = from, at = first; i < end; i++, at++) {
             double value = numbers[i] * factor;
-            if (!Double.isFinite(value)) {
+            if (!possible(value)) {
                 return false;
             }
             into[at] = value;
         }
         return true;
+    }
+
+    private static boolean possible(double value) {
+        return Math.abs(value) < OVER_RANGE;
     }
 
     private void take(Block block, int count) {
@@ -231,8 +238,9 @@ final class CheckedRows {
     private void hand(long number, double time, double[] numbers) {
         for (int i = 0; i < values.length; i++) {
             double value = numbers[sources[i]] * factors[i];
-            if (!Double.isFinite(value)) {
+            if (!possible(value)) {
                 requireFinite(number, value, chosen.get(i).name());
+                throw faults.overRange(place(number), chosen.get(i).name(), numbers[sources[i]]);
             }
             values[i] = value;
         }

@@ -62,6 +62,13 @@ final class Faults {
         return at(place, "column '" + name + "' is not finite (" + text + ")", "look into the simulator's log");
     }
 
+    UserFault overRange(String place, String name, double number) {
+        return at(
+                place,
+                "column '" + name + "' is over-range (" + number + ")",
+                "take the record again with a larger range of the instrument");
+    }
+
     UserFault backwards(String place, double before, double now) {
         return at(
                 place,

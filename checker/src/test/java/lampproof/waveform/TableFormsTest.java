@@ -159,6 +159,15 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"9.9E+37", "-9.9E+37", "9.91E+37"})
+    void marksOfAnInstrumentForASampleOverItsRangeAreNoValues(String mark) {
+        assertThatThrownBy(() -> rows("Time (s),CH1 (mV)\n0,1\n1," + mark + "\n2,3\n", "CH1"))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("wave.txt, line 3: column 'CH1' is over-range (" + mark.replace("+", "")
+                        + "); take the record again with a larger range of the instrument");
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
