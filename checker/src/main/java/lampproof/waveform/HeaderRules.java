@@ -93,7 +93,7 @@ final class HeaderRules {
     }
 
     private static boolean scale(String name) {
-        return ScaleName.time(UnitLabel.of(name).name()) || ScaleName.frequency(name);
+        return UnitLabel.of(name).time() || ScaleName.frequency(name);
     }
 
     private static String place(HeadLine line) {

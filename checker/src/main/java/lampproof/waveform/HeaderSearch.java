@@ -49,14 +49,11 @@ final class HeaderSearch {
                 && cells.stream().allMatch(UnitLabel::isUnit);
     }
 
-    /** A line that may hold units: names above it, or names that look like units. */
+    /** A line of units: below the names, or in their place. */
     private TableHeader aboveUnits(HeadLine line, List<String> units) {
         Optional<HeadLine> names = block.above(line.number() - 1)
                 .filter(above -> block.names(above).size() == block.columns());
-        if (names.isPresent()) {
-            return titled(names.get(), units);
-        }
-        return block.titled(line) ? titled(line, List.of()) : TableHeader.NONE;
+        return titled(names.orElse(line), units);
     }
 
     /** The units between names and numbers, when there is a row of them; anything else there is a damaged row. */

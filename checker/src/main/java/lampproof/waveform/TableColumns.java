@@ -27,6 +27,7 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
                 .boxed()
                 .toList();
         IntFunction<UnitLabel> title = c -> named(titles.get(c), c);
+        titles.stream().filter(t -> t.unit().unclear()).forEach(t -> remarks.add(unclear(t, faults)));
         IntPredicate number = c -> ScaleName.index(titles.get(c).name());
         return of(block, scale, copies, number, title);
     }
@@ -67,12 +68,18 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
     }
 
     private static Signal signal(UnitLabel title, int column) {
-        return new Signal(title.name(), title.title(), title.unit(), title.factor(), column);
+        return new Signal(
+                title.name(), title.title(), title.unit().text(), title.unit().factor(), column);
     }
 
     private static UnitLabel named(UnitLabel title, int column) {
         String place = "column " + (column + 1);
-        return title.name().isEmpty() ? new UnitLabel(place, place, title.unit(), title.factor()) : title;
+        return title.name().isEmpty() ? new UnitLabel(place, place, title.unit()) : title;
+    }
+
+    private static Remark unclear(UnitLabel title, Faults faults) {
+        return Remark.note(faults.file() + ": the unit '" + title.unit().text() + "' of column '" + title.name()
+                + "' is not known, taken as 1");
     }
 
     private static String key(String name) {

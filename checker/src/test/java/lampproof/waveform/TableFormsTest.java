@@ -81,6 +81,115 @@ class TableFormsTest {
                 .containsExactly(0, 1, 2, 3e-3);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Iac[mA]",
+                "I1(mA)",
+                "I(mA)",
+                "Current (milliamps)",
+                "Current (milliamperes)",
+                "Current (ma)",
+                "CURRENT (MA)",
+                "Current(ma)",
+                "Current mA",
+                "\"Current, mA\"",
+                "Current <mA>",
+                "Current {mA}",
+                "Current-mA",
+                "ImA",
+                "Current (mA) CH2",
+                "Current (mA pk)",
+                "Current (mA rms)",
+                "current_ma",
+                "CH1 in mA",
+                "i / mA"
+            })
+    void currentInMilliamperesHoweverItIsWritten(String title) {
+        assertThat(unit(title)).isEqualTo(1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"v_kv", "voltage [kv]", "Vin(kV)", "Voltage (kilovolts)", "U kV", "U / kV", "UkV"})
+    void voltageInKilovoltsHoweverItIsWritten(String title) {
+        assertThat(unit(title)).isEqualTo(1e3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "v(ms)",
+                "V(ka)",
+                "V(mA)",
+                "i(ma)",
+                "I(MA)",
+                "V(A)-V(B)",
+                "v_ms",
+                "Channel A",
+                "Phase-A",
+                "Bus[7]",
+                "v_C",
+                "us",
+                "ma"
+            })
+    void nodesElementsChannelsAndIndicesAreNoUnits(String title) {
+        WaveformFile file = open("t,b," + title + "\n0,0,1\n1,0,2\n", Hints.NONE);
+        assertThat(file.signal(title).name()).isEqualTo(title);
+        assertThat(file.signal(title).factor()).isEqualTo(1);
+        assertThat(file.rows(List.of(), Recorded.sink(new ArrayList<>())).remarks())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"(s),(V),(mAmps)", "sec,Volt,milliAmp", "s,V,ma", "ms,V,mA"})
+    void unitsWithoutNamesAboveThemStillCount(String units) {
+        List<Signal> signals = open(units + "\n0,1,2\n1,2,3\n", Hints.NONE).signals();
+        assertThat(signals).extracting(Signal::factor).containsExactly(1.0, 1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Time,CH1\ns,div\n", "Time (s),CH1 [div]\n", "Time (s),CH1 (div)\n"})
+    void unitThatIsNotKnownIsRemarked(String head) {
+        Reading reading = open(head + "0,4\n1,2\n", Hints.NONE).rows(List.of(), block -> {});
+        assertThat(reading.remarks())
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.text())
+                        .startsWith("wave.txt: the unit 'div' of column 'CH1")
+                        .endsWith("' is not known, taken as 1"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "in s, 1",
+        "TIME (S), 1",
+        "Time (uS), 1e-6",
+        "TIME (US), 1e-6",
+        "Time (mS), 1e-3",
+        "Time (mSec), 1e-3",
+        "Time (Secs), 1",
+        "Time (sec.), 1",
+        "Time ms, 1e-3",
+        "t_s, 1",
+        "t / us, 1e-6",
+        "Time in ms, 1e-3"
+    })
+    void unitOfTimeHoweverItIsWritten(String title, double second) {
+        WaveformFile file = open(title + ",u_V,i / A\n0,1,2\n1,2,3\n", Hints.NONE);
+        List<double[]> rows = new ArrayList<>();
+        Reading reading = file.rows(List.of("u", "i"), Recorded.sink(rows));
+        assertThat(rows.get(1)).containsExactly(second, 2, 3);
+        assertThat(reading.remarks()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"x,light\nHz,V\n", "X (Hz),light\n", "X-Axis,Amplitude\nHz,dBm\n", "x [kHz],a\n", "t (V),a\n"})
+    void scaleInAnotherUnitThanThatOfTimeIsRefused(String head) {
+        assertThatThrownBy(() -> rows(head + "0,1\n1,2\n"))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("not time; give the result of a transient analysis or a capture");
+    }
+
     @Test
     void settingsBesideTheFirstRowsTakeNoRowAway() {
         String text = """
@@ -324,6 +433,12 @@ class TableFormsTest {
             Path path = Files.write(folder.resolve("wave.txt"), "Time (µs),v\n1,2\n2,3\n".getBytes(charset));
             assertThat(Recorded.rows(WaveformFile.open(path), "v").get(0)[0]).isEqualTo(1e-6);
         }
+    }
+
+    private double unit(String title) {
+        List<Signal> signals =
+                open("t,b," + title + "\n0,0,1\n1,0,2\n", Hints.NONE).signals();
+        return signals.get(1).factor();
     }
 
     private static String first(String text) {
