@@ -1,7 +1,6 @@
 package lampproof.waveform;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
@@ -21,9 +20,10 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
     static TableColumns named(NumberBlock block, TableHeader header, Faults faults, List<Remark> remarks) {
         List<UnitLabel> titles = header.titles();
         int scale = new TimeColumn(block, faults).among(titles, remarks);
-        String scaleName = key(titles.get(scale).name());
+        String scaleName = titles.get(scale).name();
         List<Integer> copies = IntStream.range(scale + 1, titles.size())
-                .filter(c -> key(titles.get(c).name()).equals(scaleName))
+                .filter(c -> ScaleName.same(titles.get(c).name(), scaleName)
+                        || (ScaleName.ofOtherChannel(titles.get(c).name(), scaleName) && block.rising(c)))
                 .boxed()
                 .toList();
         IntFunction<UnitLabel> title = c -> named(titles.get(c), c);
@@ -80,9 +80,5 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
     private static Remark unclear(UnitLabel title, Faults faults) {
         return Remark.note(faults.file() + ": the unit '" + title.unit().text() + "' of column '" + title.name()
                 + "' is not known, taken as 1");
-    }
-
-    private static String key(String name) {
-        return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
     }
 }

@@ -141,7 +141,7 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"(s),(V),(mAmps)", "sec,Volt,milliAmp", "s,V,ma", "ms,V,mA"})
+    @ValueSource(strings = {"(s),(V),(mAmps)", "sec,Volt,milliAmp", "s,V,ma", "ms,V,mA", "in s,in V,in mA"})
     void unitsWithoutNamesAboveThemStillCount(String units) {
         List<Signal> signals = open(units + "\n0,1,2\n1,2,3\n", Hints.NONE).signals();
         assertThat(signals).extracting(Signal::factor).containsExactly(1.0, 1e-3);
@@ -389,11 +389,34 @@ class TableFormsTest {
                 "0 0 0 325\n1e-5 1 2e-5 324\n3e-5 1 4e-5 320\n",
                 "0 0 0 325 0 1\n1e-5 1 1e-5 324 2e-5 1\n3e-5 1 3e-5 320 4e-5 1\n",
                 "time v(a) time v(b)\n0 0 0 325\n1e-5 1 2e-5 324\n",
+                "Time,v(a),Time.1,CH2\n0,0,0,325\n1,1,2,324\n",
+                "Time CH1,v(a),Time CH2,CH2\n0,0,0,325\n1,1,2,324\n",
+                "CH1 Time,v(a),CH2 Time,CH2\n0,0,0,325\n1,1,2,324\n",
+                "0 0 1e-6 325\n1e-5 1 1.1e-5 324\n3e-5 1 3.1e-5 320\n",
             })
     void copiesOfTheTimeColumnThatDifferAreTwoPlots(String text) {
         assertThatThrownBy(() -> rows(text, "column 2".equals(text) ? "" : first(text)))
                 .isInstanceOf(UserFault.class)
                 .hasMessageContaining("the copies of the time column differ: two plots were mixed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Time,a,Time.1,b\n0,1,0,2\n1,3,1,4\n",
+                "Time CH1,a,Time CH2,b\n0,1,0,2\n1,3,1,4\n",
+            })
+    void timeOfEachChannelThatIsOneTimeIsNoSignal(String text) {
+        assertThat(open(text, Hints.NONE).signals()).extracting(Signal::name).containsExactly("a", "b");
+        assertThat(rows(text, "b").get(1)).containsExactly(1, 4);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"t,t1", "time,on-time", "Time,Time to trip", "x,x2", "time,Time CH1"})
+    void signalsThatAreNamedLikeTimeStaySignals(String head) {
+        assertThat(rows(head + "\n0,5\n1,7\n2,6\n", head.substring(head.indexOf(',') + 1))
+                        .get(2))
+                .containsExactly(2, 6);
     }
 
     @Test
@@ -442,7 +465,7 @@ class TableFormsTest {
     }
 
     private static String first(String text) {
-        return text.startsWith("time") ? "v(a)" : "column 2";
+        return text.contains("v(a)") ? "v(a)" : "column 2";
     }
 
     private List<double[]> rows(String text, String... names) {
