@@ -18,6 +18,9 @@ final class HeaderRules {
     private static final Pattern HEAD = Pattern.compile(
             "[\"'(\\[]?(index|time|zeit|temps|tiempo|frequency|freq)\\b\\s*[^:=].*", Pattern.CASE_INSENSITIVE);
 
+    /** The name of a setting of an instrument. */
+    private static final Pattern SETTING = Pattern.compile("\\p{L}[\\p{L} ./%()-]{2,}");
+
     private final NumberBlock block;
     private final Faults faults;
 
@@ -73,7 +76,7 @@ final class HeaderRules {
             }
             boolean row = inPlace
                     ? rowInPlace(line, cells, numbers)
-                    : numbers >= 2 && 2 * numbers > cells && !block.titled(line);
+                    : numbers >= 2 && 2 * numbers > cells && !block.titled(line) && !setting(line);
             if (row) {
                 throw faults.noRow(place(line));
             }
@@ -84,6 +87,14 @@ final class HeaderRules {
         return numbers >= 2
                 || (numbers > 0 && cells == block.columns())
                 || NUMBER_IN_FRONT.matcher(line.text().strip()).matches();
+    }
+
+    /** Whether a line is a setting with its value for each channel, as in {@code Vertical Scale,100,0.05}. */
+    private boolean setting(HeadLine line) {
+        String name = Cells.of(line.text(), block.delimiter()).get(0);
+        return block.delimiter() != Cells.BLANKS
+                && SETTING.matcher(name).matches()
+                && !HEAD.matcher(name + ",").matches();
     }
 
     private boolean numeric(String name) {

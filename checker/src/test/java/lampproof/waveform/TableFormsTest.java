@@ -191,6 +191,24 @@ class TableFormsTest {
     }
 
     @Test
+    void settingsOfEachChannelAboveTheNamesAreNoRows() {
+        String text = """
+                Model,MSO
+                Horizontal Scale,1e-3,1e-3
+                Vertical Scale,100,0.05
+                Vertical Offset,0,0
+                Threshold Used,1.65,1.65,1.65,1.65
+                Probe Attenuation,10,1
+
+                Label,,
+                TIME,CH1,CH2
+                0,1,2
+                1,3,4
+                """;
+        assertThat(rows(text, "ch2")).extracting(r -> r[1]).containsExactly(2.0, 4.0);
+    }
+
+    @Test
     void settingsBesideTheFirstRowsTakeNoRowAway() {
         String text = """
                 Record Length,2.500000e+03,,-0.0025,1.2,
