@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -235,6 +236,16 @@ class TableFormsTest {
             })
     void decimalMarkIsToldByNumbersThatReadOnlyOneWay(String row, double time, double value) {
         assertThat(rows("t;v\n" + row + "\n" + row + "\n", "v").get(1)).containsExactly(time, value);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1500;5.10911", "1500;5,10911", "1500;5.1e0\n1501;5.10911"})
+    void decimalMarkMayComeBehindManyWholeNumbers(String last) {
+        StringBuilder text = new StringBuilder("t;v\n");
+        IntStream.range(0, 1500).forEach(k -> text.append(k).append(";0\n"));
+        List<double[]> rows = rows(text + last + "\n", "v");
+        assertThat(rows.get(rows.size() - 1)[1]).isEqualTo(5.10911);
+        assertThat(rows).hasSizeGreaterThan(1500);
     }
 
     @Test
