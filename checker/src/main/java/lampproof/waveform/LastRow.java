@@ -16,6 +16,7 @@ final class LastRow {
     private UserFault damage;
     private long number;
     private String what;
+    private boolean behind;
     private int places = -1;
     private boolean fixed = true;
 
@@ -35,6 +36,16 @@ final class LastRow {
         number = row;
         what = how;
         damage = rows.faults().at(rows.place(row), how, "");
+    }
+
+    /** A line that is no row, such as the sentence or the empty cells behind a table; a fault where a row follows. */
+    void behind(long line, UserFault inTheMiddle) {
+        if (!behind) {
+            another();
+            number = line;
+            damage = inTheMiddle;
+            behind = true;
+        }
     }
 
     /** A row with a line end behind it ended with this field. */
@@ -58,9 +69,11 @@ final class LastRow {
     }
 
     void end() {
-        if (damage != null) {
-            rows.remark(Remark.spoiling(rows.faults().file() + ", " + rows.place(number) + ": " + what
-                    + ": torn last row, file incomplete"));
+        String place = rows.faults().file() + ", " + rows.place(number) + ": ";
+        if (behind) {
+            rows.remark(Remark.note(place + "no row of numbers from here on, left out"));
+        } else if (damage != null) {
+            rows.remark(Remark.spoiling(place + what + ": torn last row, file incomplete"));
         }
     }
 

@@ -2,9 +2,14 @@ package lampproof.waveform;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
+import lampproof.fault.UserFault;
 
 /** Goes through a block of a table line by line, tells what is irregular and lets the rest pass. */
 final class LineReader {
+
+    /** Words of a sentence, a comment or a statistic. */
+    private static final Pattern WORDS = Pattern.compile("(#|%|//)?\\s*\\p{L}{3}.*|#.*");
 
     private final TableLayout layout;
     private final TableCells cells;
@@ -59,6 +64,10 @@ final class LineReader {
         if (row.size() == 1 && row.get(0).isEmpty()) {
             return;
         }
+        if (noRow(row)) {
+            lastRow.behind(line, damage(line, row));
+            return;
+        }
         lastRow.another();
         if (row.size() > layout.columns()) {
             throw faults.fields(rows.place(line), row.size(), layout.columns());
@@ -67,6 +76,24 @@ final class LineReader {
         } else if (numbers(line, row)) {
             row(line, row.get(row.size() - 1), terminated);
         }
+    }
+
+    /** Whether a line has no time and nothing else either, or words in its place. */
+    private boolean noRow(List<String> row) {
+        boolean words = row.stream().allMatch(String::isEmpty)
+                || (WORDS.matcher(row.get(0)).matches() && !NumberText.notFinite(row.get(0)));
+        return words && !timed(row) && !layout.closedByTrailer();
+    }
+
+    private boolean timed(List<String> row) {
+        int time = layout.scale().column();
+        return time < row.size() && !Double.isNaN(layout.numbers().value(row.get(time)));
+    }
+
+    private UserFault damage(long line, List<String> row) {
+        return row.size() == layout.columns()
+                ? faults.notANumber(rows.place(line), layout.name(0), row.get(0))
+                : faults.fields(rows.place(line), row.size(), layout.columns());
     }
 
     private void line(long line, String text, boolean terminated) {

@@ -350,6 +350,28 @@ class TableFormsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "# end of data\n",
+                "End of file",
+                "Mean,1.0,1.25e-02\nMax,2.0,1.50e-02\n",
+                ",,\n,,\n\n,,\n",
+            })
+    void linesBehindTheLastRowThatAreNoRowsAreLeftOutWithAWord(String behind) {
+        for (String mark : List.of(",", ";")) {
+            String table = "time,v,i\n0.0e+00,1.0,1.0e-02\n1.0e-05,2.0,1.5e-02\n".replace(",", mark);
+            String lines = behind.replace(",", mark);
+            Reading reading = open(table + lines, Hints.NONE).rows(List.of("v", "i"), block -> {});
+            assertThat(reading.rows()).isEqualTo(2);
+            assertThat(reading.remarks())
+                    .containsExactly(Remark.note("wave.txt, line 4: no row of numbers from here on, left out"));
+            assertThatThrownBy(() -> rows(table + lines.strip() + "\n2e-5;1;2\n".replace(";", mark), "v"))
+                    .isInstanceOf(UserFault.class)
+                    .hasMessageContaining("line 4");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
                 "t,i\n0,8.5e-05\n1,0.0123\n2,8.31245",
                 "t,n\n0,-7\n1,321\n2,-32",
                 "t;i\n0;0,5\n1;0,0123\n2;8,31",
