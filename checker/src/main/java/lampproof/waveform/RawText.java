@@ -100,14 +100,14 @@ final class RawText implements RawValues {
 
     /** The next word; empty at the end. */
     private String word() throws IOException {
-        int b = lines.read();
+        int b = lines.character();
         while (b >= 0 && b <= ' ') {
-            b = lines.read();
+            b = lines.character();
         }
         StringBuilder word = new StringBuilder();
         while (b > ' ' && word.length() < LONGEST_WORD) {
             word.append((char) b);
-            b = lines.read();
+            b = lines.character();
         }
         wordEnded = b >= 0;
         return word.toString();

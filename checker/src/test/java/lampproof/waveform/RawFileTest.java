@@ -170,6 +170,16 @@ class RawFileTest {
     }
 
     @Test
+    void textInTwoByteCharactersIsRead() {
+        String text = head("real", "2", "3", "time a").replace("Binary:", "Values:")
+                + "0\t0.0\n\t1.5\n1\t1e-6\n\t2.5\n2\t2e-6\n\t3.5\n";
+        for (String mark : List.of("", "\ufeff")) {
+            WaveformFile file = open((mark + text).getBytes(StandardCharsets.UTF_16LE));
+            assertThat(Recorded.rows(file, "a").get(2)).containsExactly(2e-6, 3.5);
+        }
+    }
+
+    @Test
     void rowTooLongForOneReachIsRefusedAtOnce() {
         StringBuilder names = new StringBuilder("time");
         for (int i = 1; i < 65_536; i++) {
