@@ -3,7 +3,9 @@ package lampproof.waveform;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -12,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.zip.GZIPOutputStream;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,6 +87,39 @@ class RawFileTest {
         WaveformFile file = open(join(head, mixed(4, false)));
         assertThat(file.form()).isEqualTo("SPICE raw file, binary, 4-byte values, 2 signals");
         assertThat(Recorded.rows(file, "a").get(3)).containsExactly(3 * 1e-6, 3.5);
+    }
+
+    @Test
+    void shortValuesAreSeenByTheirTimesWhereTheLengthDoesNotTell() throws IOException {
+        byte[] head = head("real", "3", "99", "time a b").getBytes(StandardCharsets.US_ASCII);
+        byte[] unfinished = head("real", "3", "0", "time a b").getBytes(StandardCharsets.US_ASCII);
+        for (ByteOrder order : List.of(ByteOrder.LITTLE_ENDIAN, ByteOrder.BIG_ENDIAN)) {
+            ByteBuffer values = ByteBuffer.allocate(99 * 3 * 4).order(order);
+            for (int row = 0; row < 99; row++) {
+                values.putFloat(row * 5e-5f).putFloat(row + 0.5f).putFloat(-row);
+            }
+            ByteArrayOutputStream packed = new ByteArrayOutputStream();
+            try (OutputStream gzip = new GZIPOutputStream(packed)) {
+                gzip.write(join(head, values.array()));
+            }
+            for (byte[] file :
+                    List.of(join(head, values.array()), packed.toByteArray(), join(unfinished, values.array()))) {
+                List<double[]> rows = Recorded.rows(open(file), "a", "b");
+                assertThat(rows).hasSize(99);
+                assertThat(rows.get(98)).containsExactly(98 * 5e-5f, 98.5, -98);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {16_384, 12_288})
+    void fileCutToTheLengthThatShorterValuesWouldHaveIsIncomplete(int length) {
+        byte[] head = head("real", "3", "1024", "time a b").getBytes(StandardCharsets.US_ASCII);
+        Reading reading = read(join(head, java.util.Arrays.copyOf(doubles(3, 1024), length)), "a");
+        assertThat(reading.rows()).isEqualTo(length / 24);
+        assertThat(reading.remarks())
+                .containsExactly(Remark.spoiling(
+                        "wave.raw: the head says 1024 points, " + length / 24 + " rows are there: file incomplete"));
     }
 
     @Test
