@@ -481,7 +481,15 @@ class TableFormsTest {
         assertThatThrownBy(() -> rows("time v(a) v(b)\n0 1 2\n1 2 3\n", "v(c)"))
                 .hasMessage("wave.txt: no such signal, found 'v(c)', allowed: v(a), v(b)");
         assertThatThrownBy(() -> rows("time v(a) v(a)\n0 1 2\n1 2 3\n", "v(a)"))
-                .hasMessage("wave.txt: the signal 'v(a)' stands in it 2 times; write it once");
+                .hasMessage("wave.txt: the signal 'v(a)' stands in it 2 times, in column 2 and column 3;"
+                        + " write it once, or give its column as its name");
+    }
+
+    @Test
+    void signalsOfOneNameAreToldApartByTheirColumns() {
+        assertThat(rows("Second,Value,Value\n0,1,2\n1,3,4\n", "column 3", "column 2")
+                        .get(1))
+                .containsExactly(1, 4, 3);
     }
 
     @ParameterizedTest
