@@ -78,7 +78,7 @@ final class HeaderRules {
                     ? rowInPlace(line, cells, numbers)
                     : numbers >= 2 && 2 * numbers > cells && !block.titled(line) && !setting(line);
             if (row) {
-                throw faults.noRow(place(line));
+                throw faults.noRow(line);
             }
         }
     }

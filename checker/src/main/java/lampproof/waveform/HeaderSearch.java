@@ -69,7 +69,7 @@ final class HeaderSearch {
         boolean units = cells.stream().allMatch(c -> UNIT.matcher(c).matches())
                 || SampleClock.of(cells).isPresent();
         if (between.size() > 1 || !units) {
-            throw faults.noRow("line " + line.number());
+            throw faults.noRow(line);
         }
         return cells;
     }

@@ -123,12 +123,16 @@ final class RawForm implements Form {
     }
 
     private static lampproof.fault.UserFault noTransient(RawHead head, Faults faults) {
+        String scale = head.vectors().get(0).name();
+        if (head.complex() && ScaleName.time(scale)) {
+            return faults.whole("its values are complex", "give the result of a transient analysis or a capture");
+        }
         List<String> complex = head.complex()
                 ? head.vectors().stream()
                         .skip(1)
                         .map(v -> v.name() + " is complex")
                         .toList()
                 : List.of();
-        return faults.notTransient(head.vectors().get(0).name(), complex);
+        return faults.notTransient(scale, complex);
     }
 }

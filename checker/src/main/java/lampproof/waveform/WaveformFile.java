@@ -49,7 +49,7 @@ public final class WaveformFile implements Waveforms {
     public static WaveformFile open(Path path, Hints hints, Progress progress) {
         Faults faults = new Faults(String.valueOf(path.getFileName()));
         if (!Files.isRegularFile(path)) {
-            throw faults.whole("no such file", "");
+            throw faults.whole(Files.exists(path) ? "is a directory or a device, not a file" : "no such file", "");
         }
         try {
             return new WaveformFile(Content.of(path, progress), hints);

@@ -141,6 +141,13 @@ class RawFileTest {
     }
 
     @Test
+    void complexValuesOverTimeAreRefusedForWhatTheyAre() {
+        byte[] head = head("complex", "2", "1", "time v(out)").getBytes(StandardCharsets.US_ASCII);
+        assertThatThrownBy(() -> open(join(head, doubles(4, 1))))
+                .hasMessage("wave.raw: its values are complex; give the result of a transient analysis or a capture");
+    }
+
+    @Test
     void otherPlotsBesideTheTransientOneAreLeftOut() {
         byte[] point = head("real", "2", "1", "a b").replace("time", "voltage").getBytes(StandardCharsets.US_ASCII);
         byte[] run = head("real", "3", "4", "time a b").getBytes(StandardCharsets.US_ASCII);
