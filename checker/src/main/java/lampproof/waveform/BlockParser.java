@@ -71,8 +71,9 @@ final class BlockParser {
     }
 
     private int cell(byte[] b, int from, int slot, ParsedRows rows, int at) {
-        if (slot == TableCells.SKIPPED) {
-            return skipped(b, from);
+        if (slot < TableCells.COPY) {
+            int end = skipped(b, from);
+            return slot == TableCells.EMPTY && end > from ? IRREGULAR : end;
         }
         int end = number(b, from);
         if (slot >= 0) {

@@ -1,7 +1,9 @@
 package lampproof.waveform;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import lampproof.fault.UserFault;
 
@@ -17,6 +19,7 @@ final class LineReader {
     private final LastRow lastRow;
     private final Faults faults;
     private final double[] numbers;
+    private final Set<Integer> filled = new HashSet<>();
     private boolean closed;
 
     LineReader(TableLayout layout, TableCells cells, CheckedRows rows, LastRow lastRow) {
@@ -129,6 +132,10 @@ final class LineReader {
             if (slot == TableCells.COPY
                     && !sameTime(text, row.get(layout.scale().column()))) {
                 throw faults.copiesDiffer(rows.place(line));
+            }
+            if (slot == TableCells.EMPTY && !text.isEmpty() && filled.add(column)) {
+                rows.remark(Remark.note(faults.file() + ", " + rows.place(line) + ": column " + (column + 1)
+                        + " is empty until here, left out"));
             }
             if (slot >= 0) {
                 numbers[slot] = layout.numbers().value(text);

@@ -6,11 +6,14 @@ import java.util.List;
 /** Which cells of a table are wanted, and where their numbers go. */
 final class TableCells {
 
-    /** A cell that nobody asked for. */
-    static final int SKIPPED = -1;
-
     /** A cell that repeats the time. */
-    static final int COPY = -2;
+    static final int COPY = -1;
+
+    /** A cell that nobody asked for. */
+    static final int SKIPPED = -2;
+
+    /** A cell that is empty in the first rows, and nobody asked for. */
+    static final int EMPTY = -3;
 
     /** Where the time goes; the chosen signals follow it. */
     static final int TIME = 0;
@@ -27,6 +30,7 @@ final class TableCells {
             int column = signals.get(i).column();
             slots[column] = slots[column] == SKIPPED ? i + 1 : slots[column];
         }
+        layout.empty().forEach(column -> slots[column] = EMPTY);
         layout.copies().forEach(column -> slots[column] = COPY);
         slots[layout.scale().column()] = TIME;
         counted = layout.counter().isPresent();

@@ -54,10 +54,18 @@ final class TableRecognizer {
                 header.clock().orElse(SampleClock.ofUnit(columns.scale().factor())),
                 columns.copies(),
                 columns.counter(),
+                empty(block.rows()),
                 columns.signals(),
                 header.line().replaceAll("\\s+", ""),
                 words(columns, numbers),
                 remarks);
+    }
+
+    private List<Integer> empty(List<List<String>> rows) {
+        return IntStream.range(0, block.columns())
+                .filter(c -> rows.stream().allMatch(row -> row.get(c).isEmpty()))
+                .boxed()
+                .toList();
     }
 
     private boolean quoted() {

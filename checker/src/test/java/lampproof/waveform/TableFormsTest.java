@@ -249,6 +249,16 @@ class TableFormsTest {
     }
 
     @Test
+    void columnThatFillsBehindTheFirstRowsIsLeftOutWithAWord() {
+        StringBuilder text = new StringBuilder("t,v,w\n");
+        IntStream.range(0, 1500).forEach(k -> text.append(k).append(k < 1200 ? ",5,\n" : ",5,7\n"));
+        Reading reading = open(text.toString(), Hints.NONE).rows(List.of("v"), block -> {});
+        assertThat(reading.rows()).isEqualTo(1500);
+        assertThat(reading.remarks())
+                .containsExactly(Remark.note("wave.txt, line 1202: column 3 is empty until here, left out"));
+    }
+
+    @Test
     void numberThatReadsTwoWaysIsAskedAbout() {
         String text = "t;v\n1;1.000\n2;2.000\n";
         assertThatThrownBy(() -> rows(text, "v")).isInstanceOf(UserFault.class);
