@@ -27,9 +27,13 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
                 .boxed()
                 .toList();
         IntFunction<UnitLabel> title = c -> named(titles.get(c), c);
-        titles.stream().filter(t -> t.unit().unclear()).forEach(t -> remarks.add(unclear(t, faults)));
         IntPredicate number = c -> ScaleName.index(titles.get(c).name());
-        return of(block, scale, copies, number, title);
+        TableColumns columns = of(block, scale, copies, number, title);
+        columns.signals.stream()
+                .map(signal -> titles.get(signal.column()))
+                .filter(t -> t.unit().unclear())
+                .forEach(t -> remarks.add(unclear(t, faults)));
+        return columns;
     }
 
     /** Tells the columns of a table without names apart by their numbers. */

@@ -159,6 +159,13 @@ class TableFormsTest {
                         .endsWith("' is not known, taken as 1"));
     }
 
+    @Test
+    void startAndStepOfACountedRecordAreNoUnits() {
+        String text = "X,CH1,Start,Increment,\nSequence,Volt,-6e-3,1e-3\n1,2,,\n2,3,,\n";
+        assertThat(open(text, Hints.NONE).rows(List.of("CH1"), block -> {}).remarks())
+                .isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "in s, 1",
