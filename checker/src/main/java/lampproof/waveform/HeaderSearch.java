@@ -85,14 +85,17 @@ final class HeaderSearch {
         rules.refuseBrokenNames(line, names);
         Optional<SampleClock> clock = SampleClock.of(units);
         List<UnitLabel> titles = IntStream.range(0, names.size())
-                .mapToObj(
-                        i -> title(names.get(i), units.isEmpty() || (i == 0 && clock.isPresent()) ? "" : units.get(i)))
+                .mapToObj(i -> UnitLabel.of(names.get(i)).withUnit(unit(i, names.get(i), units)))
                 .toList();
         return new TableHeader(line.uncommented(), titles, clock);
     }
 
-    private static UnitLabel title(String name, String unit) {
-        UnitLabel title = UnitLabel.of(name);
-        return unit.isEmpty() ? title : title.withUnit(unit);
+    /** The unit below a name; a first name that is nothing but a unit of time, as in {@code ms}, is its own. */
+    private static String unit(int column, String name, List<String> units) {
+        if (column == 0 && units.isEmpty()) {
+            return Unit.of(name).ofTime() ? name : "";
+        }
+        boolean counted = column == 0 && SampleClock.of(units).isPresent();
+        return units.isEmpty() || counted ? "" : units.get(column);
     }
 }

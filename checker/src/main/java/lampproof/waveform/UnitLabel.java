@@ -57,10 +57,10 @@ record UnitLabel(String title, String name, Unit unit) {
         return cell.isEmpty() || Unit.of(unbracketed(cell)).known();
     }
 
-    /** This title with the unit of a units row. */
+    /** This title with the unit of a units row; unchanged where that says less than the title. */
     UnitLabel withUnit(String cell) {
         Unit below = Unit.of(unbracketed(cell));
-        return below.known() || !unit.known() ? new UnitLabel(title, name, below) : this;
+        return below.known() || (below.unclear() && !unit.known()) ? new UnitLabel(title, name, below) : this;
     }
 
     private static UnitLabel bracketed(String title, Matcher parts) {

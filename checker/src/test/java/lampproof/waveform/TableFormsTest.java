@@ -190,6 +190,12 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"ms, 1e-3", "milliseconds, 1e-3", "us, 1e-6", "Seconds, 1"})
+    void firstTitleThatIsButAUnitOfTimeIsTime(String title, double second) {
+        assertThat(rows(title + ",voltage\n0,1\n1,2\n", "voltage").get(1)).containsExactly(second, 2);
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {"x,light\nHz,V\n", "X (Hz),light\n", "X-Axis,Amplitude\nHz,dBm\n", "x [kHz],a\n", "t (V),a\n"})
     void scaleInAnotherUnitThanThatOfTimeIsRefused(String head) {
