@@ -24,13 +24,16 @@ record UnitLabel(String title, String name, Unit unit) {
     private static final Pattern FUNCTION = Pattern.compile("(?i)[vipnwdgsbe][a-z]{0,3}\\d?|.*[^\\w\\s.].*");
     private static final Pattern INDEX = Pattern.compile("\\d+");
 
+    /** Names up to this length may be symbols, whose letters behind a mark are an index. */
+    private static final int LONGEST_SYMBOL = 2;
+
     /** Marks behind which letters are an index or a number of a channel as often as a unit. */
     private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
 
     /** What the name of a column says about the unit of its numbers. */
     private static final Map<Pattern, String> QUANTITIES = Map.of(
             Pattern.compile("(?i)[uv][a-z0-9]{0,3}|.*(volt|spannung|tension).*"), "V",
-            Pattern.compile("(?i)i[a-z0-9]{0,3}|.*(curr|amp|strom|courant).*"), "A",
+            Pattern.compile("(?i)i[a-z0-9]{0,3}|.*(curr|(?<!l)amp|strom|courant).*"), "A",
             Pattern.compile("(?i)p[a-z0-9]{0,3}|.*(power|watt|leistung|puissance).*"), "W");
 
     /** Takes a title apart. */
@@ -82,9 +85,11 @@ record UnitLabel(String title, String name, Unit unit) {
     private static UnitLabel tailed(String title, Matcher parts, String mark) {
         Unit unit = Unit.of(parts.group("unit"));
         String name = parts.group("name") == null ? "" : parts.group("name");
-        boolean word = name.length() > 2 && !LOOSE.matcher(mark).matches();
-        boolean prefixed = unit.factor() != 1 && quantity(name).isEmpty();
-        boolean meant = unit.known() && (name.isEmpty() || word || prefixed || says(name, unit));
+        boolean word = name.length() > LONGEST_SYMBOL;
+        boolean clear = unit.factor() != 1
+                ? word || quantity(name).isEmpty()
+                : word && !LOOSE.matcher(mark).matches();
+        boolean meant = unit.known() && (name.isEmpty() || clear || says(name, unit));
         return meant ? new UnitLabel(title, name.strip(), unit) : bare(title);
     }
 

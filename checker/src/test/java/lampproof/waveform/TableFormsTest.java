@@ -111,6 +111,12 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"current sense mV", "lamp_mV", "lamp mV"})
+    void aPrefixCountsWhateverALongNameSays(String title) {
+        assertThat(unit(title)).isEqualTo(1e-3);
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"v_kv", "voltage [kv]", "Vin(kV)", "Voltage (kilovolts)", "U kV", "U / kV", "UkV"})
     void voltageInKilovoltsHoweverItIsWritten(String title) {
         assertThat(unit(title)).isEqualTo(1e3);
@@ -127,6 +133,7 @@ class TableFormsTest {
                 "V(A)-V(B)",
                 "v_ms",
                 "Channel A",
+                "Lamp A",
                 "Phase-A",
                 "Bus[7]",
                 "v_C",
