@@ -59,24 +59,21 @@ final class BlockParser {
         final int at = rows.begin();
         final int columns = cells.columns();
         int p = blank(b, start);
-        int cell = p;
         for (int column = 0; column < columns; column++) {
-            cell = p;
             int end = cell(b, p, cells.slot(column), rows, at);
             p = end == IRREGULAR ? IRREGULAR : behindCell(b, end, column + 1 < columns);
             if (p == IRREGULAR) {
                 return IRREGULAR;
             }
-            if (column + 1 == columns) {
-                rows.end(end - cell - (b[cell] == '-' || b[cell] == '+' ? 1 : 0));
-            }
         }
+        rows.end();
         return behindLine(b, p);
     }
 
     private int cell(byte[] b, int from, int slot, ParsedRows rows, int at) {
-        if (slot == TableCells.SKIPPED) {
-            return skipped(b, from);
+        if (slot < TableCells.COPY) {
+            int end = skipped(b, from);
+            return slot == TableCells.EMPTY && end > from ? IRREGULAR : end;
         }
         int end = number(b, from);
         if (slot >= 0) {

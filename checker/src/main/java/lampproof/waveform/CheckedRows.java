@@ -13,11 +13,15 @@ final class CheckedRows {
 
     private static final int POINTS_OF_AN_EDGE = 2;
 
+    /** Beyond any value of a circuit; instruments write numbers such as 9.9e37 for a sample that they could not take. */
+    private static final double OVER_RANGE = 1e30;
+
     private final Faults faults;
     private final String unit;
     private final List<Signal> chosen;
     private final SampleClock clock;
     private final double[] factors;
+    private final int[] sources;
     private final double[] values;
     private final int wantedRun;
     private final BlockWriter writer;
@@ -47,6 +51,7 @@ final class CheckedRows {
         this.chosen = chosen;
         this.clock = clock;
         factors = chosen.stream().mapToDouble(Signal::factor).toArray();
+        sources = chosen.stream().mapToInt(this::source).toArray();
         values = new double[factors.length];
         this.wantedRun = wantedRun;
         writer = new BlockWriter(values.length, sink);
@@ -64,7 +69,8 @@ final class CheckedRows {
      * Takes successive rows as the file writes them and hands them on in SI base units.
      *
      * @param before number of the row before them
-     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered
+     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered; of signals
+     *     from one column only the first counts
      * @param count number of rows
      */
     void rows(long before, double[][] numbers, int count) {
@@ -142,6 +148,11 @@ final class CheckedRows {
         return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
     }
 
+    /** Where the numbers of a signal stand: with the first chosen one of its column. */
+    private int source(Signal signal) {
+        return 1 + chosen.stream().map(Signal::column).toList().indexOf(signal.column());
+    }
+
     /** Whether the rows of the run that is being read are asked for. */
     private boolean wanted() {
         return wantedRun == 0 || wantedRun == run;
@@ -152,7 +163,7 @@ final class CheckedRows {
         Block block = writer.waiting();
         boolean plain = wanted() && numbers.length == values.length + 1 && rising(numbers[0], from, end, block);
         for (int i = 0; plain && i < values.length; i++) {
-            plain = finite(numbers[i + 1], from, end, factors[i], block.values(i), block.count());
+            plain = values(numbers[sources[i]], from, end, factors[i], block.values(i), block.count());
         }
         if (plain) {
             take(block, end - from);
@@ -180,16 +191,20 @@ final class CheckedRows {
         return true;
     }
 
-    /** Writes values behind those of a column; false when one is not finite. */
-    private static boolean finite(double[] numbers, int from, int end, double factor, double[] into, int first) {
+    /** Writes values behind those of a column; false when one is not finite or over-range. */
+    private static boolean values(double[] numbers, int from, int end, double factor, double[] into, int first) {
         for (int i = from, at = first; i < end; i++, at++) {
             double value = numbers[i] * factor;
-            if (!Double.isFinite(value)) {
+            if (!possible(value)) {
                 return false;
             }
             into[at] = value;
         }
         return true;
+    }
+
+    private static boolean possible(double value) {
+        return Math.abs(value) < OVER_RANGE;
     }
 
     private void take(Block block, int count) {
@@ -222,9 +237,10 @@ final class CheckedRows {
 
     private void hand(long number, double time, double[] numbers) {
         for (int i = 0; i < values.length; i++) {
-            double value = numbers[i + 1] * factors[i];
-            if (!Double.isFinite(value)) {
+            double value = numbers[sources[i]] * factors[i];
+            if (!possible(value)) {
                 requireFinite(number, value, chosen.get(i).name());
+                throw faults.overRange(place(number), chosen.get(i).name(), numbers[sources[i]]);
             }
             values[i] = value;
         }

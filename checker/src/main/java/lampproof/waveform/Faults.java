@@ -1,11 +1,14 @@
 package lampproof.waveform;
 
+import java.io.EOFException;
 import java.util.List;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 
 /** The faults of a waveform file, in words: each gives no verdict, never a number. */
 final class Faults {
+
+    private static final int LONGEST_TEXT = 60;
 
     private final String file;
 
@@ -26,7 +29,9 @@ final class Faults {
     }
 
     UserFault unreadable(Exception reason) {
-        return whole("cannot be read: " + reason.getMessage(), "");
+        return reason instanceof EOFException
+                ? whole("ends before its first line", "write or copy it again")
+                : whole("cannot be read: " + reason.getMessage(), "");
     }
 
     UserFault unknownForm() {
@@ -36,15 +41,20 @@ final class Faults {
     }
 
     UserFault control(String place) {
-        return at(place, "holds a control character: not a text, or damaged", "");
+        return at(place, "holds a control character: not a text, or damaged", "write or copy it again");
     }
 
     UserFault fields(String place, int found, int expected) {
         return at(place, found + " fields where " + expected + " are expected", "");
     }
 
-    UserFault noRow(String place) {
-        return at(place, "a row that is no row of numbers", "");
+    UserFault noRow(HeadLine line) {
+        String text = line.text().strip();
+        return at(
+                "line " + line.number(),
+                "'" + (text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) + "..." : text)
+                        + "' is neither a row of numbers nor a line of names",
+                "mend it, or take it out");
     }
 
     UserFault misfit(String place, int names, int columns) {
@@ -60,6 +70,13 @@ final class Faults {
 
     UserFault notFinite(String place, String name, String text) {
         return at(place, "column '" + name + "' is not finite (" + text + ")", "look into the simulator's log");
+    }
+
+    UserFault overRange(String place, String name, double number) {
+        return at(
+                place,
+                "column '" + name + "' is over-range (" + number + ")",
+                "take the record again with a larger range of the instrument");
     }
 
     UserFault backwards(String place, double before, double now) {

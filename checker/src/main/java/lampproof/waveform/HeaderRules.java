@@ -18,6 +18,9 @@ final class HeaderRules {
     private static final Pattern HEAD = Pattern.compile(
             "[\"'(\\[]?(index|time|zeit|temps|tiempo|frequency|freq)\\b\\s*[^:=].*", Pattern.CASE_INSENSITIVE);
 
+    /** The name of a setting of an instrument. */
+    private static final Pattern SETTING = Pattern.compile("\\p{L}[\\p{L} ./%()-]{2,}");
+
     private final NumberBlock block;
     private final Faults faults;
 
@@ -73,9 +76,9 @@ final class HeaderRules {
             }
             boolean row = inPlace
                     ? rowInPlace(line, cells, numbers)
-                    : numbers >= 2 && 2 * numbers > cells && !block.titled(line);
+                    : numbers >= 2 && 2 * numbers > cells && !block.titled(line) && !setting(line);
             if (row) {
-                throw faults.noRow(place(line));
+                throw faults.noRow(line);
             }
         }
     }
@@ -86,6 +89,14 @@ final class HeaderRules {
                 || NUMBER_IN_FRONT.matcher(line.text().strip()).matches();
     }
 
+    /** Whether a line is a setting with its value for each channel, as in {@code Vertical Scale,100,0.05}. */
+    private boolean setting(HeadLine line) {
+        String name = Cells.of(line.text(), block.delimiter()).get(0);
+        return block.delimiter() != Cells.BLANKS
+                && SETTING.matcher(name).matches()
+                && !HEAD.matcher(name + ",").matches();
+    }
+
     private boolean numeric(String name) {
         boolean number = NumberBlock.number(name, block.delimiter(), true)
                 || REMAINS.matcher(name).matches();
@@ -93,7 +104,7 @@ final class HeaderRules {
     }
 
     private static boolean scale(String name) {
-        return ScaleName.time(UnitLabel.of(name).name()) || ScaleName.frequency(name);
+        return UnitLabel.of(name).time() || ScaleName.frequency(name);
     }
 
     private static String place(HeadLine line) {

@@ -49,14 +49,11 @@ final class HeaderSearch {
                 && cells.stream().allMatch(UnitLabel::isUnit);
     }
 
-    /** A line that may hold units: names above it, or names that look like units. */
+    /** A line of units: below the names, or in their place. */
     private TableHeader aboveUnits(HeadLine line, List<String> units) {
         Optional<HeadLine> names = block.above(line.number() - 1)
                 .filter(above -> block.names(above).size() == block.columns());
-        if (names.isPresent()) {
-            return titled(names.get(), units);
-        }
-        return block.titled(line) ? titled(line, List.of()) : TableHeader.NONE;
+        return titled(names.orElse(line), units);
     }
 
     /** The units between names and numbers, when there is a row of them; anything else there is a damaged row. */
@@ -72,7 +69,7 @@ final class HeaderSearch {
         boolean units = cells.stream().allMatch(c -> UNIT.matcher(c).matches())
                 || SampleClock.of(cells).isPresent();
         if (between.size() > 1 || !units) {
-            throw faults.noRow("line " + line.number());
+            throw faults.noRow(line);
         }
         return cells;
     }
@@ -88,14 +85,17 @@ final class HeaderSearch {
         rules.refuseBrokenNames(line, names);
         Optional<SampleClock> clock = SampleClock.of(units);
         List<UnitLabel> titles = IntStream.range(0, names.size())
-                .mapToObj(
-                        i -> title(names.get(i), units.isEmpty() || (i == 0 && clock.isPresent()) ? "" : units.get(i)))
+                .mapToObj(i -> UnitLabel.of(names.get(i)).withUnit(unit(i, names.get(i), units)))
                 .toList();
         return new TableHeader(line.uncommented(), titles, clock);
     }
 
-    private static UnitLabel title(String name, String unit) {
-        UnitLabel title = UnitLabel.of(name);
-        return unit.isEmpty() ? title : title.withUnit(unit);
+    /** The unit below a name; a first name that is nothing but a unit of time, as in {@code ms}, is its own. */
+    private static String unit(int column, String name, List<String> units) {
+        if (column == 0 && units.isEmpty()) {
+            return Unit.of(name).ofTime() ? name : "";
+        }
+        boolean counted = column == 0 && SampleClock.of(units).isPresent();
+        return units.isEmpty() || counted ? "" : units.get(column);
     }
 }

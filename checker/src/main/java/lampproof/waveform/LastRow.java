@@ -6,7 +6,9 @@ import lampproof.fault.UserFault;
  * Tells a torn last row from damage in the middle of a file.
  *
  * <p>A row with too few fields, or with half a number, is forgiven only as the very last: the rows before it may be
- * looked at, but the file is incomplete.
+ * looked at, but the file is incomplete. A last field without a line end may be half a number. It is whole when all
+ * fields above it have as many digits behind the mark, and torn when it has fewer; where they vary nothing tells, and
+ * its row is left out.
  */
 final class LastRow {
 
@@ -14,9 +16,9 @@ final class LastRow {
     private UserFault damage;
     private long number;
     private String what;
-    private int shortest = Integer.MAX_VALUE;
-    private int length = -1;
-    private int lengthBefore = -1;
+    private boolean behind;
+    private int places = -1;
+    private boolean fixed = true;
 
     LastRow(CheckedRows rows) {
         this.rows = rows;
@@ -36,22 +38,49 @@ final class LastRow {
         damage = rows.faults().at(rows.place(row), how, "");
     }
 
-    /** A whole row ended with a field of so many characters. */
-    void whole(int lastFieldLength) {
-        lengthBefore = length;
-        length = lastFieldLength;
-        shortest = Math.min(shortest, lastFieldLength);
+    /** A line that is no row, such as the sentence or the empty cells behind a table; a fault where a row follows. */
+    void behind(long line, UserFault inTheMiddle) {
+        if (!behind) {
+            another();
+            number = line;
+            damage = inTheMiddle;
+            behind = true;
+        }
     }
 
-    /** Whether a last field without a line end is shorter than any above it, or has none above to compare with. */
-    boolean cut(int lastFieldLength) {
-        return length < 0 || (lengthBefore == length && lastFieldLength < shortest);
+    /** A row with a line end behind it ended with this field. */
+    void whole(String lastField) {
+        int now = places(lastField);
+        fixed = fixed && (places < 0 || now == places);
+        places = now;
+    }
+
+    /** Whether a last field without a line end is known to be whole; when it is not, says what becomes of its row. */
+    boolean proven(long row, String lastField) {
+        int now = places(lastField);
+        boolean proven = fixed && now == places;
+        if (fixed && now < places) {
+            torn(row, "last number cut short");
+        } else if (!proven) {
+            rows.remark(Remark.note(rows.faults().file() + ", " + rows.place(row)
+                    + ": the last line has no end, its last number may be cut short: row left out"));
+        }
+        return proven;
     }
 
     void end() {
-        if (damage != null) {
-            rows.remark(Remark.spoiling(rows.faults().file() + ", " + rows.place(number) + ": " + what
-                    + ": torn last row, file incomplete"));
+        String place = rows.faults().file() + ", " + rows.place(number) + ": ";
+        if (behind) {
+            rows.remark(Remark.note(place + "no row of numbers from here on, left out"));
+        } else if (damage != null) {
+            rows.remark(Remark.spoiling(place + what + ": torn last row, file incomplete"));
         }
+    }
+
+    /** Characters behind the decimal mark of a number; those behind its sign where it has no mark. */
+    private static int places(String field) {
+        int mark = Math.max(field.lastIndexOf('.'), field.lastIndexOf(','));
+        int sign = field.startsWith("-") || field.startsWith("+") ? 0 : -1;
+        return field.length() - 1 - Math.max(mark, sign);
     }
 }

@@ -1,10 +1,17 @@
 package lampproof.waveform;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import lampproof.fault.UserFault;
 
 /** Goes through a block of a table line by line, tells what is irregular and lets the rest pass. */
 final class LineReader {
+
+    /** Words of a sentence, a comment or a statistic. */
+    private static final Pattern WORDS = Pattern.compile("(#|%|//)?\\s*\\p{L}{3}.*|#.*");
 
     private final TableLayout layout;
     private final TableCells cells;
@@ -12,6 +19,7 @@ final class LineReader {
     private final LastRow lastRow;
     private final Faults faults;
     private final double[] numbers;
+    private final Set<Integer> filled = new HashSet<>();
     private boolean closed;
 
     LineReader(TableLayout layout, TableCells cells, CheckedRows rows, LastRow lastRow) {
@@ -59,6 +67,10 @@ final class LineReader {
         if (row.size() == 1 && row.get(0).isEmpty()) {
             return;
         }
+        if (noRow(row)) {
+            lastRow.behind(line, damage(line, row));
+            return;
+        }
         lastRow.another();
         if (row.size() > layout.columns()) {
             throw faults.fields(rows.place(line), row.size(), layout.columns());
@@ -67,6 +79,24 @@ final class LineReader {
         } else if (numbers(line, row)) {
             row(line, row.get(row.size() - 1), terminated);
         }
+    }
+
+    /** Whether a line has no time and nothing else either, or words in its place. */
+    private boolean noRow(List<String> row) {
+        boolean words = row.stream().allMatch(String::isEmpty)
+                || (WORDS.matcher(row.get(0)).matches() && !NumberText.notFinite(row.get(0)));
+        return words && !timed(row) && !layout.closedByTrailer();
+    }
+
+    private boolean timed(List<String> row) {
+        int time = layout.scale().column();
+        return time < row.size() && !Double.isNaN(layout.numbers().value(row.get(time)));
+    }
+
+    private UserFault damage(long line, List<String> row) {
+        return row.size() == layout.columns()
+                ? faults.notANumber(rows.place(line), layout.name(0), row.get(0))
+                : faults.fields(rows.place(line), row.size(), layout.columns());
     }
 
     private void line(long line, String text, boolean terminated) {
@@ -87,13 +117,12 @@ final class LineReader {
     }
 
     private void row(long line, String lastCell, boolean terminated) {
-        int length = lastCell.replaceFirst("^[-+]", "").length();
-        if (!terminated && lastRow.cut(length)) {
-            lastRow.torn(line, "last number cut short");
-            return;
+        if (terminated) {
+            lastRow.whole(lastCell);
         }
-        lastRow.whole(length);
-        rows.row(line, numbers);
+        if (terminated || lastRow.proven(line, lastCell)) {
+            rows.row(line, numbers);
+        }
     }
 
     private boolean numbers(long line, List<String> row) {
@@ -103,6 +132,10 @@ final class LineReader {
             if (slot == TableCells.COPY
                     && !sameTime(text, row.get(layout.scale().column()))) {
                 throw faults.copiesDiffer(rows.place(line));
+            }
+            if (slot == TableCells.EMPTY && !text.isEmpty() && filled.add(column)) {
+                rows.remark(Remark.note(faults.file() + ", " + rows.place(line) + ": column " + (column + 1)
+                        + " is empty until here, left out"));
             }
             if (slot >= 0) {
                 numbers[slot] = layout.numbers().value(text);

@@ -166,8 +166,7 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
     /** Whether a line holds the names of all columns, a scale among them. */
     boolean titled(HeadLine line) {
         List<String> names = names(line);
-        return names.size() == columns
-                && names.stream().map(UnitLabel::of).anyMatch(title -> ScaleName.time(title.name()));
+        return names.size() == columns && names.stream().map(UnitLabel::of).anyMatch(UnitLabel::time);
     }
 
     /** The cells of a line as names; empty ones at its end are dropped or added to fit the columns. */

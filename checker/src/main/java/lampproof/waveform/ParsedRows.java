@@ -9,8 +9,6 @@ final class ParsedRows {
 
     private final double[][] columns;
     private int count;
-    private int lastLength = -1;
-    private int lengthBefore = -1;
 
     /**
      * Makes room.
@@ -30,21 +28,9 @@ final class ParsedRows {
         return count;
     }
 
-    /** Length of the last cell of the last row, its sign not counted. */
-    int lastLength() {
-        return lastLength;
-    }
-
-    /** Length of the last cell of the row before. */
-    int lengthBefore() {
-        return lengthBefore;
-    }
-
     /** Forgets all rows and keeps their room. */
     ParsedRows cleared() {
         count = 0;
-        lastLength = -1;
-        lengthBefore = -1;
         return this;
     }
 
@@ -58,10 +44,8 @@ final class ParsedRows {
         return count;
     }
 
-    /** Ends a row whose last cell has a length. */
-    void end(int length) {
-        lengthBefore = lastLength;
-        lastLength = length;
+    /** Ends a row. */
+    void end() {
         count++;
     }
 }

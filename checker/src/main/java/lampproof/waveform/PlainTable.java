@@ -96,8 +96,6 @@ final class PlainTable {
         lastRow.another();
         rows.rows(line, parsed.rows().columns(), parsed.rows().count());
         line += parsed.rows().count();
-        lastRow.whole(parsed.rows().lengthBefore());
-        lastRow.whole(parsed.rows().lastLength());
     }
 
     private void end(TextBlocks blocks) {

@@ -18,6 +18,8 @@ final class RawBytes implements RawValues {
     private static final VarHandle FLOATS = view(float[].class, ByteOrder.LITTLE_ENDIAN);
     private static final VarHandle BIG_FLOATS = view(float[].class, ByteOrder.BIG_ENDIAN);
 
+    private static final int ROWS_THAT_TELL = 64;
+
     static final double LONGEST_TIME = 1e9;
     static final double SHORTEST_TIME = 1e-30;
 
@@ -45,7 +47,6 @@ final class RawBytes implements RawValues {
     @Override
     public void read(List<Signal> chosen, CheckedRows rows) throws IOException {
         long most = head.points().orElse(Long.MAX_VALUE);
-        lines.ready(2 * size);
         ByteOrder order = order();
         double[][] columns = new double[chosen.size() + 1][new Block(chosen.size()).room()];
         long row = 0;
@@ -116,14 +117,20 @@ final class RawBytes implements RawValues {
     }
 
     /** The order of bytes in which the first times make sense; the usual one in doubt. */
-    private ByteOrder order() {
+    private ByteOrder order() throws IOException {
         return !sensible(ByteOrder.LITTLE_ENDIAN) && sensible(ByteOrder.BIG_ENDIAN)
                 ? ByteOrder.BIG_ENDIAN
                 : ByteOrder.LITTLE_ENDIAN;
     }
 
-    private boolean sensible(ByteOrder order) {
-        double[] times = new double[2];
+    /** Whether the first times make sense in one order of bytes or the other. */
+    boolean plausible() throws IOException {
+        return sensible(ByteOrder.LITTLE_ENDIAN) || sensible(ByteOrder.BIG_ENDIAN);
+    }
+
+    private boolean sensible(ByteOrder order) throws IOException {
+        double[] times = new double[Math.min(ROWS_THAT_TELL, 2 * LARGEST_ROW / size)];
+        lines.ready(times.length * size);
         int rows = Math.min(times.length, lines.withinReach() / size);
         times(order, times, rows);
         double before = Double.NEGATIVE_INFINITY;

@@ -44,7 +44,7 @@ final class RawForm implements Form {
             Optional<RawHead> head = RawHead.read(lines, faults);
             while (head.isPresent()) {
                 long headEnd = lines.taken();
-                RawWidth width = RawWidth.of(head.get(), content, headEnd, faults);
+                RawWidth width = RawWidth.of(head.get(), content, lines, faults);
                 number += head.get().transientRecord() ? 1 : 0;
                 if (head.get().transientRecord() && (number == wanted || steppedInside(head.get()))) {
                     return new RawForm(faults, head.get(), width, number, headEnd);
@@ -102,7 +102,7 @@ final class RawForm implements Form {
             while (next.isPresent()) {
                 RawHead plot = next.get();
                 run += plot.transientRecord() ? 1 : 0;
-                RawValues values = RawValues.of(plot, RawWidth.of(plot, content, lines.taken(), faults), lines, faults);
+                RawValues values = RawValues.of(plot, RawWidth.of(plot, content, lines, faults), lines, faults);
                 if (plot.transientRecord() && run == number) {
                     values.read(chosen, rows);
                 } else if (plot.transientRecord() && rows.onlyRun()) {
@@ -123,12 +123,16 @@ final class RawForm implements Form {
     }
 
     private static lampproof.fault.UserFault noTransient(RawHead head, Faults faults) {
+        String scale = head.vectors().get(0).name();
+        if (head.complex() && ScaleName.time(scale)) {
+            return faults.whole("its values are complex", "give the result of a transient analysis or a capture");
+        }
         List<String> complex = head.complex()
                 ? head.vectors().stream()
                         .skip(1)
                         .map(v -> v.name() + " is complex")
                         .toList()
                 : List.of();
-        return faults.notTransient(head.vectors().get(0).name(), complex);
+        return faults.notTransient(scale, complex);
     }
 }

@@ -62,6 +62,15 @@ final class RawLines {
         return buffer[next++] & 0xff;
     }
 
+    /** The next character of a text, the lower of its bytes where it has two; -1 at the end. */
+    int character() throws IOException {
+        int b = read();
+        if (charset.equals(StandardCharsets.UTF_16LE)) {
+            read();
+        }
+        return b;
+    }
+
     /** Puts so many bytes within reach in one piece, if there are so many left. */
     boolean ready(int count) throws IOException {
         return limit - next >= count || fill(count);

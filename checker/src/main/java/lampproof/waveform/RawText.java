@@ -69,12 +69,10 @@ final class RawText implements RawValues {
             }
             all[i] = value(index + 1, i, last, rows);
         }
-        if (!wordEnded && lastRow.cut(last.length())) {
-            lastRow.torn(index + 1, "last number cut short");
-            return false;
+        if (wordEnded) {
+            lastRow.whole(last);
         }
-        lastRow.whole(last.length());
-        return true;
+        return wordEnded || lastRow.proven(index + 1, last);
     }
 
     private double value(long row, int column, String text, CheckedRows rows) {
@@ -102,14 +100,14 @@ final class RawText implements RawValues {
 
     /** The next word; empty at the end. */
     private String word() throws IOException {
-        int b = lines.read();
+        int b = lines.character();
         while (b >= 0 && b <= ' ') {
-            b = lines.read();
+            b = lines.character();
         }
         StringBuilder word = new StringBuilder();
         while (b > ' ' && word.length() < LONGEST_WORD) {
             word.append((char) b);
-            b = lines.read();
+            b = lines.character();
         }
         wordEnded = b >= 0;
         return word.toString();

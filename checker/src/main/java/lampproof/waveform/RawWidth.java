@@ -2,6 +2,7 @@ package lampproof.waveform;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.List;
 
 /**
  * How many bytes a value has in a binary raw file; the file itself does not say.
@@ -16,11 +17,11 @@ record RawWidth(int scale, int value, boolean signMarks) {
     private static final RawWidth COMPLEX = new RawWidth(16, 16, false);
 
     /**
-     * Finds the widths.
+     * Finds the widths by the length of the file, which a file cut short may have by chance, and by its first times.
      *
-     * @param headEnd place of the first value in the file
+     * @param lines the file behind the head, of which nothing is taken
      */
-    static RawWidth of(RawHead head, Content content, long headEnd, Faults faults) throws IOException {
+    static RawWidth of(RawHead head, Content content, RawLines lines, Faults faults) throws IOException {
         if (head.complex()) {
             return COMPLEX;
         }
@@ -29,14 +30,15 @@ record RawWidth(int scale, int value, boolean signMarks) {
         }
         boolean ltspice = head.offset() || content.wide().isPresent();
         RawWidth usual = ltspice ? new RawWidth(8, head.flags().contains("double") ? 8 : 4, true) : DOUBLES;
-        if (head.points().isEmpty() || content.packed()) {
+        boolean sized = head.points().isPresent() && !content.packed();
+        long payload = Files.size(content.path()) - lines.taken() - content.mark();
+        boolean told = sized ? payload == head.points().getAsLong() * usual.row(head) : !head.transientRecord();
+        if (!head.binary() || told) {
             return usual;
         }
-        long payload = Files.size(content.path()) - headEnd - content.mark();
-        RawWidth mixed = new RawWidth(8, 4, ltspice);
-        RawWidth singles = new RawWidth(4, 4, ltspice);
-        for (RawWidth width : new RawWidth[] {usual, mixed, singles}) {
-            if (payload == head.points().getAsLong() * width.row(head)) {
+        for (RawWidth width : List.of(usual, new RawWidth(8, 4, ltspice), new RawWidth(4, 4, ltspice))) {
+            boolean fits = !sized || payload == head.points().getAsLong() * width.row(head);
+            if (fits && new RawBytes(head, width, lines, faults).plausible()) {
                 return width;
             }
         }

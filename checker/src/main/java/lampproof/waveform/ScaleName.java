@@ -2,6 +2,7 @@ package lampproof.waveform;
 
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What the title of a column says about its being the scale of the table. */
 final class ScaleName {
@@ -30,6 +31,10 @@ final class ScaleName {
     private static final Set<String> SWEEP =
             Set.of("v-sweep", "i-sweep", "temp-sweep", "res-sweep", "sweep", "dc", "voltage sweep", "current sweep");
 
+    /** What tells the channels of an instrument, or columns that would else have one name, apart. */
+    private static final Pattern CHANNEL = Pattern.compile(
+            "^(ch|channel)[a-d1-9][_.-]?|[_.(\\[-]*((ch|channel|trace)[_.-]?[a-d1-9]|\\d{1,2})[)\\]]?$");
+
     private ScaleName() {}
 
     static boolean time(String name) {
@@ -46,6 +51,21 @@ final class ScaleName {
 
     static boolean index(String name) {
         return Set.of("index", "no.", "nr.", "sample", "point", "row").contains(plain(name));
+    }
+
+    /** Whether two names that are not empty are one; letter case and blanks do not count. */
+    static boolean same(String name, String scale) {
+        return !name.isEmpty() && key(name).equals(key(scale));
+    }
+
+    /** Whether a name is that of a scale but for the channel, as {@code Time CH2} and {@code time.1} are. */
+    static boolean ofOtherChannel(String name, String scale) {
+        String stem = CHANNEL.matcher(key(scale)).replaceFirst("");
+        return stem.length() > 1 && CHANNEL.matcher(key(name)).replaceFirst("").equals(stem);
+    }
+
+    private static String key(String name) {
+        return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
     }
 
     private static String plain(String name) {

@@ -19,14 +19,18 @@ final class SignalNames {
         this.signals = signals;
     }
 
-    /** Every signal of that name; a node voltage may stand without its {@code v( )}. */
+    /**
+     * Every signal of that name; a node voltage may stand without its {@code v( )}. Where no name fits, {@code column 2}
+     * is the signal in the second column of the file.
+     */
     List<Signal> find(String wanted) {
         String key = key(wanted);
         Matcher node = NODE.matcher(key);
         return Stream.of(
                         named(Signal::name, key),
                         named(Signal::label, key),
-                        node.matches() ? named(Signal::name, node.group(1)) : List.<Signal>of())
+                        node.matches() ? named(Signal::name, node.group(1)) : List.<Signal>of(),
+                        named(SignalNames::place, key))
                 .filter(found -> !found.isEmpty())
                 .findFirst()
                 .orElse(List.of());
@@ -35,6 +39,11 @@ final class SignalNames {
     /** The names of all signals, in the order of the file. */
     String listed() {
         return String.join(", ", signals.stream().map(Signal::name).toList());
+    }
+
+    /** A signal by its place in the file, counted from 1. */
+    static String place(Signal signal) {
+        return "column " + (signal.column() + 1);
     }
 
     private List<Signal> named(Function<Signal, String> text, String key) {

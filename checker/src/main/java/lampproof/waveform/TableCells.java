@@ -6,11 +6,14 @@ import java.util.List;
 /** Which cells of a table are wanted, and where their numbers go. */
 final class TableCells {
 
-    /** A cell that nobody asked for. */
-    static final int SKIPPED = -1;
-
     /** A cell that repeats the time. */
-    static final int COPY = -2;
+    static final int COPY = -1;
+
+    /** A cell that nobody asked for. */
+    static final int SKIPPED = -2;
+
+    /** A cell that is empty in the first rows, and nobody asked for. */
+    static final int EMPTY = -3;
 
     /** Where the time goes; the chosen signals follow it. */
     static final int TIME = 0;
@@ -24,15 +27,17 @@ final class TableCells {
         chosen = signals.size();
         Arrays.fill(slots, SKIPPED);
         for (int i = 0; i < chosen; i++) {
-            slots[signals.get(i).column()] = i + 1;
+            int column = signals.get(i).column();
+            slots[column] = slots[column] == SKIPPED ? i + 1 : slots[column];
         }
+        layout.empty().forEach(column -> slots[column] = EMPTY);
         layout.copies().forEach(column -> slots[column] = COPY);
         slots[layout.scale().column()] = TIME;
         counted = layout.counter().isPresent();
         layout.counter().ifPresent(column -> slots[column] = chosen + 1);
     }
 
-    /** Where the number of a column goes. */
+    /** Where the number of a column goes; to the first of the signals when several are taken from it. */
     int slot(int column) {
         return column < slots.length ? slots[column] : SKIPPED;
     }

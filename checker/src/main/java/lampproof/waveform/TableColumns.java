@@ -1,7 +1,6 @@
 package lampproof.waveform;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
@@ -21,14 +20,20 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
     static TableColumns named(NumberBlock block, TableHeader header, Faults faults, List<Remark> remarks) {
         List<UnitLabel> titles = header.titles();
         int scale = new TimeColumn(block, faults).among(titles, remarks);
-        String scaleName = key(titles.get(scale).name());
+        String scaleName = titles.get(scale).name();
         List<Integer> copies = IntStream.range(scale + 1, titles.size())
-                .filter(c -> key(titles.get(c).name()).equals(scaleName))
+                .filter(c -> ScaleName.same(titles.get(c).name(), scaleName)
+                        || (ScaleName.ofOtherChannel(titles.get(c).name(), scaleName) && block.rising(c)))
                 .boxed()
                 .toList();
         IntFunction<UnitLabel> title = c -> named(titles.get(c), c);
         IntPredicate number = c -> ScaleName.index(titles.get(c).name());
-        return of(block, scale, copies, number, title);
+        TableColumns columns = of(block, scale, copies, number, title);
+        columns.signals.stream()
+                .map(signal -> titles.get(signal.column()))
+                .filter(t -> t.unit().unclear())
+                .forEach(t -> remarks.add(unclear(t, faults)));
+        return columns;
     }
 
     /** Tells the columns of a table without names apart by their numbers. */
@@ -67,15 +72,17 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
     }
 
     private static Signal signal(UnitLabel title, int column) {
-        return new Signal(title.name(), title.title(), title.unit(), title.factor(), column);
+        return new Signal(
+                title.name(), title.title(), title.unit().text(), title.unit().factor(), column);
     }
 
     private static UnitLabel named(UnitLabel title, int column) {
         String place = "column " + (column + 1);
-        return title.name().isEmpty() ? new UnitLabel(place, place, title.unit(), title.factor()) : title;
+        return title.name().isEmpty() ? new UnitLabel(place, place, title.unit()) : title;
     }
 
-    private static String key(String name) {
-        return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
+    private static Remark unclear(UnitLabel title, Faults faults) {
+        return Remark.note(faults.file() + ": the unit '" + title.unit().text() + "' of column '" + title.name()
+                + "' is not known, taken as 1");
     }
 }

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
  * @param clock what turns the time column into seconds
  * @param copies columns that repeat the time column
  * @param counter the column that numbers the rows, when there is one
+ * @param empty columns that hold nothing in the first rows
  * @param signals the signals
  * @param header the line of names, blanks stripped; empty when there is none
  * @param words the layout in words
@@ -33,6 +34,7 @@ record TableLayout(
         SampleClock clock,
         List<Integer> copies,
         Optional<Integer> counter,
+        List<Integer> empty,
         List<Signal> signals,
         String header,
         String words,

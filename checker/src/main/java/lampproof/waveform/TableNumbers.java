@@ -1,5 +1,10 @@
 package lampproof.waveform;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -8,31 +13,54 @@ import java.util.Set;
  * Finds how a table writes its numbers.
  *
  * <p>A number such as {@code 1.000} may be one or one thousand; only a number that cannot be read the other way settles
- * the question. Nothing is guessed.
+ * the question. Nothing is guessed. Where the first rows hold whole numbers only, the first number behind them that has a
+ * mark is looked for.
  */
 final class TableNumbers {
 
+    private final Content content;
     private final Faults faults;
     private final Hints.Decimal hint;
 
-    TableNumbers(Faults faults, Hints.Decimal hint) {
+    TableNumbers(Content content, Faults faults, Hints.Decimal hint) {
+        this.content = content;
         this.faults = faults;
         this.hint = hint;
     }
 
-    NumberText of(NumberBlock block) {
+    NumberText of(NumberBlock block) throws IOException {
         List<String> cells = block.rows().stream().flatMap(List::stream).toList();
         if (block.delimiter() == Cells.BLANKS) {
             boolean suffixed = cells.stream().anyMatch(c -> only(NumberText.SUFFIXED, NumberText.POINT, c));
             return suffixed ? NumberText.SUFFIXED : NumberText.POINT;
         }
-        List<String> marked = cells.stream().filter(TableNumbers::marked).toList();
+        List<String> inFront = cells.stream().filter(TableNumbers::marked).toList();
+        List<String> marked = inFront.isEmpty() && block.delimiter() != ',' ? behind(block) : inFront;
         boolean commas = marked.stream().anyMatch(c -> c.indexOf(',') >= 0);
         return switch (hint) {
             case COMMA -> NumberText.COMMA;
             case POINT -> point(commas);
             case AS_FOUND -> block.delimiter() == ',' && !commas ? NumberText.POINT : settled(block, marked, commas);
         };
+    }
+
+    /** The numbers with a mark in the first row behind those of the block that has any; none when no row has. */
+    private List<String> behind(NumberBlock block) throws IOException {
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(content.openText(), StandardCharsets.ISO_8859_1))) {
+            return lines.lines()
+                    .skip(block.lines().get(block.first()).number() - 1L)
+                    .filter(TableNumbers::marked)
+                    .map(line -> Cells.of(line, block.delimiter()).stream()
+                            .filter(c -> marked(c) && NumberBlock.number(c, block.delimiter(), true))
+                            .toList())
+                    .filter(found -> !found.isEmpty())
+                    .findFirst()
+                    .orElse(List.of());
+        } catch (UncheckedIOException e) {
+            // Reading the rows meets the same end, and tells it.
+            return List.of();
+        }
     }
 
     private NumberText settled(NumberBlock block, List<String> marked, boolean commas) {

@@ -1,5 +1,6 @@
 package lampproof.waveform;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -7,12 +8,14 @@ import java.util.stream.IntStream;
 /** Recognises the layout of a table of numbers by its first lines. */
 final class TableRecognizer {
 
+    private final Content content;
     private final Faults faults;
     private final Hints hints;
     private final NumberBlock block;
     private final TableHeader header;
 
-    private TableRecognizer(Faults faults, Hints hints, NumberBlock block) {
+    private TableRecognizer(Content content, Faults faults, Hints hints, NumberBlock block) {
+        this.content = content;
         this.faults = faults;
         this.hints = hints;
         this.block = block;
@@ -24,17 +27,17 @@ final class TableRecognizer {
      *
      * @throws lampproof.fault.UserFault when it is none, or no transient record
      */
-    static TableLayout recognize(Content content, Hints hints, Faults faults) {
+    static TableLayout recognize(Content content, Hints hints, Faults faults) throws IOException {
         List<HeadLine> lines = HeadLine.of(content.head(), content.whole());
         lines.stream().filter(HeadLine::controls).findFirst().ifPresent(line -> {
             throw line.number() == 1 ? faults.unknownForm() : faults.control("line " + line.number());
         });
         NumberBlock block = NumberBlock.find(lines, content.whole()).orElseThrow(faults::unknownForm);
-        return new TableRecognizer(faults, hints, block).layout();
+        return new TableRecognizer(content, faults, hints, block).layout();
     }
 
-    private TableLayout layout() {
-        NumberText numbers = new TableNumbers(faults, hints.decimal()).of(block);
+    private TableLayout layout() throws IOException {
+        NumberText numbers = new TableNumbers(content, faults, hints.decimal()).of(block);
         List<Remark> remarks = new ArrayList<>();
         TableColumns columns = header.present()
                 ? TableColumns.named(block, header, faults, remarks)
@@ -51,10 +54,18 @@ final class TableRecognizer {
                 header.clock().orElse(SampleClock.ofUnit(columns.scale().factor())),
                 columns.copies(),
                 columns.counter(),
+                empty(block.rows()),
                 columns.signals(),
                 header.line().replaceAll("\\s+", ""),
                 words(columns, numbers),
                 remarks);
+    }
+
+    private List<Integer> empty(List<List<String>> rows) {
+        return IntStream.range(0, block.columns())
+                .filter(c -> rows.stream().allMatch(row -> row.get(c).isEmpty()))
+                .boxed()
+                .toList();
     }
 
     private boolean quoted() {

@@ -28,13 +28,10 @@ final class TimeColumn {
     int among(List<UnitLabel> titles, List<Remark> remarks) {
         refuseOtherScales(titles);
         int column = IntStream.range(0, titles.size())
-                .filter(c -> ScaleName.time(titles.get(c).name()) && block.used(c))
+                .filter(c -> titles.get(c).time() && block.used(c))
                 .findFirst()
                 .orElseGet(() -> akin(titles, remarks));
-        if (Double.isNaN(titles.get(column).factor())) {
-            throw faults.whole(
-                    "the unit of time '" + titles.get(column).unit() + "' is not known", "write s, ms, us or ns");
-        }
+        refuseOtherUnits(titles.get(column));
         return column;
     }
 
@@ -53,14 +50,23 @@ final class TimeColumn {
                 .findFirst()
                 .orElse(0);
         UnitLabel title = titles.get(first);
-        boolean akin =
-                ScaleName.time(title.unit()) || LIKE_TIME.matcher(title.name()).matches();
+        boolean akin = title.unit().ofTime() || LIKE_TIME.matcher(title.name()).matches();
         if (!akin || !block.rising(first)) {
             List<String> names = titles.stream().map(UnitLabel::name).toList();
             throw faults.whole("no time column among " + names, "write 'time' above the column that is time");
         }
         remarks.add(Remark.note(faults.file() + ": column '" + title.name() + "' is taken as time"));
         return first;
+    }
+
+    private void refuseOtherUnits(UnitLabel title) {
+        String unit = title.unit().text();
+        if (title.unit().unclear()) {
+            throw faults.whole("the unit of time '" + unit + "' is not known", "write s, ms, us or ns");
+        }
+        if (title.unit().known() && !title.unit().ofTime()) {
+            throw faults.notTransient(title.name() + " in " + unit, List.of());
+        }
     }
 
     private void refuseOtherScales(List<UnitLabel> titles) {

@@ -6,6 +6,9 @@ import java.util.stream.IntStream;
 /** The columns of a table without names that repeat its time column, one in front of each signal. */
 final class TimeCopies {
 
+    /** What rounding in print may change of a distance, as a share of the length. */
+    private static final double ROUNDING = 1e-6;
+
     private final NumberBlock block;
     private final int time;
     private final List<Integer> others;
@@ -51,12 +54,24 @@ final class TimeCopies {
                 || NumberBlock.number(row.get(column)) == NumberBlock.number(row.get(time));
     }
 
+    /** Whether a column begins and rises as the time does, or runs beside it at one distance. */
     private boolean likeTime(int column) {
         List<List<String>> rows = block.rows();
-        return rows.size() > 2
-                && same(rows.get(0), column)
+        boolean moves = rows.size() > 2
                 && block.rising(column)
                 && !rows.get(0).get(column).equals(rows.get(rows.size() - 1).get(column));
+        return moves && (same(rows.get(0), column) || beside(rows, column));
+    }
+
+    private boolean beside(List<List<String>> rows, int column) {
+        double first = distance(rows.get(0), column);
+        double length = NumberBlock.number(rows.get(rows.size() - 1).get(time))
+                - NumberBlock.number(rows.get(0).get(time));
+        return rows.stream().allMatch(row -> Math.abs(distance(row, column) - first) <= ROUNDING * length);
+    }
+
+    private double distance(List<String> row, int column) {
+        return NumberBlock.number(row.get(column)) - NumberBlock.number(row.get(time));
     }
 
     private int firstDifference() {

@@ -1,105 +1,118 @@
 package lampproof.waveform;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A column title taken apart into name and unit: {@code Time (ms)}, {@code U [kV]}, {@code t_ns}.
+ * A column title taken apart into name and unit: {@code Time (ms)}, {@code U [kV]}, {@code t_ns}, {@code Current, mA}.
  *
- * <p>A node or element in brackets, as in {@code v(ms)}, is no unit, nor is an index, as in {@code v_C}: behind the
- * underscore of a short name only the unit of a time, or one with a prefix, counts.
+ * <p>A node or element in brackets, as in {@code v(ms)}, is no unit, nor is an index, as in {@code v_C}: where nothing
+ * but a sign or a blank stands before it, a unit counts that has a prefix or is one of what the name says.
  *
  * @param title the title as the file writes it
- * @param name the title without the unit
- * @param unit the unit as written; empty when there is none that is known
- * @param factor what turns a number in this unit into SI base units; not a number for a time in an unknown unit
+ * @param name the title without the unit; the whole title where its unit is not known
+ * @param unit the unit
  */
-record UnitLabel(String title, String name, String unit, double factor) {
+record UnitLabel(String title, String name, Unit unit) {
 
-    private static final Map<String, Double> PREFIXES =
-            Map.of("", 1.0, "p", 1e-12, "n", 1e-9, "u", 1e-6, "µ", 1e-6, "μ", 1e-6, "m", 1e-3, "k", 1e3, "M", 1e6);
-    private static final Pattern SYMBOL = Pattern.compile("([pnuµμmkM]?)(s|sec|V|A|W|Hz|Ohm|Ω|lx|lm|J|C)");
-    private static final Map<String, Double> WORDS = Map.ofEntries(
-            Map.entry("second", 1.0),
-            Map.entry("seconds", 1.0),
-            Map.entry("sec", 1.0),
-            Map.entry("millisecond", 1e-3),
-            Map.entry("milliseconds", 1e-3),
-            Map.entry("microsecond", 1e-6),
-            Map.entry("microseconds", 1e-6),
-            Map.entry("nanosecond", 1e-9),
-            Map.entry("nanoseconds", 1e-9),
-            Map.entry("volt", 1.0),
-            Map.entry("volts", 1.0),
-            Map.entry("millivolt", 1e-3),
-            Map.entry("ampere", 1.0),
-            Map.entry("amperes", 1.0),
-            Map.entry("amp", 1.0),
-            Map.entry("amps", 1.0),
-            Map.entry("milliampere", 1e-3),
-            Map.entry("watt", 1.0),
-            Map.entry("watts", 1.0));
-    private static final Pattern BRACKETED = Pattern.compile("(.+?)(\\s*)[(\\[]\\s*([^()\\[\\]]+?)\\s*[)\\]]");
-    private static final Pattern TAILED = Pattern.compile("(.+?)(?:_|\\s*/\\s*|\\s+in\\s+)([^\\s_/]+)");
+    private static final Pattern BRACKETED = Pattern.compile(
+            "(?<name>.+?)(?<gap>\\s*)(?<open>[(\\[<{])\\s*(?<unit>[^()\\[\\]<>{}]+?)\\s*[)\\]>}](?<rest>\\s+.*)?");
+    private static final Pattern TAILED = Pattern.compile(
+            "(?:in\\s+|(?<name>.+?)(?<mark>_|\\s*/\\s*|\\s+in\\s+|\\s*,\\s*|\\s+|-))(?<unit>[^\\s_/,-]+)");
+    private static final Pattern GLUED = Pattern.compile("(?<name>[iuvpIUVP])(?<unit>[uµmk][AVW])");
     private static final Pattern FUNCTION = Pattern.compile("(?i)[vipnwdgsbe][a-z]{0,3}\\d?|.*[^\\w\\s.].*");
+    private static final Pattern INDEX = Pattern.compile("\\d+");
+
+    /** Names up to this length may be symbols, whose letters behind a mark are an index. */
+    private static final int LONGEST_SYMBOL = 2;
+
+    /** Marks behind which letters are an index or a number of a channel as often as a unit. */
+    private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
+
+    /** What the name of a column says about the unit of its numbers. */
+    private static final Map<Pattern, String> QUANTITIES = Map.of(
+            Pattern.compile("(?i)[uv][a-z0-9]{0,3}|.*(volt|spannung|tension).*"), "V",
+            Pattern.compile("(?i)i[a-z0-9]{0,3}|.*(curr|(?<!l)amp|strom|courant).*"), "A",
+            Pattern.compile("(?i)p[a-z0-9]{0,3}|.*(power|watt|leistung|puissance).*"), "W");
 
     /** Takes a title apart. */
     static UnitLabel of(String title) {
         Matcher bracketed = BRACKETED.matcher(title);
         if (bracketed.matches()) {
-            boolean apart = !bracketed.group(2).isEmpty();
-            boolean function = FUNCTION.matcher(bracketed.group(1)).matches();
-            return apart || !function ? split(title, bracketed.group(1), bracketed.group(3)) : bare(title);
+            return bracketed(title, bracketed);
         }
         Matcher tailed = TAILED.matcher(title);
-        return tailed.matches() && tailedByUnit(tailed.group(1), tailed.group(2))
-                ? split(title, tailed.group(1), tailed.group(2))
-                : bare(title);
+        if (tailed.matches()) {
+            return tailed(title, tailed, tailed.group("mark"));
+        }
+        Matcher glued = GLUED.matcher(title);
+        return glued.matches() ? tailed(title, glued, "") : bare(title);
     }
 
-    private static boolean tailedByUnit(String name, String symbol) {
-        boolean word = name.length() > 2 || ScaleName.time(name);
-        return factor(symbol) > 0 && (word || factor(symbol) != 1);
+    /** Whether it says that the column is time. */
+    boolean time() {
+        return ScaleName.time(name) || (name.isEmpty() && unit.ofTime());
     }
 
     /** Whether a cell of a units row holds a unit, in brackets or not; an empty cell does. */
     static boolean isUnit(String cell) {
-        return cell.isEmpty() || factor(unbracketed(cell)) > 0;
+        return cell.isEmpty() || Unit.of(unbracketed(cell)).known();
     }
 
-    /** This title with the unit of a units row. */
+    /** This title with the unit of a units row; unchanged where that says less than the title. */
     UnitLabel withUnit(String cell) {
-        String symbol = unbracketed(cell);
-        if (factor(symbol) > 0) {
-            return new UnitLabel(title, name, symbol, factor(symbol));
-        }
-        return ScaleName.time(name) && !symbol.isEmpty() ? new UnitLabel(title, name, symbol, Double.NaN) : this;
+        Unit below = Unit.of(unbracketed(cell));
+        return below.known() || (below.unclear() && !unit.known()) ? new UnitLabel(title, name, below) : this;
     }
 
-    private static UnitLabel split(String title, String name, String symbol) {
-        double factor = factor(symbol);
-        if (factor == 0 && ScaleName.time(name)) {
-            return new UnitLabel(title, name.strip(), symbol, Double.NaN);
+    private static UnitLabel bracketed(String title, Matcher parts) {
+        String name = parts.group("name");
+        String rest = parts.group("rest") == null ? "" : parts.group("rest");
+        Unit unit = Unit.of(parts.group("unit"));
+        boolean round = parts.group("open").equals("(") && parts.group("gap").isEmpty();
+        if (round && FUNCTION.matcher(name).matches()) {
+            boolean meant = unit.symbol() && rest.isEmpty() && says(name, unit);
+            return meant ? new UnitLabel(title, name, unit) : bare(title);
         }
-        return factor > 0 ? new UnitLabel(title, name.strip(), symbol, factor) : bare(title);
+        if (unit.known() || ScaleName.time(name)) {
+            return new UnitLabel(title, name.strip() + rest, unit);
+        }
+        boolean index = INDEX.matcher(unit.text()).matches() || !rest.isEmpty();
+        return index ? bare(title) : new UnitLabel(title, title, unit);
+    }
+
+    private static UnitLabel tailed(String title, Matcher parts, String mark) {
+        Unit unit = Unit.of(parts.group("unit"));
+        String name = parts.group("name") == null ? "" : parts.group("name");
+        boolean word = name.length() > LONGEST_SYMBOL;
+        boolean clear = unit.factor() != 1
+                ? word || quantity(name).isEmpty()
+                : word && !LOOSE.matcher(mark).matches();
+        boolean meant = unit.known() && (name.isEmpty() || clear || says(name, unit));
+        return meant ? new UnitLabel(title, name.strip(), unit) : bare(title);
+    }
+
+    private static boolean says(String name, Unit unit) {
+        return quantity(name).equals(unit.base());
+    }
+
+    /** The unit of what a name stands for; empty when it does not say. */
+    private static String quantity(String name) {
+        return ScaleName.time(name)
+                ? "s"
+                : QUANTITIES.entrySet().stream()
+                        .filter(entry -> entry.getKey().matcher(name).matches())
+                        .map(Map.Entry::getValue)
+                        .findFirst()
+                        .orElse("");
     }
 
     private static UnitLabel bare(String title) {
-        return new UnitLabel(title, title, "", 1);
+        return new UnitLabel(title, title, Unit.NONE);
     }
 
     private static String unbracketed(String cell) {
-        return cell.replaceAll("^[(\\[]\\s*|\\s*[)\\]]$", "");
-    }
-
-    /** The factor of a unit, 0 when it is not known. */
-    private static double factor(String symbol) {
-        Matcher matcher = SYMBOL.matcher(symbol);
-        if (matcher.matches()) {
-            return PREFIXES.get(matcher.group(1));
-        }
-        return WORDS.getOrDefault(symbol.toLowerCase(Locale.ROOT), 0.0);
+        return cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", "");
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 
@@ -48,7 +49,7 @@ public final class WaveformFile implements Waveforms {
     public static WaveformFile open(Path path, Hints hints, Progress progress) {
         Faults faults = new Faults(String.valueOf(path.getFileName()));
         if (!Files.isRegularFile(path)) {
-            throw faults.whole("no such file", "");
+            throw faults.whole(Files.exists(path) ? "is a directory or a device, not a file" : "no such file", "");
         }
         try {
             return new WaveformFile(Content.of(path, progress), hints);
@@ -78,7 +79,10 @@ public final class WaveformFile implements Waveforms {
         SignalNames names = new SignalNames(form.signals());
         List<Signal> found = names.find(name);
         if (found.size() > 1) {
-            throw faults.whole("the signal '" + name + "' stands in it " + found.size() + " times", "write it once");
+            String places = found.stream().map(SignalNames::place).collect(Collectors.joining(" and "));
+            throw faults.whole(
+                    "the signal '" + name + "' stands in it " + found.size() + " times, in " + places,
+                    "write it once, or give its column as its name");
         }
         if (found.isEmpty()) {
             throw UserFault.noVerdict(new Finding("no such signal", content.name(), name, names.listed(), ""));

@@ -3,7 +3,9 @@ package lampproof.waveform;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -12,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.zip.GZIPOutputStream;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +90,39 @@ class RawFileTest {
     }
 
     @Test
+    void shortValuesAreSeenByTheirTimesWhereTheLengthDoesNotTell() throws IOException {
+        byte[] head = head("real", "3", "99", "time a b").getBytes(StandardCharsets.US_ASCII);
+        byte[] unfinished = head("real", "3", "0", "time a b").getBytes(StandardCharsets.US_ASCII);
+        for (ByteOrder order : List.of(ByteOrder.LITTLE_ENDIAN, ByteOrder.BIG_ENDIAN)) {
+            ByteBuffer values = ByteBuffer.allocate(99 * 3 * 4).order(order);
+            for (int row = 0; row < 99; row++) {
+                values.putFloat(row * 5e-5f).putFloat(row + 0.5f).putFloat(-row);
+            }
+            ByteArrayOutputStream packed = new ByteArrayOutputStream();
+            try (OutputStream gzip = new GZIPOutputStream(packed)) {
+                gzip.write(join(head, values.array()));
+            }
+            for (byte[] file :
+                    List.of(join(head, values.array()), packed.toByteArray(), join(unfinished, values.array()))) {
+                List<double[]> rows = Recorded.rows(open(file), "a", "b");
+                assertThat(rows).hasSize(99);
+                assertThat(rows.get(98)).containsExactly(98 * 5e-5f, 98.5, -98);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {16_384, 12_288})
+    void fileCutToTheLengthThatShorterValuesWouldHaveIsIncomplete(int length) {
+        byte[] head = head("real", "3", "1024", "time a b").getBytes(StandardCharsets.US_ASCII);
+        Reading reading = read(join(head, java.util.Arrays.copyOf(doubles(3, 1024), length)), "a");
+        assertThat(reading.rows()).isEqualTo(length / 24);
+        assertThat(reading.remarks())
+                .containsExactly(Remark.spoiling(
+                        "wave.raw: the head says 1024 points, " + length / 24 + " rows are there: file incomplete"));
+    }
+
+    @Test
     void headInTwoByteTextAndCompressionMarksOnTheTime() {
         Charset wide = StandardCharsets.UTF_16LE;
         byte[] head = head("real forward", "3", "4", "time V(a) I(L1)")
@@ -102,6 +138,13 @@ class RawFileTest {
         assertThatThrownBy(() -> open(join(head, doubles(4, 1))))
                 .hasMessage("wave.raw: the scale is frequency, not time; v(out) is complex;"
                         + " give the result of a transient analysis or a capture");
+    }
+
+    @Test
+    void complexValuesOverTimeAreRefusedForWhatTheyAre() {
+        byte[] head = head("complex", "2", "1", "time v(out)").getBytes(StandardCharsets.US_ASCII);
+        assertThatThrownBy(() -> open(join(head, doubles(4, 1))))
+                .hasMessage("wave.raw: its values are complex; give the result of a transient analysis or a capture");
     }
 
     @Test
@@ -155,6 +198,28 @@ class RawFileTest {
         assertThat(torn.rows()).isEqualTo(2);
         assertThat(torn.remarks().get(0))
                 .isEqualTo(Remark.spoiling("wave.raw, row 3: 1 of 2 values: torn last row, file incomplete"));
+    }
+
+    @Test
+    void lastNumberOfATextThatMayBeCutShortIsNotUsed() {
+        String text = head("real", "2", "3", "time a").replace("Binary:", "Values:")
+                + "0\t0\n\t8.5e-05\n1\t1e-6\n\t0.25\n2\t2e-6\n\t8.31245";
+        Reading reading = read(text.getBytes(StandardCharsets.US_ASCII), "a");
+        assertThat(reading.rows()).isEqualTo(2);
+        assertThat(reading.sound()).isFalse();
+        assertThat(read((text + "e-05\n").getBytes(StandardCharsets.US_ASCII), "a")
+                        .rows())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void textInTwoByteCharactersIsRead() {
+        String text = head("real", "2", "3", "time a").replace("Binary:", "Values:")
+                + "0\t0.0\n\t1.5\n1\t1e-6\n\t2.5\n2\t2e-6\n\t3.5\n";
+        for (String mark : List.of("", "\ufeff")) {
+            WaveformFile file = open((mark + text).getBytes(StandardCharsets.UTF_16LE));
+            assertThat(Recorded.rows(file, "a").get(2)).containsExactly(2e-6, 3.5);
+        }
     }
 
     @Test

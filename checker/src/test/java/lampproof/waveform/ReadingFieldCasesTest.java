@@ -251,6 +251,22 @@ class ReadingFieldCasesTest {
     }
 
     @Test
+    void aLineThatIsNeitherRowNorNamesIsQuoted() {
+        fails(
+                "time,v\n0,1 V\n1,2\n2,3\n",
+                "wave.txt, line 2: '0,1 V' is neither a row of numbers nor a line of names; mend it, or take it out");
+    }
+
+    @Test
+    void aDirectoryAndAPackedFileThatHoldsNothingAreToldForWhatTheyAre() throws IOException {
+        assertThatThrownBy(() -> WaveformFile.open(folder))
+                .hasMessageEndingWith(": is a directory or a device, not a file");
+        Path packed = Files.write(folder.resolve("wave.gz"), new byte[] {0x1f, (byte) 0x8b, 8});
+        assertThatThrownBy(() -> WaveformFile.open(packed))
+                .hasMessage("wave.gz: ends before its first line; write or copy it again");
+    }
+
+    @Test
     void aRecordOfOneInstantIsRefused() {
         fails("time,v\n0.01,0\n0.01,1\n0.01,2\n", "wave.txt: all 3 points share the time 10 ms");
     }

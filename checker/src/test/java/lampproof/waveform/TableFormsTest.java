@@ -8,7 +8,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,6 +82,153 @@ class TableFormsTest {
                 .containsExactly(0, 1, 2, 3e-3);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Iac[mA]",
+                "I1(mA)",
+                "I(mA)",
+                "Current (milliamps)",
+                "Current (milliamperes)",
+                "Current (ma)",
+                "CURRENT (MA)",
+                "Current(ma)",
+                "Current mA",
+                "\"Current, mA\"",
+                "Current <mA>",
+                "Current {mA}",
+                "Current-mA",
+                "ImA",
+                "Current (mA) CH2",
+                "Current (mA pk)",
+                "Current (mA rms)",
+                "current_ma",
+                "CH1 in mA",
+                "i / mA"
+            })
+    void currentInMilliamperesHoweverItIsWritten(String title) {
+        assertThat(unit(title)).isEqualTo(1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"current sense mV", "lamp_mV", "lamp mV"})
+    void aPrefixCountsWhateverALongNameSays(String title) {
+        assertThat(unit(title)).isEqualTo(1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"v_kv", "voltage [kv]", "Vin(kV)", "Voltage (kilovolts)", "U kV", "U / kV", "UkV"})
+    void voltageInKilovoltsHoweverItIsWritten(String title) {
+        assertThat(unit(title)).isEqualTo(1e3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "v(ms)",
+                "V(ka)",
+                "V(mA)",
+                "i(ma)",
+                "I(MA)",
+                "V(A)-V(B)",
+                "v_ms",
+                "Channel A",
+                "Lamp A",
+                "Phase-A",
+                "Bus[7]",
+                "v_C",
+                "us",
+                "ma"
+            })
+    void nodesElementsChannelsAndIndicesAreNoUnits(String title) {
+        WaveformFile file = open("t,b," + title + "\n0,0,1\n1,0,2\n", Hints.NONE);
+        assertThat(file.signal(title).name()).isEqualTo(title);
+        assertThat(file.signal(title).factor()).isEqualTo(1);
+        assertThat(file.rows(List.of(), Recorded.sink(new ArrayList<>())).remarks())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"(s),(V),(mAmps)", "sec,Volt,milliAmp", "s,V,ma", "ms,V,mA", "in s,in V,in mA"})
+    void unitsWithoutNamesAboveThemStillCount(String units) {
+        List<Signal> signals = open(units + "\n0,1,2\n1,2,3\n", Hints.NONE).signals();
+        assertThat(signals).extracting(Signal::factor).containsExactly(1.0, 1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Time,CH1\ns,div\n", "Time (s),CH1 [div]\n", "Time (s),CH1 (div)\n"})
+    void unitThatIsNotKnownIsRemarked(String head) {
+        Reading reading = open(head + "0,4\n1,2\n", Hints.NONE).rows(List.of(), block -> {});
+        assertThat(reading.remarks())
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.text())
+                        .startsWith("wave.txt: the unit 'div' of column 'CH1")
+                        .endsWith("' is not known, taken as 1"));
+    }
+
+    @Test
+    void startAndStepOfACountedRecordAreNoUnits() {
+        String text = "X,CH1,Start,Increment,\nSequence,Volt,-6e-3,1e-3\n1,2,,\n2,3,,\n";
+        assertThat(open(text, Hints.NONE).rows(List.of("CH1"), block -> {}).remarks())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "in s, 1",
+        "TIME (S), 1",
+        "Time (uS), 1e-6",
+        "TIME (US), 1e-6",
+        "Time (mS), 1e-3",
+        "Time (mSec), 1e-3",
+        "Time (Secs), 1",
+        "Time (sec.), 1",
+        "Time ms, 1e-3",
+        "t_s, 1",
+        "t / us, 1e-6",
+        "Time in ms, 1e-3"
+    })
+    void unitOfTimeHoweverItIsWritten(String title, double second) {
+        WaveformFile file = open(title + ",u_V,i / A\n0,1,2\n1,2,3\n", Hints.NONE);
+        List<double[]> rows = new ArrayList<>();
+        Reading reading = file.rows(List.of("u", "i"), Recorded.sink(rows));
+        assertThat(rows.get(1)).containsExactly(second, 2, 3);
+        assertThat(reading.remarks()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ms, 1e-3", "milliseconds, 1e-3", "us, 1e-6", "Seconds, 1"})
+    void firstTitleThatIsButAUnitOfTimeIsTime(String title, double second) {
+        assertThat(rows(title + ",voltage\n0,1\n1,2\n", "voltage").get(1)).containsExactly(second, 2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"x,light\nHz,V\n", "X (Hz),light\n", "X-Axis,Amplitude\nHz,dBm\n", "x [kHz],a\n", "t (V),a\n"})
+    void scaleInAnotherUnitThanThatOfTimeIsRefused(String head) {
+        assertThatThrownBy(() -> rows(head + "0,1\n1,2\n"))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("not time; give the result of a transient analysis or a capture");
+    }
+
+    @Test
+    void settingsOfEachChannelAboveTheNamesAreNoRows() {
+        String text = """
+                Model,MSO
+                Horizontal Scale,1e-3,1e-3
+                Vertical Scale,100,0.05
+                Vertical Offset,0,0
+                Threshold Used,1.65,1.65,1.65,1.65
+                Probe Attenuation,10,1
+
+                Label,,
+                TIME,CH1,CH2
+                0,1,2
+                1,3,4
+                """;
+        assertThat(rows(text, "ch2")).extracting(r -> r[1]).containsExactly(2.0, 4.0);
+    }
+
     @Test
     void settingsBesideTheFirstRowsTakeNoRowAway() {
         String text = """
@@ -107,6 +256,26 @@ class TableFormsTest {
             })
     void decimalMarkIsToldByNumbersThatReadOnlyOneWay(String row, double time, double value) {
         assertThat(rows("t;v\n" + row + "\n" + row + "\n", "v").get(1)).containsExactly(time, value);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1500;5.10911", "1500;5,10911", "1500;5.1e0\n1501;5.10911"})
+    void decimalMarkMayComeBehindManyWholeNumbers(String last) {
+        StringBuilder text = new StringBuilder("t;v\n");
+        IntStream.range(0, 1500).forEach(k -> text.append(k).append(";0\n"));
+        List<double[]> rows = rows(text + last + "\n", "v");
+        assertThat(rows.get(rows.size() - 1)[1]).isEqualTo(5.10911);
+        assertThat(rows).hasSizeGreaterThan(1500);
+    }
+
+    @Test
+    void columnThatFillsBehindTheFirstRowsIsLeftOutWithAWord() {
+        StringBuilder text = new StringBuilder("t,v,w\n");
+        IntStream.range(0, 1500).forEach(k -> text.append(k).append(k < 1200 ? ",5,\n" : ",5,7\n"));
+        Reading reading = open(text.toString(), Hints.NONE).rows(List.of("v"), block -> {});
+        assertThat(reading.rows()).isEqualTo(1500);
+        assertThat(reading.remarks())
+                .containsExactly(Remark.note("wave.txt, line 1202: column 3 is empty until here, left out"));
     }
 
     @Test
@@ -158,6 +327,15 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"9.9E+37", "-9.9E+37", "9.91E+37"})
+    void marksOfAnInstrumentForASampleOverItsRangeAreNoValues(String mark) {
+        assertThatThrownBy(() -> rows("Time (s),CH1 (mV)\n0,1\n1," + mark + "\n2,3\n", "CH1"))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("wave.txt, line 3: column 'CH1' is over-range (" + mark.replace("+", "")
+                        + "); take the record again with a larger range of the instrument");
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
@@ -199,6 +377,72 @@ class TableFormsTest {
                                         "wave.txt, line 4: " + how + ": torn last row, file incomplete")));
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "# end of data\n",
+                "End of file",
+                "Mean,1.0,1.25e-02\nMax,2.0,1.50e-02\n",
+                ",,\n,,\n\n,,\n",
+            })
+    void linesBehindTheLastRowThatAreNoRowsAreLeftOutWithAWord(String behind) {
+        for (String mark : List.of(",", ";")) {
+            String table = "time,v,i\n0.0e+00,1.0,1.0e-02\n1.0e-05,2.0,1.5e-02\n".replace(",", mark);
+            String lines = behind.replace(",", mark);
+            Reading reading = open(table + lines, Hints.NONE).rows(List.of("v", "i"), block -> {});
+            assertThat(reading.rows()).isEqualTo(2);
+            assertThat(reading.remarks())
+                    .containsExactly(Remark.note("wave.txt, line 4: no row of numbers from here on, left out"));
+            assertThatThrownBy(() -> rows(table + lines.strip() + "\n2e-5;1;2\n".replace(";", mark), "v"))
+                    .isInstanceOf(UserFault.class)
+                    .hasMessageContaining("line 4");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "t,i\n0,8.5e-05\n1,0.0123\n2,8.31245",
+                "t,n\n0,-7\n1,321\n2,-32",
+                "t;i\n0;0,5\n1;0,0123\n2;8,31",
+                "t i\n0 8.5e-05\n1 0.0123\n2 8.31245",
+                "\"t\",\"i\"\n0,0.5\n1,0.0123\n2,8.31",
+            })
+    void lastNumberWithoutALineEndIsNotUsedWhereWidthsVary(String text) {
+        Reading reading = open(text, Hints.NONE).rows(List.of(), block -> {});
+        assertThat(reading.rows()).isEqualTo(2);
+        assertThat(reading.remarks())
+                .containsExactly(Remark.note("wave.txt, line 4: the last line has no end, its last number may be cut"
+                        + " short: row left out"));
+        assertThat(open(text + "\n", Hints.NONE).rows(List.of(), block -> {}).rows())
+                .isEqualTo(3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "t,i\\n0,8.5000\\n1,-10.0123\\n2,108.3124 | 3 | true",
+                "t,i\\n0,8.5000\\n1,-10.0123\\n2,108.31 | 2 | false",
+                "t;i\\n0;8,50\\n1;-10,01\\n2;108,31 | 3 | true",
+            })
+    void lastNumberWithoutALineEndIsJudgedByItsDecimalsWhereTheyAreFixed(String text, int count, boolean sound) {
+        Reading reading = open(text.replace("\\n", "\n"), Hints.NONE).rows(List.of(), block -> {});
+        assertThat(reading.rows()).isEqualTo(count);
+        assertThat(reading.sound()).isEqualTo(sound);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"t,v,i\n0,1,2\n1,3,4\n", "t;v;i\n0;1,0;2\n1;3;4\n", "0.0 1 2\n1.0 3 4\n"})
+    void severalSignalsMayBeTakenFromOneColumn(String text) {
+        WaveformFile file = open(text, Hints.NONE);
+        Signal v = file.signals().get(0);
+        Signal i = file.signals().get(1);
+        List<double[]> rows = new ArrayList<>();
+        file.stream(List.of(v, i, v, i), Recorded.sink(rows));
+        assertThat(rows).containsExactly(new double[] {0, 1, 2, 1, 2}, new double[] {1, 3, 4, 3, 4});
+    }
+
     @Test
     void steppedRunsNeedAChoice() {
         String text = "TIME,V(OUT)\n0,1\n1,2\n2,3\n0,4\n1,5\n";
@@ -226,11 +470,34 @@ class TableFormsTest {
                 "0 0 0 325\n1e-5 1 2e-5 324\n3e-5 1 4e-5 320\n",
                 "0 0 0 325 0 1\n1e-5 1 1e-5 324 2e-5 1\n3e-5 1 3e-5 320 4e-5 1\n",
                 "time v(a) time v(b)\n0 0 0 325\n1e-5 1 2e-5 324\n",
+                "Time,v(a),Time.1,CH2\n0,0,0,325\n1,1,2,324\n",
+                "Time CH1,v(a),Time CH2,CH2\n0,0,0,325\n1,1,2,324\n",
+                "CH1 Time,v(a),CH2 Time,CH2\n0,0,0,325\n1,1,2,324\n",
+                "0 0 1e-6 325\n1e-5 1 1.1e-5 324\n3e-5 1 3.1e-5 320\n",
             })
     void copiesOfTheTimeColumnThatDifferAreTwoPlots(String text) {
         assertThatThrownBy(() -> rows(text, "column 2".equals(text) ? "" : first(text)))
                 .isInstanceOf(UserFault.class)
                 .hasMessageContaining("the copies of the time column differ: two plots were mixed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Time,a,Time.1,b\n0,1,0,2\n1,3,1,4\n",
+                "Time CH1,a,Time CH2,b\n0,1,0,2\n1,3,1,4\n",
+            })
+    void timeOfEachChannelThatIsOneTimeIsNoSignal(String text) {
+        assertThat(open(text, Hints.NONE).signals()).extracting(Signal::name).containsExactly("a", "b");
+        assertThat(rows(text, "b").get(1)).containsExactly(1, 4);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"t,t1", "time,on-time", "Time,Time to trip", "x,x2", "time,Time CH1"})
+    void signalsThatAreNamedLikeTimeStaySignals(String head) {
+        assertThat(rows(head + "\n0,5\n1,7\n2,6\n", head.substring(head.indexOf(',') + 1))
+                        .get(2))
+                .containsExactly(2, 6);
     }
 
     @Test
@@ -244,7 +511,15 @@ class TableFormsTest {
         assertThatThrownBy(() -> rows("time v(a) v(b)\n0 1 2\n1 2 3\n", "v(c)"))
                 .hasMessage("wave.txt: no such signal, found 'v(c)', allowed: v(a), v(b)");
         assertThatThrownBy(() -> rows("time v(a) v(a)\n0 1 2\n1 2 3\n", "v(a)"))
-                .hasMessage("wave.txt: the signal 'v(a)' stands in it 2 times; write it once");
+                .hasMessage("wave.txt: the signal 'v(a)' stands in it 2 times, in column 2 and column 3;"
+                        + " write it once, or give its column as its name");
+    }
+
+    @Test
+    void signalsOfOneNameAreToldApartByTheirColumns() {
+        assertThat(rows("Second,Value,Value\n0,1,2\n1,3,4\n", "column 3", "column 2")
+                        .get(1))
+                .containsExactly(1, 4, 3);
     }
 
     @ParameterizedTest
@@ -272,8 +547,14 @@ class TableFormsTest {
         }
     }
 
+    private double unit(String title) {
+        List<Signal> signals =
+                open("t,b," + title + "\n0,0,1\n1,0,2\n", Hints.NONE).signals();
+        return signals.get(1).factor();
+    }
+
     private static String first(String text) {
-        return text.startsWith("time") ? "v(a)" : "column 2";
+        return text.contains("v(a)") ? "v(a)" : "column 2";
     }
 
     private List<double[]> rows(String text, String... names) {
