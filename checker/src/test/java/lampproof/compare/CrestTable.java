@@ -43,6 +43,8 @@ final class CrestTable {
 
     int cycles = 30;
     int steps = 20;
+    double timeFactor = 1;
+    double timeOffset;
     double lineGain = 1;
     double diodeGain = 1;
     double outputDrift;
@@ -139,7 +141,7 @@ final class CrestTable {
         values.put(Probe.OUTPUT_VOLTAGE, output);
         values.put(Probe.STRING_CURRENT, 0.25);
         values.put(Probe.GATE_VOLTAGE, on ? 1.0 : 0.0);
-        text.append(String.format(Locale.ROOT, "%.12e", time));
+        text.append(String.format(Locale.ROOT, "%.12e", timeFactor * time + timeOffset));
         values.values().forEach(value -> text.append(String.format(Locale.ROOT, " %.12e", value)));
         text.append("\n");
     }

@@ -88,6 +88,29 @@ class DeckComparisonTest {
     }
 
     @Test
+    void aRecordThatLacksItsLastStepIsNotToldAsAHundredPerCent() {
+        DeckVerdict verdict = DeckComparison.of(
+                DeckKind.CREST, byHand(), CrestTable.driver(), table.file(folder), table.stopTime() * 1.0001);
+        assertRefused(verdict, "incomplete: the record ends at 600 µs of 600 µs (99.9 %)");
+    }
+
+    @Test
+    void timesThatAreMicrosecondsUnderAPlainTitleDoNotFitTheDeck() {
+        table.timeFactor = 1e6;
+        assertRefused(
+                verdict(),
+                "the record ends at 600 s, the deck at 600 µs: of another deck, shifted, or its times in another unit?");
+    }
+
+    @Test
+    void aRecordThatIsShiftedPastTheStopTimeGivesNoVerdict() {
+        table.timeOffset = 1e-3;
+        assertRefused(
+                verdict(),
+                "the record ends at 1.60 ms, the deck at 600 µs: of another deck, shifted, or its times in another unit?");
+    }
+
+    @Test
     void tooFewSwitchingPeriodsGiveNoVerdict() {
         table.cycles = 6;
         assertRefused(verdict(), "the record holds 4 whole switching periods, at least 10 are needed");
