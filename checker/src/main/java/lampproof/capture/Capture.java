@@ -32,7 +32,7 @@ public final class Capture {
      * @param mappings which column is which quantity
      * @param from start of the stretch to measure [s]; before the record for all of it
      * @param to end of the stretch to measure [s]; behind the record for all of it
-     * @throws UserFault no verdict, when the file is damaged or the stretch holds nothing
+     * @throws UserFault no verdict, when the file is damaged, or the stretch holds nothing or has gaps
      */
     public static CaptureReport report(WaveformFile file, List<Mapping> mappings, double from, double to) {
         MappedTable table = MappedTable.of(file, mappings);
@@ -47,6 +47,10 @@ public final class Capture {
                     Window.of(whole).text(),
                     ""));
         }
+        survey.sampling().gaps().fault().ifPresent(gap -> {
+            throw UserFault.noVerdict(
+                    Finding.of(gap, survey.reading().file(), "choose a stretch without gaps with --from and --to"));
+        });
         return new Capture(table, survey, span).report(file.form());
     }
 
@@ -57,6 +61,7 @@ public final class Capture {
 
     private CaptureReport report(String form) {
         survey.reading().remarks().stream().map(Remark::text).forEach(remarks::add);
+        survey.sampling().gaps().remark().ifPresent(remarks::add);
         MappedTable upright = upright();
         MeasuringPass pass = new MeasuringPass(survey.sampling().between());
         List<Supplier<CaptureSection>> sections =

@@ -26,6 +26,7 @@ final class LineCapture {
 
     private static final double STEADY = 0.05;
     private static final int PARTS = 360;
+    private static final String TOO_FEW = "too few points in a line period";
 
     /** What swings by less than this share of its peak is direct. */
     private static final double DIRECT = 0.1;
@@ -34,6 +35,10 @@ final class LineCapture {
     private final List<String> remarks;
     private final boolean voltage;
     private final boolean current;
+
+    /** Whether the points do not follow the periods of the line; they then may not even tell that it is direct. */
+    private final boolean coarse;
+
     private final Measured frequency;
     private final Window window;
     private final MeasuringPass pass;
@@ -59,7 +64,9 @@ final class LineCapture {
         this.remarks = remarks;
         voltage = table.has(Quantity.LINE_VOLTAGE.word());
         current = table.has(Quantity.LINE_CURRENT.word());
-        frequency = survey.frequency((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        Measured found = survey.frequency((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        coarse = !sampling.follows(found.present() ? found.value() : Survey.LOWEST_LINE);
+        frequency = coarse ? Measured.absent(TOO_FEW) : found;
         window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
         highestOrder = frequency.present()
                 ? (int) Math.min(Harmonics.HIGHEST_ORDER, Math.rint(sampling.rate() / frequency.value() / 2) - 1)
@@ -167,7 +174,7 @@ final class LineCapture {
 
     private void distortion(String name, Harmonics spectrum) {
         Measured thd = highestOrder < 2
-                ? Measured.absent("too few points in a line period")
+                ? Measured.absent(TOO_FEW)
                 : TotalHarmonicDistortion.of(spectrum, highestOrder)
                         .map(share -> 100 * share)
                         .noted("orders 2 to " + highestOrder);
@@ -188,7 +195,7 @@ final class LineCapture {
     private Measured steady(Measured figure) {
         double swing = highest.result().value() - lowest.result().value();
         double most = Math.max(highest.result().value(), -lowest.result().value());
-        return swing > DIRECT * most ? ofPeriods(figure) : figure;
+        return coarse || swing > DIRECT * most ? ofPeriods(figure) : figure;
     }
 
     private Measured ofPeriods(Measured figure) {

@@ -12,6 +12,7 @@ import lampproof.design.Driver;
 import lampproof.design.Line;
 import lampproof.fault.UserFault;
 import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.Gaps;
 import lampproof.measure.LineWindow;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
@@ -30,7 +31,7 @@ import lampproof.waveform.Waveforms;
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
  * <p>Only figures whose probes are there are compared. An instrument keeps no books of energy; what can be asked of its
- * table is that it is readable, holds whole line periods, is steady, and has power flow into the lamp.
+ * table is that it is readable without gaps, holds whole line periods, is steady, and has power flow into the lamp.
  */
 public final class InstrumentComparison {
 
@@ -146,14 +147,15 @@ public final class InstrumentComparison {
                 .findFirst();
     }
 
-    /** A harmonic needs more than two points in its period. */
+    /** A harmonic needs more than two points in its period, a mean enough of them to follow the waveform. */
     private boolean resolved(Prediction prediction, Bench bench) {
         String name = prediction.figure().name();
         String prefix = "line.current.harmonic.";
         int order = name.startsWith(prefix)
                 ? Integer.parseInt(name.substring(prefix.length()))
                 : name.equals("line.current.thd") ? FigureTable.HIGHEST_ORDER : 1;
-        return sampling.rate() > 2 * order * bench.driver().line().frequency();
+        double frequency = bench.driver().line().frequency();
+        return sampling.rate() > 2 * order * frequency && sampling.follows(frequency);
     }
 
     private Optional<Taking> power(Bench bench) {
@@ -176,9 +178,10 @@ public final class InstrumentComparison {
         return takings;
     }
 
-    private static List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, List<Taking> steady) {
+    private List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, List<Taking> steady) {
         List<TrustCheck> checks = new ArrayList<>();
         checks.add(DeckComparison.readable(reading));
+        checks.add(gaps());
         checks.add(TrustCheck.passed("periods", window.text()));
         checks.add(TrustCheck.passed("tolerances", InstrumentTolerance.TEXT));
         signs.forEach(power -> checks.add(sign(power.result())));
@@ -186,6 +189,13 @@ public final class InstrumentComparison {
             checks.add(steady(steady.get(0).result(), steady.get(1).result()));
         }
         return checks;
+    }
+
+    private TrustCheck gaps() {
+        Gaps gaps = sampling.gaps();
+        return gaps.fault()
+                .map(fault -> TrustCheck.failed("gaps", fault))
+                .orElseGet(() -> TrustCheck.passed("gaps", gaps.remark().orElse("none that lampproof can tell")));
     }
 
     private static TrustCheck sign(Measured power) {

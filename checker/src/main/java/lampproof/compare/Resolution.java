@@ -37,6 +37,9 @@ final class Resolution {
     /** Edges alone may bring enough steps; one as long as this is closed too late to end an on-time where it should [-]. */
     private static final double LONGEST_OF_ON_TIME = 0.25;
 
+    /** No simulator steps over as much of a switching cycle: rows are missing [-]. */
+    private static final double LONGEST_OF_CYCLE = 0.5;
+
     private static final double STEPS_OF_AN_EVENT = 1000;
 
     /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
@@ -118,6 +121,10 @@ final class Resolution {
         if (perCycle.value() < STEPS_PER_CYCLE || perPulse.value() < STEPS_PER_ON_TIME) {
             return TrustCheck.failed(NAME, "too coarse: " + steps);
         }
+        double cycle = bench.window().length() / cycles.result().value();
+        if (points.longest().value() > LONGEST_OF_CYCLE * cycle) {
+            return TrustCheck.failed(NAME, gap(points.longest().value(), cycle));
+        }
         double longest = points.longestOn().value();
         return longest > LONGEST_OF_ON_TIME * onTime.result().value()
                 ? TrustCheck.failed(NAME, "too coarse: " + longest(longest))
@@ -152,6 +159,11 @@ final class Resolution {
                 .max((a, b) -> Double.compare(a.change(), b.change()))
                 .map(Halving::told)
                 .orElseThrow();
+    }
+
+    private static String gap(double step, double cycle) {
+        return "points are missing: none for " + Engineering.rounded(step, "s") + ", a switching cycle lasts "
+                + Engineering.rounded(cycle, "s") + " (at most half of it)";
     }
 
     private String longest(double step) {

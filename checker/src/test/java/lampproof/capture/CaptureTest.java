@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import lampproof.fault.UserFault;
 import lampproof.measure.Measured;
 import lampproof.waveform.WaveformFile;
@@ -146,6 +149,58 @@ class CaptureTest {
                 .hasMessageContaining("allowed: 0 s to 100 ms");
     }
 
+    /** A hole of 23 ms gave 236 V, 69 mA and 50.07 Hz. */
+    @Test
+    void noFigureIsTakenAcrossAHole() {
+        WaveformFile file = rows(IntStream.rangeClosed(0, 2000).filter(k -> k <= 640 || k >= 1100), 50e-6);
+        assertThatThrownBy(() -> report(file, ""))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("scope.csv: no sample from 32 ms to 55 ms, step 50.0 µs elsewhere; "
+                        + "choose a stretch without gaps with --from and --to");
+        CaptureReport behind = Capture.report(file, Recognition.of(file), 0.055, 0.1);
+        assertThat(value(behind, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.02));
+        assertThat(behind.remarks()).isEmpty();
+    }
+
+    @Test
+    void oneLostRowOfTwentyInAPeriodIsSaidAndChangesLittle() {
+        CaptureReport report = report(rows(IntStream.rangeClosed(0, 200).filter(k -> k != 77), 1e-3), "");
+        assertThat(value(report, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.3));
+        assertThat(report.remarks())
+                .containsExactly("no sample from 76 ms to 78 ms, step 1.00 ms elsewhere: bridged by straight lines");
+    }
+
+    @Test
+    void twoPointsInALinePeriodGiveNoMeans() {
+        assertNoMeans(rows(IntStream.rangeClosed(0, 100), 10e-3));
+    }
+
+    @Test
+    void timesWithTooFewDigitsGiveNoMeans() {
+        assertNoMeans(table(IntStream.rangeClosed(0, 2000), 50e-6, "%.2f"));
+    }
+
+    private void assertNoMeans(WaveformFile file) {
+        CaptureReport report = report(file, "");
+        for (String name : List.of("line.voltage.rms", "line.current.rms", "line.power.mean", "line.power_factor")) {
+            assertThat(figure(report, name).note()).as(name).isEqualTo("too few points in a line period");
+        }
+        assertThat(report.sections().get(0).limits()).isEmpty();
+    }
+
+    /** The rectified current of an LED string repeats twice in a line period: no line draws it. */
+    @Test
+    void aWaveformWithoutAFundamentalIsNoLine() {
+        WaveformFile file = ScopeTable.file(
+                folder,
+                "time,U_LED (V),I_LED (A)",
+                t -> 152 + 3 * Math.sin(2 * Math.PI * 100 * t),
+                t -> 0.061 + 0.004 * Math.sin(2 * Math.PI * 100 * t));
+        CaptureReport report = report(file, "line.voltage=U_LED,line.current=I_LED");
+        assertThat(figure(report, "line.frequency").note()).isEqualTo("no frequency stands out");
+        assertThat(report.sections().get(0).limits()).isEmpty();
+    }
+
     @Test
     void aRecordOfOneInstantIsRefused() throws IOException {
         WaveformFile file = WaveformFile.open(Files.writeString(folder.resolve("edge.csv"), "time,light\n3,1\n3,2\n"));
@@ -202,6 +257,26 @@ class CaptureTest {
 
     private static double current(double time) {
         return sine(time, 0.1, 1, 0.3) + sine(time, 0.02, 3, 0.9);
+    }
+
+    private WaveformFile rows(IntStream numbers, double step) {
+        return table(numbers, step, "%.6f");
+    }
+
+    /** The lamp at chosen points, a little off the zero crossing. */
+    private WaveformFile table(IntStream numbers, double step, String timeForm) {
+        StringBuilder text = new StringBuilder("time,voltage (V),current (A)\n");
+        numbers.forEach(k -> text.append(String.format(
+                Locale.ROOT,
+                timeForm + ",%.9e,%.9e%n",
+                k * step,
+                sine(k * step + 3e-4, 325, 1, 0),
+                current(k * step + 3e-4))));
+        try {
+            return WaveformFile.open(Files.writeString(folder.resolve("scope.csv"), text));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private WaveformFile lamp(String header, double gain) {

@@ -42,6 +42,10 @@ final class CrestTable {
     private static final Rectifier DIODE = new Rectifier(1e-9, 1.8, 0);
 
     int cycles = 30;
+
+    /** A cycle of which every row is missing. */
+    int missing = -1;
+
     int steps = 20;
     double timeFactor = 1;
     double timeOffset;
@@ -105,6 +109,9 @@ final class CrestTable {
                         .collect(Collectors.joining(" "))
                 + "\n");
         for (int cycle = 0; cycle < cycles; cycle++) {
+            if (cycle == missing) {
+                continue;
+            }
             half(text, cycle * PERIOD, true);
             half(text, cycle * PERIOD + HALF, false);
         }

@@ -139,6 +139,15 @@ class DeckComparisonTest {
                         + "(at least 10)");
     }
 
+    /** By hand: of the last 20 periods one lasts 40 us. */
+    @Test
+    void aSwitchingCycleWhoseRowsAreMissingGivesNoVerdict() {
+        table.missing = 20;
+        assertRefused(
+                verdict(),
+                "points are missing: none for 20.0 µs, a switching cycle lasts 21.0 µs (at most half of it)");
+    }
+
     /** By hand: 19 turns in each of 20 cycles, among 841 steps, the vertical edges counted. */
     @Test
     void aCurrentThatTurnsBackAtEveryPointGivesNoVerdict() {

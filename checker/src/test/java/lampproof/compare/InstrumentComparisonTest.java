@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntPredicate;
 import lampproof.design.Driver;
 import lampproof.design.Line;
 import lampproof.prediction.Corner;
@@ -32,6 +33,7 @@ class InstrumentComparisonTest {
     private double gain = 1;
     private double decay;
     private int pointsPerPeriod = 400;
+    private IntPredicate kept = row -> true;
 
     @Test
     void whatIsMappedIsComparedWithinTheTolerancesOfInstruments() {
@@ -89,6 +91,21 @@ class InstrumentComparisonTest {
         assertThat(verdict("line.power.mean", POWER).reason()).startsWith("not steady: line current rms ");
     }
 
+    @Test
+    void aHoleInTheRecordGivesNoVerdict() {
+        kept = row -> row < 300 || row > 600;
+        assertThat(verdict("line.power.mean", POWER).reason())
+                .startsWith("no sample from 14.97")
+                .endsWith(", step 50.1 µs elsewhere");
+    }
+
+    @Test
+    void aMeanOfTooFewPointsIsNotCompared() {
+        pointsPerPeriod = 6;
+        assertThat(verdict("line.power.mean", POWER).reason())
+                .isEqualTo("the table has too few points in a line period");
+    }
+
     private Verdict verdict(String name, double predicted) {
         return verdict(prediction(name, predicted));
     }
@@ -126,6 +143,9 @@ class InstrumentComparisonTest {
                 BlockWriter writer = new BlockWriter(names.size(), sink);
                 for (int row = 0; row <= 3 * pointsPerPeriod; row++) {
                     double time = row / LINE / pointsPerPeriod;
+                    if (!kept.test(row)) {
+                        continue;
+                    }
                     writer.row(
                             time,
                             names.stream()
