@@ -37,7 +37,7 @@ final class Resolution {
     /** Edges alone may bring enough steps; one as long as this is closed too late to end an on-time where it should [-]. */
     private static final double LONGEST_OF_ON_TIME = 0.25;
 
-    /** No simulator steps over as much of a switching cycle: rows are missing [-]. */
+    /** A step over more of a switching cycle has missed an edge, or rows are missing [-]. */
     private static final double LONGEST_OF_CYCLE = 0.5;
 
     private static final double STEPS_OF_AN_EVENT = 1000;
@@ -121,13 +121,13 @@ final class Resolution {
         if (perCycle.value() < STEPS_PER_CYCLE || perPulse.value() < STEPS_PER_ON_TIME) {
             return TrustCheck.failed(NAME, "too coarse: " + steps);
         }
-        double cycle = bench.window().length() / cycles.result().value();
-        if (points.longest().value() > LONGEST_OF_CYCLE * cycle) {
-            return TrustCheck.failed(NAME, gap(points.longest().value(), cycle));
-        }
         double longest = points.longestOn().value();
-        return longest > LONGEST_OF_ON_TIME * onTime.result().value()
-                ? TrustCheck.failed(NAME, "too coarse: " + longest(longest))
+        if (longest > LONGEST_OF_ON_TIME * onTime.result().value()) {
+            return TrustCheck.failed(NAME, "too coarse: " + longest(longest));
+        }
+        double cycle = bench.window().length() / cycles.result().value();
+        return points.longest().value() > LONGEST_OF_CYCLE * cycle
+                ? TrustCheck.failed(NAME, gap(points.longest().value(), cycle))
                 : TrustCheck.passed(NAME, steps);
     }
 
@@ -162,8 +162,8 @@ final class Resolution {
     }
 
     private static String gap(double step, double cycle) {
-        return "points are missing: none for " + Engineering.rounded(step, "s") + ", a switching cycle lasts "
-                + Engineering.rounded(cycle, "s") + " (at most half of it)";
+        return "too coarse: a step of " + Engineering.rounded(step, "s") + ", a switching cycle lasts "
+                + Engineering.rounded(cycle, "s") + " (at most half of it): are rows missing?";
     }
 
     private String longest(double step) {
