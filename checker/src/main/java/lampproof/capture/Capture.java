@@ -51,7 +51,16 @@ public final class Capture {
             throw UserFault.noVerdict(
                     Finding.of(gap, survey.reading().file(), "choose a stretch without gaps with --from and --to"));
         });
-        return new Capture(table, survey, span).report(file.form());
+        Capture capture = new Capture(table, survey, span);
+        capture.remarkShorter(asked(from, to, whole));
+        return capture.report(file.form());
+    }
+
+    private void remarkShorter(Window asked) {
+        Window got = Window.of(span);
+        if (!got.equals(asked)) {
+            remarks.add("asked " + asked.text() + ", got " + got.text() + ": the record holds no more");
+        }
     }
 
     /** What was asked for, an end that was left open taken from the record. */
