@@ -11,6 +11,8 @@ import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
 import lampproof.measure.Peak;
+import lampproof.measure.PeakPoint;
+import lampproof.measure.PeriodRms;
 import lampproof.measure.PhaseMeans;
 import lampproof.measure.PowerFactor;
 import lampproof.measure.RootMeanSquare;
@@ -117,9 +119,11 @@ final class LineCapture {
         List<Runnable> figuresToAdd = new ArrayList<>();
         if (voltage) {
             figuresToAdd.add(() -> add("line.voltage.rms", "V", steady(rmsVoltage.result())));
+            figuresToAdd.add(oddities(Quantity.LINE_VOLTAGE));
         }
         if (current) {
             figuresToAdd.add(current());
+            figuresToAdd.add(oddities(Quantity.LINE_CURRENT));
         }
         if (voltage && current) {
             figuresToAdd.add(power());
@@ -130,8 +134,6 @@ final class LineCapture {
     private Runnable current() {
         Channel channel = channel(Quantity.LINE_CURRENT);
         Window all = Window.of(sampling.span());
-        RootMeanSquare first = pass.add(new RootMeanSquare(window.firstPeriod(), channel));
-        RootMeanSquare last = pass.add(new RootMeanSquare(window.lastPeriod(), channel));
         Peak peak = pass.add(new Peak(window, channel));
         Trough trough = pass.add(new Trough(window, channel));
         Peak inrush = pass.add(new Peak(all, channel));
@@ -143,7 +145,6 @@ final class LineCapture {
                     "line.current.inrush",
                     "A",
                     magnitude(inrush, inrushBelow).noted("greatest magnitude in the whole record"));
-            remarkUnsteady(first.result(), last.result());
         };
     }
 
@@ -151,12 +152,34 @@ final class LineCapture {
         return highest.result().with(lowest.result(), (high, low) -> Math.max(high, -low));
     }
 
-    private void remarkUnsteady(Measured first, Measured last) {
-        Measured change = first.with(last, (a, b) -> Math.abs(b - a) / Math.max(a, b));
+    /** Prepares to look at a quantity point by point and period by period; the answer remarks what is odd in it. */
+    private Runnable oddities(Quantity quantity) {
+        PeriodRms periods = pass.add(new PeriodRms(window, channel(quantity)));
+        PeakPoint peak = pass.add(new PeakPoint(Window.of(sampling.span()), channel(quantity)));
+        return () -> {
+            remarkUnsteady(quantity, periods);
+            remarkLone(quantity, peak);
+        };
+    }
+
+    private void remarkUnsteady(Quantity quantity, PeriodRms periods) {
+        Measured change = periods.result();
         if (change.present() && change.value() > STEADY) {
-            remarks.add("line.current is not steady: rms " + Engineering.rounded(first.value(), "A")
-                    + " in the first line period, " + Engineering.rounded(last.value(), "A")
+            double[] rms = periods.levels();
+            int odd = periods.farthest();
+            remarks.add(quantity.word() + " is not steady: rms " + quantity.text(rms[odd]) + " in line period "
+                    + (odd + 1) + ", " + quantity.text(rms[rms.length - 1])
                     + " in the last; choose a stretch with --from and --to");
+        }
+    }
+
+    private void remarkLone(Quantity quantity, PeakPoint peak) {
+        Measured size = peak.result();
+        if (size.present() && peak.alone()) {
+            remarks.add("the greatest " + quantity.word() + ", " + quantity.text(size.value()) + " at "
+                    + Engineering.exact(peak.time(), "s") + ", stands on a single point, "
+                    + Engineering.rounded(peak.width(), "s")
+                    + " wide at half its height: figures that take it in hang on it");
         }
     }
 

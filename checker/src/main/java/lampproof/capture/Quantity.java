@@ -3,6 +3,7 @@ package lampproof.capture;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import lampproof.waveform.Engineering;
 import lampproof.waveform.Signal;
 
 /** What a table on its own can be measured for, and how its column is known. */
@@ -46,6 +47,11 @@ public enum Quantity {
     /** The names of all. */
     public static List<String> words() {
         return Arrays.stream(values()).map(Quantity::word).toList();
+    }
+
+    /** A value of it in words; light has a unit of its own, and so none. */
+    String text(double value) {
+        return this == LIGHT ? Engineering.fixed(value, 4) : Engineering.rounded(value, unit);
     }
 
     /** Whether the name of a signal says that it is this. */

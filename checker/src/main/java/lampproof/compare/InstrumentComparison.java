@@ -1,6 +1,7 @@
 package lampproof.compare;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import lampproof.measure.LineWindow;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
-import lampproof.measure.RootMeanSquare;
+import lampproof.measure.PeriodRms;
 import lampproof.measure.Sampling;
 import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
@@ -78,7 +79,7 @@ public final class InstrumentComparison {
         Window window = LineWindow.last(sampling.span(), frequency);
         Bench bench = new Bench(window, onLine, sampling.between());
         List<Taking> signs = power(bench).stream().toList();
-        List<Taking> steady = steadiness(bench);
+        Map<Probe, PeriodRms> steady = steadiness(bench);
         Map<Prediction, Taking> takings = takings(bench);
         Reading reading = bench.pass().over(table);
         List<TrustCheck> checks = checks(reading, window, signs, steady);
@@ -166,28 +167,24 @@ public final class InstrumentComparison {
                 : Optional.empty();
     }
 
-    /** Rms line current over the first and the last line period. */
-    private List<Taking> steadiness(Bench bench) {
-        List<Taking> takings = new ArrayList<>();
-        if (there.contains(Probe.LINE_CURRENT)) {
-            for (Window window :
-                    List.of(bench.window().firstPeriod(), bench.window().lastPeriod())) {
-                takings.add(bench.add(new RootMeanSquare(window, bench.channel(Probe.LINE_CURRENT))));
-            }
-        }
-        return takings;
+    /** Rms line voltage and current over each line period. */
+    private Map<Probe, PeriodRms> steadiness(Bench bench) {
+        Map<Probe, PeriodRms> periods = new EnumMap<>(Probe.class);
+        Stream.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT)
+                .filter(there::contains)
+                .forEach(probe ->
+                        periods.put(probe, bench.pass().add(new PeriodRms(bench.window(), bench.channel(probe)))));
+        return periods;
     }
 
-    private List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, List<Taking> steady) {
+    private List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, Map<Probe, PeriodRms> steady) {
         List<TrustCheck> checks = new ArrayList<>();
         checks.add(DeckComparison.readable(reading));
         checks.add(gaps());
         checks.add(TrustCheck.passed("periods", window.text()));
         checks.add(TrustCheck.passed("tolerances", InstrumentTolerance.TEXT));
         signs.forEach(power -> checks.add(sign(power.result())));
-        if (!steady.isEmpty()) {
-            checks.add(steady(steady.get(0).result(), steady.get(1).result()));
-        }
+        steady.forEach((probe, periods) -> checks.add(steady(probe, periods)));
         return checks;
     }
 
@@ -209,14 +206,17 @@ public final class InstrumentComparison {
                         : "no power flows into the lamp (" + told + "): a probe turned round? Map it with *-1");
     }
 
-    private static TrustCheck steady(Measured first, Measured last) {
-        Measured change = first.with(last, (a, b) -> Math.abs(b - a) / Math.max(a, b));
-        boolean holds = change.present() && change.value() <= STEADY;
-        String text = change.present()
-                ? "line current rms " + Engineering.rounded(first.value(), "A") + " in the first line period, "
-                        + Engineering.rounded(last.value(), "A") + " in the last (limit "
-                        + Engineering.fixed(100 * STEADY, 0) + " %)"
-                : change.note();
+    private static TrustCheck steady(Probe probe, PeriodRms periods) {
+        Measured change = periods.result();
+        if (!change.present()) {
+            return TrustCheck.failed("settled", "not steady: " + change.note());
+        }
+        double[] rms = periods.levels();
+        int odd = periods.farthest();
+        boolean holds = change.value() <= STEADY;
+        String text = probe.dotted().replace('.', ' ') + " rms " + Engineering.rounded(rms[odd], probe.unit())
+                + " in line period " + (odd + 1) + ", " + Engineering.rounded(rms[rms.length - 1], probe.unit())
+                + " in the last (limit " + Engineering.fixed(100 * STEADY, 0) + " %)";
         return TrustCheck.of("settled", holds, holds ? text : "not steady: " + text);
     }
 }

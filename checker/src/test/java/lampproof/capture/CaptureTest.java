@@ -201,6 +201,58 @@ class CaptureTest {
         assertThat(report.sections().get(0).limits()).isEmpty();
     }
 
+    /** 50 A on one point of 50 us: half of the triangle of two steps lies above half its height. */
+    @Test
+    void aPeakOnASinglePointIsSaidWithItsWidth() {
+        WaveformFile file = ScopeTable.file(
+                folder,
+                "time,voltage (V),current (A)",
+                t -> sine(t, 325, 1, 0),
+                t -> Math.abs(t - 0.05) < 1e-6 ? 50 : current(t));
+        assertThat(report(file, "").remarks())
+                .anySatisfy(remark -> assertThat(remark)
+                        .startsWith("the greatest line.current, 50.0 A at 50 ms, stands on a single point, 50.")
+                        .endsWith(" µs wide at half its height: figures that take it in hang on it"));
+    }
+
+    @Test
+    void aStretchLongerThanTheRecordIsSaid() {
+        WaveformFile file = lamp("time,voltage (V),current (A)", 1);
+        CaptureReport report = Capture.report(file, Recognition.of(file), 0.02, 0.2);
+        assertThat(report.remarks())
+                .containsExactly("asked 20 ms to 200 ms, got 20 ms to 100 ms: the record holds no more");
+        assertThat(Capture.report(file, Recognition.of(file), 0.02, 0.1).remarks())
+                .isEmpty();
+    }
+
+    @Test
+    void aVoltageThatComesOnWithinTheRecordIsRemarked() {
+        WaveformFile file = ScopeTable.file(folder, "time,voltage (V)", t -> t < 0.03 ? 0 : sine(t, 325, 1, 0));
+        assertThat(report(file, "").remarks())
+                .containsExactly("line.voltage is not steady: rms 0 V in line period 1, 230 V in the last; "
+                        + "choose a stretch with --from and --to");
+    }
+
+    @Test
+    void aDipBetweenSoundPeriodsIsRemarked() {
+        WaveformFile file =
+                ScopeTable.file(folder, "time,voltage (V)", t -> (t > 0.04 && t < 0.06 ? 0.4 : 1) * sine(t, 325, 1, 0));
+        assertThat(report(file, "").remarks())
+                .containsExactly("line.voltage is not steady: rms 91.9 V in line period 3, 230 V in the last; "
+                        + "choose a stretch with --from and --to");
+    }
+
+    /** The rms of a sine of 24 about its mean is 17. */
+    @Test
+    void lightThatStopsToSwingAtTheSameMeanIsRemarked() {
+        WaveformFile file =
+                ScopeTable.file(folder, "time,light", t -> 60 + (t < 0.05 ? 24 * Math.sin(2 * Math.PI * 100 * t) : 0));
+        assertThat(report(file, "").remarks())
+                .singleElement()
+                .asString()
+                .startsWith("light is not steady: rms swing 16.97");
+    }
+
     @Test
     void aRecordOfOneInstantIsRefused() throws IOException {
         WaveformFile file = WaveformFile.open(Files.writeString(folder.resolve("edge.csv"), "time,light\n3,1\n3,2\n"));
