@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lampproof.design.Control;
 import lampproof.design.Driver;
@@ -51,6 +52,10 @@ final class CrestTable {
     double timeOffset;
     double lineGain = 1;
     double diodeGain = 1;
+
+    /** Probes that are turned round. */
+    Set<Probe> turned = Set.of();
+
     double outputDrift;
 
     /** What the switch current has too much and too little in turns, one point each [A]. */
@@ -148,6 +153,7 @@ final class CrestTable {
         values.put(Probe.OUTPUT_VOLTAGE, output);
         values.put(Probe.STRING_CURRENT, 0.25);
         values.put(Probe.GATE_VOLTAGE, on ? 1.0 : 0.0);
+        turned.forEach(probe -> values.compute(probe, (each, value) -> -value));
         text.append(String.format(Locale.ROOT, "%.12e", timeFactor * time + timeOffset));
         values.values().forEach(value -> text.append(String.format(Locale.ROOT, " %.12e", value)));
         text.append("\n");

@@ -7,15 +7,19 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Figure;
 import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Prediction;
+import lampproof.prediction.Probe;
 import lampproof.prediction.Tolerance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class DeckComparisonTest {
 
@@ -128,6 +132,25 @@ class DeckComparisonTest {
     void aLineProbeTurnedRoundGivesNoVerdict() {
         table.lineGain = -1;
         assertRefused(verdict(), "no power flows in from the line (-50.0 W): a probe turned round?");
+    }
+
+    /** At the crest the books of energy close without the string. */
+    @Test
+    void aStringProbeTurnedRoundGivesNoVerdict() {
+        table.turned = Set.of(Probe.STRING_CURRENT);
+        assertRefused(
+                verdict(),
+                "string.current is -250 mA in the mean, but a lamp at work has it above zero: a probe turned round?");
+    }
+
+    /** Two probes of one part turned round leave its power as it is. */
+    @ParameterizedTest
+    @CsvSource({"OUTPUT_VOLTAGE,DIODE_CURRENT", "INDUCTOR_VOLTAGE,INDUCTOR_CURRENT", "SWITCH_VOLTAGE,SWITCH_CURRENT"})
+    void bothProbesOfAPartTurnedRoundGiveNoVerdict(Probe one, Probe other) {
+        table.turned = Set.of(one, other);
+        assertThat(verdict().verdicts())
+                .extracting(Verdict::reason)
+                .allMatch(reason -> reason.endsWith("a probe turned round?"));
     }
 
     @Test
