@@ -34,6 +34,9 @@ public final class FundamentalFrequency extends Measurement {
     /** Nothing finer can be told from the values of a function around its maximum. */
     private static final double PRECISION = 3e-8;
 
+    /** So far the harmonics of a line pull a lone sine off in a window of one period; measured [-]. */
+    private static final double ABOUT = 0.01;
+
     private static final int MOST_TRIALS = 200;
 
     private final double lowest;
@@ -65,7 +68,7 @@ public final class FundamentalFrequency extends Measurement {
     protected Measured measured() {
         bins.end();
         double[] wave = means.getElements();
-        if (wave.length < BINS_PER_PERIOD * highest / lowest) {
+        if (wave.length < BINS_PER_PERIOD) {
             return Measured.absent("the window holds no whole period");
         }
         SeriesFit fit = new SeriesFit(wave, width, ORDERS);
@@ -75,7 +78,19 @@ public final class FundamentalFrequency extends Measurement {
         double fundamental = new SeriesFit(wave, width, 1).explained(rough);
         return explained < LEAST_EXPLAINED || fundamental < LEAST_FUNDAMENTAL * explained
                 ? Measured.absent("no frequency stands out")
-                : Measured.of(refined(last(wave, fit), rough - step, rough, rough + step));
+                : whole(refined(last(wave, fit), rough - step, rough, rough + step), wave, step);
+    }
+
+    /** A window of about one period fits many orders at any frequency; a lone sine tells whether it holds the period. */
+    private Measured whole(double frequency, double[] wave, double step) {
+        double once = 1 / window().length();
+        if (frequency >= once) {
+            return Measured.of(frequency);
+        }
+        double lone = refined(new SeriesFit(wave, width, 1), once - step, once, once + step);
+        return lone < (1 - ABOUT) * once
+                ? Measured.absent("the window holds no whole period")
+                : Measured.of(Math.max(lone, once));
     }
 
     private SeriesFit last(double[] wave, SeriesFit rough) {

@@ -107,6 +107,25 @@ class CaptureTest {
         }
     }
 
+    /** 20 to 24.9 ms hold a whole period of 50 Hz, though none of 40 Hz. */
+    @ParameterizedTest
+    @ValueSource(ints = {400, 405, 440, 480, 498})
+    void oneWholePeriodIsEnoughForEveryMean(int steps) {
+        CaptureReport report = report(rows(IntStream.rangeClosed(0, steps), 50e-6), "");
+        assertThat(value(report, "line.frequency")).isCloseTo(50, within(0.02));
+        assertThat(value(report, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.05));
+        assertThat(value(report, "line.current.rms")).isCloseTo(RMS, within(2e-5));
+        assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(5e-3));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {300, 360, 390})
+    void lessThanOnePeriodIsNotTakenForOne(int steps) {
+        assertThat(figure(report(rows(IntStream.rangeClosed(0, steps), 50e-6), ""), "line.voltage.rms")
+                        .note())
+                .isEqualTo("the window holds no whole period");
+    }
+
     @Test
     void lightBelowZeroHasNoFlickerButAnOffset() {
         CaptureReport report =
