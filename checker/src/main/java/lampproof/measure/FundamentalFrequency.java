@@ -37,6 +37,8 @@ public final class FundamentalFrequency extends Measurement {
     /** So far the harmonics of a line pull a lone sine off in a window of one period; measured [-]. */
     private static final double ABOUT = 0.01;
 
+    private static final String NO_PERIOD = "the window holds no whole period";
+    private static final String NO_FREQUENCY = "no frequency stands out";
     private static final int MOST_TRIALS = 200;
 
     private final double lowest;
@@ -69,28 +71,38 @@ public final class FundamentalFrequency extends Measurement {
         bins.end();
         double[] wave = means.getElements();
         if (wave.length < BINS_PER_PERIOD) {
-            return Measured.absent("the window holds no whole period");
+            return Measured.absent(NO_PERIOD);
         }
+        return wave.length < BINS_PER_PERIOD * highest / lowest ? ofOnePeriod(wave) : ofSeveral(wave);
+    }
+
+    private Measured ofSeveral(double[] wave) {
         SeriesFit fit = new SeriesFit(wave, width, ORDERS);
         double step = 0.25 / (wave.length * width);
         double rough = best(fit, step);
         double explained = fit.explained(rough);
         double fundamental = new SeriesFit(wave, width, 1).explained(rough);
         return explained < LEAST_EXPLAINED || fundamental < LEAST_FUNDAMENTAL * explained
-                ? Measured.absent("no frequency stands out")
-                : whole(refined(last(wave, fit), rough - step, rough, rough + step), wave, step);
+                ? Measured.absent(NO_FREQUENCY)
+                : Measured.of(refined(last(wave, fit), rough - step, rough, rough + step));
     }
 
-    /** A window of about one period fits many orders at any frequency; a lone sine tells whether it holds the period. */
-    private Measured whole(double frequency, double[] wave, double step) {
+    /** Many orders fit less than a period at any frequency: a lone sine tells whether the window holds one. */
+    private Measured ofOnePeriod(double[] wave) {
+        SeriesFit fit = new SeriesFit(wave, width, 1);
         double once = 1 / window().length();
-        if (frequency >= once) {
-            return Measured.of(frequency);
+        double step = 0.25 * once;
+        double rough = best(fit, step);
+        if (fit.explained(rough) < LEAST_EXPLAINED) {
+            return Measured.absent(NO_FREQUENCY);
         }
-        double lone = refined(new SeriesFit(wave, width, 1), once - step, once, once + step);
-        return lone < (1 - ABOUT) * once
-                ? Measured.absent("the window holds no whole period")
-                : Measured.of(Math.max(lone, once));
+        double lone = refined(fit, rough - step, rough, rough + step);
+        if (lone < (1 - ABOUT) * once) {
+            return Measured.absent(NO_PERIOD);
+        }
+        double low = Math.max(once, (1 - ABOUT) * lone);
+        return Measured.of(refined(
+                new SeriesFit(wave, width, ORDERS_OF_A_SHORT_RECORD), low, Math.max(low, lone), (1 + 2 * ABOUT) * low));
     }
 
     private SeriesFit last(double[] wave, SeriesFit rough) {
