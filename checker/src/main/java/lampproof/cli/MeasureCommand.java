@@ -60,8 +60,9 @@ final class MeasureCommand extends LampproofCommand {
 
     @Override
     public Integer call() {
-        print(new CaptureText(style()).text(report()));
-        return ExitCode.AGREES.code();
+        CaptureReport report = report();
+        print(new CaptureText(style()).text(report));
+        return (report.measured() ? ExitCode.AGREES : ExitCode.NO_VERDICT).code();
     }
 
     private CaptureReport report() {

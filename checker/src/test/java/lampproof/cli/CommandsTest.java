@@ -237,6 +237,13 @@ class CommandsTest {
         assertThat(out.toString()).containsPattern("line\\.current\\.peak +2\\.000 kA");
     }
 
+    @Test
+    void aTableOfWhichNothingCanBeMeasuredGivesNoVerdict() throws IOException {
+        Path table = Files.writeString(folder.resolve("slow.csv"), "time,mains voltage\n0,1\n5e-3,2\n1e-2,1\n");
+        assertThat(run("measure", table.toString())).isEqualTo(3);
+        assertThat(out.toString()).containsPattern("line\\.voltage\\.rms +none");
+    }
+
     /** Three line periods of a current of a crest [A]. */
     private static String sine(double crest) {
         StringBuilder text = new StringBuilder("time,line current\n");
