@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lampproof.measure.Channel;
+import lampproof.measure.Clipping;
 import lampproof.measure.DisplacementFactor;
 import lampproof.measure.Harmonics;
 import lampproof.measure.LineWindow;
@@ -156,8 +157,10 @@ final class LineCapture {
     private Runnable oddities(Quantity quantity) {
         PeriodRms periods = pass.add(new PeriodRms(window, channel(quantity)));
         PeakPoint peak = pass.add(new PeakPoint(Window.of(sampling.span()), channel(quantity)));
+        Clipping clipping = pass.add(new Clipping(window, channel(quantity), true));
         return () -> {
             remarkUnsteady(quantity, periods);
+            clipping.remark(quantity.word()).ifPresent(remarks::add);
             remarkLone(quantity, peak);
         };
     }

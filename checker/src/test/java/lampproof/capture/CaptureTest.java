@@ -235,6 +235,19 @@ class CaptureTest {
     }
 
     @Test
+    void whatTheInstrumentCutsOffIsRemarked() {
+        WaveformFile file = ScopeTable.file(
+                folder,
+                "time,voltage (V),light",
+                t -> Math.max(-250, Math.min(250, sine(t, 325, 1, 0))),
+                t -> Math.min(75, 60 + 24 * Math.sin(2 * Math.PI * 100 * t)));
+        assertThat(report(file, "").remarks())
+                .containsExactly(
+                        "line.voltage stands at exactly the same extreme in 44 % of the points: clipped by the instrument?",
+                        "light stands at exactly the same extreme in 28 % of the points: clipped by the instrument?");
+    }
+
+    @Test
     void aStretchLongerThanTheRecordIsSaid() {
         WaveformFile file = lamp("time,voltage (V),current (A)", 1);
         CaptureReport report = Capture.report(file, Recognition.of(file), 0.02, 0.2);
