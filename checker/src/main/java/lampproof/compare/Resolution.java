@@ -38,7 +38,7 @@ final class Resolution {
     private static final double LONGEST_OF_ON_TIME = 0.25;
 
     /** A step over more of a switching cycle has missed an edge, or rows are missing [-]. */
-    private static final double LONGEST_OF_CYCLE = 0.5;
+    private static final double LONGEST_OF_CYCLE = 0.25;
 
     private static final double STEPS_OF_AN_EVENT = 1000;
 
@@ -163,7 +163,7 @@ final class Resolution {
 
     private static String gap(double step, double cycle) {
         return "too coarse: a step of " + Engineering.rounded(step, "s") + ", a switching cycle lasts "
-                + Engineering.rounded(cycle, "s") + " (at most half of it): are rows missing?";
+                + Engineering.rounded(cycle, "s") + " (at most a quarter): are rows missing?";
     }
 
     private String longest(double step) {

@@ -168,7 +168,7 @@ class DeckComparisonTest {
         table.missing = 20;
         assertRefused(
                 verdict(),
-                "too coarse: a step of 20.0 µs, a switching cycle lasts 21.0 µs (at most half of it): are rows missing?");
+                "too coarse: a step of 20.0 µs, a switching cycle lasts 21.0 µs (at most a quarter): are rows missing?");
     }
 
     /** By hand: 19 turns in each of 20 cycles, among 841 steps, the vertical edges counted. */
