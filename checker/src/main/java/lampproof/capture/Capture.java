@@ -32,7 +32,7 @@ public final class Capture {
      * @param mappings which column is which quantity
      * @param from start of the stretch to measure [s]; before the record for all of it
      * @param to end of the stretch to measure [s]; behind the record for all of it
-     * @throws UserFault no verdict, when the file is damaged or the stretch holds nothing
+     * @throws UserFault no verdict, when the file is damaged, or the stretch holds nothing or has gaps
      */
     public static CaptureReport report(WaveformFile file, List<Mapping> mappings, double from, double to) {
         MappedTable table = MappedTable.of(file, mappings);
@@ -47,7 +47,20 @@ public final class Capture {
                     Window.of(whole).text(),
                     ""));
         }
-        return new Capture(table, survey, span).report(file.form());
+        survey.sampling().gaps().fault().ifPresent(gap -> {
+            throw UserFault.noVerdict(
+                    Finding.of(gap, survey.reading().file(), "choose a stretch without gaps with --from and --to"));
+        });
+        Capture capture = new Capture(table, survey, span);
+        capture.remarkShorter(asked(from, to, whole));
+        return capture.report(file.form());
+    }
+
+    private void remarkShorter(Window asked) {
+        Window got = Window.of(span);
+        if (!got.equals(asked)) {
+            remarks.add("asked " + asked.text() + ", got " + got.text() + ": the record holds no more");
+        }
     }
 
     /** What was asked for, an end that was left open taken from the record. */
@@ -57,6 +70,7 @@ public final class Capture {
 
     private CaptureReport report(String form) {
         survey.reading().remarks().stream().map(Remark::text).forEach(remarks::add);
+        survey.sampling().gaps().remark().ifPresent(remarks::add);
         MappedTable upright = upright();
         MeasuringPass pass = new MeasuringPass(survey.sampling().between());
         List<Supplier<CaptureSection>> sections =

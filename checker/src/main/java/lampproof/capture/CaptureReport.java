@@ -20,4 +20,11 @@ public record CaptureReport(
         remarks = List.copyOf(remarks);
         sections = List.copyOf(sections);
     }
+
+    /** Whether there is any figure at all. */
+    public boolean measured() {
+        return sections.stream()
+                .flatMap(section -> section.figures().stream())
+                .anyMatch(figure -> figure.value().present());
+    }
 }

@@ -1,7 +1,11 @@
 package lampproof.capture;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import lampproof.measure.Channel;
+import lampproof.measure.Clipping;
 import lampproof.measure.FlickerIndex;
 import lampproof.measure.FlickerPercent;
 import lampproof.measure.FundamentalFrequency;
@@ -11,6 +15,8 @@ import lampproof.measure.Mean;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
 import lampproof.measure.Peak;
+import lampproof.measure.PeriodMeans;
+import lampproof.measure.PeriodRms;
 import lampproof.measure.Sampling;
 import lampproof.measure.SwitchingFrequency;
 import lampproof.measure.Trough;
@@ -36,6 +42,9 @@ final class LightCapture {
     private static final double ALIKE = 1.2;
     private static final double STEADY = 0.05;
 
+    /** As long as a half period of the line [s]. */
+    private static final double SHORTEST_STRETCH = 9e-3;
+
     private final MappedTable table;
     private final String quantity;
     private final Sampling sampling;
@@ -45,8 +54,9 @@ final class LightCapture {
     private final Window window;
     private final double running;
     private final Mean mean;
-    private final Mean first;
-    private final Mean last;
+    private final PeriodMeans means;
+    private final PeriodRms swings;
+    private final Clipping clipping;
     private final FlickerPercent percent;
     private final FlickerIndex index;
 
@@ -67,8 +77,9 @@ final class LightCapture {
         running = runningMean(frequency);
         Channel light = pass.channel(quantity);
         mean = pass.add(new Mean(window, light));
-        first = pass.add(new Mean(window.firstPeriod(), light));
-        last = pass.add(new Mean(window.lastPeriod(), light));
+        means = pass.add(new PeriodMeans(stretches(), light));
+        swings = pass.add(new PeriodRms(stretches(), light));
+        clipping = pass.add(new Clipping(window, light, false));
         percent = pass.add(new FlickerPercent(window, light, running));
         index = pass.add(new FlickerIndex(window, light, running));
     }
@@ -76,6 +87,7 @@ final class LightCapture {
     /** The figures, once the pass is over. */
     CaptureSection section() {
         remarkUnsteady();
+        clipping.remark(quantity).ifPresent(remarks::add);
         String smoothed = "running mean of " + Engineering.rounded(running, "s");
         List<CaptureFigure> figures = List.of(
                 new CaptureFigure(quantity + ".mean", quantity.equals("light") ? "1" : "A", mean.result()),
@@ -91,20 +103,46 @@ final class LightCapture {
         return new CaptureSection(quantity, window.text(), figures, limits(frequency, percent.result()));
     }
 
+    /** The window in stretches of whole periods, each long enough for a mean of the shortest pulses. */
+    private Window stretches() {
+        int together = (int) Math.ceil(SHORTEST_STRETCH / window.period());
+        int count = window.periods() / together;
+        return new Window(window.end() - count * together * window.period(), window.end(), count, window.what());
+    }
+
+    /** Both the mean and the swing about it must stay. */
     private void remarkUnsteady() {
-        Measured change =
-                first.result().with(last.result(), (a, b) -> Math.abs(b - a) / Math.max(Math.abs(a), Math.abs(b)));
-        if (change.present() && change.value() > STEADY) {
-            remarks.add(quantity + " is not steady: mean " + number(first.result()) + " in the first "
-                    + window.what() + ", " + number(last.result())
-                    + " in the last; choose a stretch with --from and --to");
+        if (!means.result().present() || !swings.result().present()) {
+            return;
+        }
+        double[] mean = means.means();
+        double[] swing = IntStream.range(0, mean.length)
+                .mapToDouble(i -> Math.sqrt(Math.max(0, square(swings.levels()[i]) - square(mean[i]))))
+                .toArray();
+        double scale = Arrays.stream(mean).map(Math::abs).max().orElse(0);
+        if (!remarkedUnsteady("mean", mean, scale)) {
+            remarkedUnsteady("rms swing", swing, scale);
         }
     }
 
-    private String number(Measured mean) {
+    private static double square(double value) {
+        return value * value;
+    }
+
+    private boolean remarkedUnsteady(String what, double[] levels, double scale) {
+        double last = levels[levels.length - 1];
+        OptionalDouble odd = Arrays.stream(levels)
+                .filter(level -> Math.abs(level - last) > STEADY * scale)
+                .findFirst();
+        odd.ifPresent(level -> remarks.add(quantity + " is not steady: " + what + " " + number(level) + ", but "
+                + number(last) + " in the last; choose a stretch with --from and --to"));
+        return odd.isPresent();
+    }
+
+    private String number(double level) {
         return quantity.equals(Quantity.LIGHT.word())
-                ? Engineering.fixed(mean.value(), 4)
-                : Engineering.rounded(mean.value(), "A");
+                ? Quantity.LIGHT.text(level)
+                : Quantity.STRING_CURRENT.text(level);
     }
 
     /** The usual one takes off the switching ripple; the pulses of a modulator need a shorter one [s]. */

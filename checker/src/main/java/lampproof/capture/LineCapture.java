@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lampproof.measure.Channel;
+import lampproof.measure.Clipping;
 import lampproof.measure.DisplacementFactor;
 import lampproof.measure.Harmonics;
 import lampproof.measure.LineWindow;
@@ -11,6 +12,8 @@ import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
 import lampproof.measure.Peak;
+import lampproof.measure.PeakPoint;
+import lampproof.measure.PeriodRms;
 import lampproof.measure.PhaseMeans;
 import lampproof.measure.PowerFactor;
 import lampproof.measure.RootMeanSquare;
@@ -26,6 +29,7 @@ final class LineCapture {
 
     private static final double STEADY = 0.05;
     private static final int PARTS = 360;
+    private static final String TOO_FEW = "too few points in a line period";
 
     /** What swings by less than this share of its peak is direct. */
     private static final double DIRECT = 0.1;
@@ -34,6 +38,10 @@ final class LineCapture {
     private final List<String> remarks;
     private final boolean voltage;
     private final boolean current;
+
+    /** Whether the points do not follow the periods of the line; they then may not even tell that it is direct. */
+    private final boolean coarse;
+
     private final Measured frequency;
     private final Window window;
     private final MeasuringPass pass;
@@ -59,7 +67,9 @@ final class LineCapture {
         this.remarks = remarks;
         voltage = table.has(Quantity.LINE_VOLTAGE.word());
         current = table.has(Quantity.LINE_CURRENT.word());
-        frequency = survey.frequency((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        Measured found = survey.frequency((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        coarse = !sampling.follows(found.present() ? found.value() : Survey.LOWEST_LINE);
+        frequency = coarse ? Measured.absent(TOO_FEW) : found;
         window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
         highestOrder = frequency.present()
                 ? (int) Math.min(Harmonics.HIGHEST_ORDER, Math.rint(sampling.rate() / frequency.value() / 2) - 1)
@@ -110,9 +120,11 @@ final class LineCapture {
         List<Runnable> figuresToAdd = new ArrayList<>();
         if (voltage) {
             figuresToAdd.add(() -> add("line.voltage.rms", "V", steady(rmsVoltage.result())));
+            figuresToAdd.add(oddities(Quantity.LINE_VOLTAGE));
         }
         if (current) {
             figuresToAdd.add(current());
+            figuresToAdd.add(oddities(Quantity.LINE_CURRENT));
         }
         if (voltage && current) {
             figuresToAdd.add(power());
@@ -123,8 +135,6 @@ final class LineCapture {
     private Runnable current() {
         Channel channel = channel(Quantity.LINE_CURRENT);
         Window all = Window.of(sampling.span());
-        RootMeanSquare first = pass.add(new RootMeanSquare(window.firstPeriod(), channel));
-        RootMeanSquare last = pass.add(new RootMeanSquare(window.lastPeriod(), channel));
         Peak peak = pass.add(new Peak(window, channel));
         Trough trough = pass.add(new Trough(window, channel));
         Peak inrush = pass.add(new Peak(all, channel));
@@ -136,7 +146,6 @@ final class LineCapture {
                     "line.current.inrush",
                     "A",
                     magnitude(inrush, inrushBelow).noted("greatest magnitude in the whole record"));
-            remarkUnsteady(first.result(), last.result());
         };
     }
 
@@ -144,12 +153,36 @@ final class LineCapture {
         return highest.result().with(lowest.result(), (high, low) -> Math.max(high, -low));
     }
 
-    private void remarkUnsteady(Measured first, Measured last) {
-        Measured change = first.with(last, (a, b) -> Math.abs(b - a) / Math.max(a, b));
+    /** Prepares to look at a quantity point by point and period by period; the answer remarks what is odd in it. */
+    private Runnable oddities(Quantity quantity) {
+        PeriodRms periods = pass.add(new PeriodRms(window, channel(quantity)));
+        PeakPoint peak = pass.add(new PeakPoint(Window.of(sampling.span()), channel(quantity)));
+        Clipping clipping = pass.add(new Clipping(window, channel(quantity), true));
+        return () -> {
+            remarkUnsteady(quantity, periods);
+            clipping.remark(quantity.word()).ifPresent(remarks::add);
+            remarkLone(quantity, peak);
+        };
+    }
+
+    private void remarkUnsteady(Quantity quantity, PeriodRms periods) {
+        Measured change = periods.result();
         if (change.present() && change.value() > STEADY) {
-            remarks.add("line.current is not steady: rms " + Engineering.rounded(first.value(), "A")
-                    + " in the first line period, " + Engineering.rounded(last.value(), "A")
+            double[] rms = periods.levels();
+            int odd = periods.farthest();
+            remarks.add(quantity.word() + " is not steady: rms " + quantity.text(rms[odd]) + " in line period "
+                    + (odd + 1) + ", " + quantity.text(rms[rms.length - 1])
                     + " in the last; choose a stretch with --from and --to");
+        }
+    }
+
+    private void remarkLone(Quantity quantity, PeakPoint peak) {
+        Measured size = peak.result();
+        if (size.present() && peak.alone()) {
+            remarks.add("the greatest " + quantity.word() + ", " + quantity.text(size.value()) + " at "
+                    + Engineering.exact(peak.time(), "s") + ", stands on a single point, "
+                    + Engineering.rounded(peak.width(), "s")
+                    + " wide at half its height: figures that take it in hang on it");
         }
     }
 
@@ -167,7 +200,7 @@ final class LineCapture {
 
     private void distortion(String name, Harmonics spectrum) {
         Measured thd = highestOrder < 2
-                ? Measured.absent("too few points in a line period")
+                ? Measured.absent(TOO_FEW)
                 : TotalHarmonicDistortion.of(spectrum, highestOrder)
                         .map(share -> 100 * share)
                         .noted("orders 2 to " + highestOrder);
@@ -188,7 +221,7 @@ final class LineCapture {
     private Measured steady(Measured figure) {
         double swing = highest.result().value() - lowest.result().value();
         double most = Math.max(highest.result().value(), -lowest.result().value());
-        return swing > DIRECT * most ? ofPeriods(figure) : figure;
+        return coarse || swing > DIRECT * most ? ofPeriods(figure) : figure;
     }
 
     private Measured ofPeriods(Measured figure) {

@@ -3,6 +3,7 @@ package lampproof.capture;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import lampproof.waveform.Engineering;
 import lampproof.waveform.Signal;
 
 /** What a table on its own can be measured for, and how its column is known. */
@@ -14,7 +15,19 @@ public enum Quantity {
     /** Light, in any unit [own unit]. */
     LIGHT("light", "lx", ".*(light|lux|photo|licht|lumi|flicker).*"),
     /** String current, which light follows [A]. */
-    STRING_CURRENT("string.current", "A", "(string|led).?current");
+    STRING_CURRENT("string.current", "A", "(string|led).?current|i[ _.]?led");
+
+    private static final String LINE =
+            "[vui]?(line|mains|input|in|netz|ac|grid|supply)(voltage|current|spannung|strom)?";
+    private static final String ELECTRIC =
+            "v|u|i|volts?|voltage|spannung|tension|amps?|amperes?|current|strom|courant|rms";
+    private static final String CHANNEL =
+            "(ch|chan|channel|kanal|voie|trace|probe|clamp|signal|data)([^\\p{L}]*[a-d])?";
+
+    /** Names made of words that tell a line, a channel or nothing but what is measured. */
+    private static final Pattern NO_OTHER_PLACE = Pattern.compile(
+            "[a-d]|c\\d|[^\\p{L}]*(?:(?:" + LINE + "|" + ELECTRIC + "|" + CHANNEL + ")(?:[^\\p{L}]+|$))*",
+            Pattern.CASE_INSENSITIVE);
 
     private final String word;
     private final String unit;
@@ -36,9 +49,19 @@ public enum Quantity {
         return Arrays.stream(values()).map(Quantity::word).toList();
     }
 
+    /** A value of it in words; light has a unit of its own, and so none. */
+    String text(double value) {
+        return this == LIGHT ? Engineering.fixed(value, 4) : Engineering.rounded(value, unit);
+    }
+
     /** Whether the name of a signal says that it is this. */
     boolean named(Signal signal) {
         return name.matcher(signal.name().strip()).matches();
+    }
+
+    /** Whether the name of a signal leaves room for a line: no word in it tells another place of a circuit. */
+    static boolean mayBeLine(Signal signal) {
+        return NO_OTHER_PLACE.matcher(signal.name().strip()).matches();
     }
 
     /** Whether the unit of a signal is that of this, with or without a prefix. */

@@ -12,7 +12,8 @@ import lampproof.waveform.WaveformFile;
 
 /**
  * Tells which column is which quantity, by name or by unit, and never by guessing: where two columns would do, the user
- * must say. A column that is alone and says nothing of itself is light.
+ * must say. A unit tells a column only where its name does not tell another place than the line. A column that is alone
+ * and says nothing of itself is light.
  */
 public final class Recognition {
 
@@ -41,7 +42,7 @@ public final class Recognition {
         for (Quantity quantity : Quantity.values()) {
             recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), signal.name())));
         }
-        if (found.isEmpty() && signals.size() == 1) {
+        if (found.isEmpty() && signals.size() == 1 && !electric(signals.get(0))) {
             found.add(Mapping.plain(Quantity.LIGHT.word(), signals.get(0).name()));
         }
     }
@@ -57,11 +58,16 @@ public final class Recognition {
 
     /** A unit alone tells line voltage, line current and light; a string current must be named. */
     private Predicate<Signal> byUnit(Quantity quantity) {
-        return signal -> quantity != Quantity.STRING_CURRENT && quantity.measuredIn(signal) && !namedOtherwise(signal);
+        return switch (quantity) {
+            case LINE_VOLTAGE, LINE_CURRENT -> signal -> quantity.measuredIn(signal) && Quantity.mayBeLine(signal);
+            case LIGHT -> quantity::measuredIn;
+            case STRING_CURRENT -> signal -> false;
+        };
     }
 
-    private static boolean namedOtherwise(Signal signal) {
-        return Quantity.LIGHT.named(signal) || Quantity.STRING_CURRENT.named(signal);
+    /** Whether the unit of a signal is that of a voltage or a current. */
+    private static boolean electric(Signal signal) {
+        return Quantity.LINE_VOLTAGE.measuredIn(signal) || Quantity.LINE_CURRENT.measuredIn(signal);
     }
 
     private List<Signal> those(Predicate<Signal> wanted) {

@@ -24,7 +24,9 @@ import lampproof.waveform.Span;
  */
 record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Measured> frequencies) {
 
-    private static final double LOWEST_LINE = 40;
+    /** Lowest frequency that a line may have [Hz]. */
+    static final double LOWEST_LINE = 40;
+
     private static final double HIGHEST_LINE = 70;
 
     /**
@@ -47,7 +49,7 @@ record Survey(Reading reading, Sampling sampling, Measured power, Map<String, Me
                 .forEach(quantity -> fits.put(quantity, pass.add(fit(pass, quantity, span))));
         MeanProduct power =
                 both ? pass.add(new MeanProduct(Window.of(span), pass.channel(voltage), pass.channel(current))) : null;
-        Sampling.Steps steps = new Sampling.Steps();
+        Sampling.Steps steps = new Sampling.Steps(span);
         Reading reading = table.rows(pass.columns(), block -> {
                     steps.add(block);
                     pass.block(block);

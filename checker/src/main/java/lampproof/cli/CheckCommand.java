@@ -16,6 +16,7 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,6 +29,8 @@ import picocli.CommandLine.Parameters;
             "  --map line.voltage=CH1*200            probe of 200:1",
             "  --map line.current=CH2*-10+0.02       clamp turned round, 10 A/V, offset in ampere",
             "  --map line.current='CH 2'@2us         a clamp that shows everything 2 us late",
+            "",
+            "A table of several runs, or one whose numbers leave the decimal mark open, is read with --run and --decimal.",
             "",
             "Example: lampproof check run",
             "Example: lampproof check run --wave mains=scope.csv --map line.voltage=CH1,line.current=CH2*10"
@@ -46,11 +49,25 @@ final class CheckCommand extends LampproofCommand {
     @Option(names = "--map", paramLabel = MappingText.FORM, description = MappingOption.DESCRIPTION)
     private String map;
 
+    @Mixin
+    private TableOptions options;
+
     @Override
     public Integer call() {
-        Checked checked = new Checking(new RunFolder(run), kinds(), mappings(), List.of()).checked();
+        RunFolder folder = new RunFolder(run);
+        Map<DeckKind, Path> kinds = kinds();
+        kinds.forEach((kind, file) -> tellOld(file, folder.deck(kind)));
+        Checked checked = new Checking(folder, kinds, mappings(), options.hints()).checked();
         print(checked.text(style()));
         return ExitCode.of(checked.verdict().worst()).code();
+    }
+
+    /** A waveform given by hand may come from anywhere, but its reader should know of which deck it cannot be. */
+    private void tellOld(Path file, Path deck) {
+        long written = file.toFile().lastModified();
+        if (map == null && written > 0 && written < deck.toFile().lastModified()) {
+            err().println(file + ": older than " + deck.getFileName() + ", so of an earlier deck or of none");
+        }
     }
 
     private List<Mapping> mappings() {

@@ -45,6 +45,7 @@ final class Checking {
     private final RunFolder run;
     private final Map<DeckKind, Path> waves;
     private final List<Mapping> mappings;
+    private final Hints hints;
     private final List<SimulationOutcome> outcomes;
     private final ReadingProgress progress = ReadingProgress.on(System.err, Terminal.isThere());
     private final Map<DeckKind, WaveformFile> drawn = new EnumMap<>(DeckKind.class);
@@ -54,12 +55,31 @@ final class Checking {
      *
      * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
      * @param mappings which column of an instrument's table of the mains deck is which probe; none for a simulator's
-     * @param outcomes what became of the simulations, as far as they are known
+     * @param hints what the tables cannot tell of themselves
      */
-    Checking(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, List<SimulationOutcome> outcomes) {
+    Checking(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, Hints hints) {
+        this(run, waves, mappings, hints, List.of());
+    }
+
+    /**
+     * Prepares to check what was simulated just now.
+     *
+     * @param outcomes what became of the simulations
+     */
+    Checking(RunFolder run, List<SimulationOutcome> outcomes) {
+        this(run, Map.of(), List.of(), Hints.NONE, outcomes);
+    }
+
+    private Checking(
+            RunFolder run,
+            Map<DeckKind, Path> waves,
+            List<Mapping> mappings,
+            Hints hints,
+            List<SimulationOutcome> outcomes) {
         this.run = run;
         this.waves = waves;
         this.mappings = mappings;
+        this.hints = hints;
         this.outcomes = outcomes;
     }
 
@@ -120,8 +140,12 @@ final class Checking {
             return instrument(table, predictions, driver);
         }
         try {
-            double stopTime = Simulating.stopTime(Netlist.read(run.deck(kind)));
-            return DeckComparison.of(kind, predictions, driver, open(kind, table), stopTime);
+            Netlist deck = Netlist.read(run.deck(kind));
+            double stopTime = Simulating.stopTime(deck);
+            Optional<String> logged = LeftLog.failure(table, stopTime);
+            return logged.isPresent()
+                    ? DeckVerdict.failed(kind, predictions, logged.get())
+                    : DeckComparison.of(kind, predictions, driver, open(kind, table, deck), stopTime);
         } catch (UserFault fault) {
             return DeckVerdict.failed(kind, predictions, fault.getMessage());
         }
@@ -133,7 +157,7 @@ final class Checking {
      * @throws UserFault when it cannot be read or lacks a column that is mapped
      */
     private DeckVerdict instrument(Path table, List<Prediction> predictions, Driver driver) {
-        WaveformFile file = WaveformFile.open(table, Hints.NONE, progress);
+        WaveformFile file = WaveformFile.open(table, hints, progress);
         MappedTable mapped = MappedTable.named(file, mappings, quantity -> quantity.replace('.', '_'));
         Set<Probe> there = Arrays.stream(Probe.values())
                 .filter(probe -> mapped.has(probe.dotted()))
@@ -150,8 +174,10 @@ final class Checking {
     }
 
     /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
-    private WaveformFile open(DeckKind kind, Path table) {
-        WaveformFile file = WaveformFile.open(table, Hints.NONE, progress);
+    private WaveformFile open(DeckKind kind, Path table, Netlist deck) {
+        String written = run.table(kind).getFileName().toString();
+        Hints named = new Hints(deck.written(written), hints.decimal(), hints.run());
+        WaveformFile file = WaveformFile.open(table, named, progress);
         if (!waves.containsKey(kind)) {
             file.requireNewerThan(run.deck(kind));
         }

@@ -142,9 +142,8 @@ final class CompareCommand extends LampproofCommand {
     private List<RunVerdict> proved(List<RunFolder> runs) {
         Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         List<SimulationOutcome> outcomes = simulating.run(runs);
-        List<Checked> checked = runs.stream()
-                .map(run -> new Checking(run, Map.of(), List.of(), outcomes).checked())
-                .toList();
+        List<Checked> checked =
+                runs.stream().map(run -> new Checking(run, outcomes).checked()).toList();
         checked.forEach(one -> print(one.text(style()) + "\n"));
         return checked.stream().map(Checked::verdict).toList();
     }

@@ -166,7 +166,7 @@ final class DimmingCommand extends LampproofCommand {
     }
 
     private static RunVerdict verdict(RunFolder run, List<SimulationOutcome> outcomes) {
-        return new Checking(run, Map.of(), List.of(), outcomes).checked().verdict();
+        return new Checking(run, outcomes).checked().verdict();
     }
 
     /** The same lamp with its dimmer at another conduction angle [deg]. */

@@ -9,9 +9,9 @@ import lampproof.capture.MappingText;
 import lampproof.capture.Quantity;
 import lampproof.capture.Recognition;
 import lampproof.report.CaptureText;
-import lampproof.waveform.Hints;
 import lampproof.waveform.WaveformFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -55,15 +55,19 @@ final class MeasureCommand extends LampproofCommand {
             description = "End of the stretch to measure; the end of the record otherwise.")
     private double to;
 
+    @Mixin
+    private TableOptions options;
+
     @Override
     public Integer call() {
-        print(new CaptureText(style()).text(report()));
-        return ExitCode.AGREES.code();
+        CaptureReport report = report();
+        print(new CaptureText(style()).text(report));
+        return (report.measured() ? ExitCode.AGREES : ExitCode.NO_VERDICT).code();
     }
 
     private CaptureReport report() {
         try (ReadingProgress progress = progress()) {
-            WaveformFile table = WaveformFile.open(file, Hints.NONE, progress);
+            WaveformFile table = WaveformFile.open(file, options.hints(), progress);
             List<Mapping> mappings = map == null ? Recognition.of(table) : MappingText.read(map, Quantity.words());
             return Capture.report(table, mappings, from, to);
         }

@@ -71,7 +71,7 @@ final class ProveCommand extends LampproofCommand {
     }
 
     private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
-        Checked checked = new Checking(run, Map.of(), List.of(), outcomes).checked();
+        Checked checked = new Checking(run, outcomes).checked();
         print(checked.text(style()) + "\n");
         return ExitCode.of(checked.verdict().worst());
     }

@@ -28,6 +28,9 @@ public final class DeckComparison {
     private static final int CREST_PERIODS = 20;
     private static final int CREST_PERIODS_AT_LEAST = 10;
 
+    /** A simulator ends on the stop time; so much may come from few digits in the table [-]. */
+    private static final double OVERSHOOT = 1e-4;
+
     private final DeckKind deck;
     private final List<Prediction> predictions;
     private final Driver driver;
@@ -66,6 +69,9 @@ public final class DeckComparison {
         if (span.end() < stopTime * (1 - 1e-9)) {
             return DeckVerdict.failed(deck, predictions, incomplete(span));
         }
+        if (span.end() > stopTime * (1 + OVERSHOOT)) {
+            return DeckVerdict.failed(deck, predictions, tooLong(span));
+        }
         Window window = window(span);
         Bench bench = new Bench(window, driver);
         Trust trust = new Trust(bench, deck);
@@ -85,10 +91,16 @@ public final class DeckComparison {
         return new DeckVerdict(deck, window.text(), checks, explained);
     }
 
+    /** Rounded down, so that what lacks a little is never told as all. */
     private String incomplete(Span span) {
         return "incomplete: the record ends at " + Engineering.rounded(span.end(), "s") + " of "
                 + Engineering.rounded(stopTime, "s") + " ("
-                + Engineering.fixed(100 * span.end() / stopTime, 1) + " %)";
+                + Engineering.fixed(Math.floor(1000 * span.end() / stopTime) / 10, 1) + " %)";
+    }
+
+    private String tooLong(Span span) {
+        return "the record ends at " + Engineering.rounded(span.end(), "s") + ", the deck at "
+                + Engineering.rounded(stopTime, "s") + ": of another deck, shifted, or its times in another unit?";
     }
 
     private Window window(Span span) {

@@ -1,6 +1,7 @@
 package lampproof.compare;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,11 +13,12 @@ import lampproof.design.Driver;
 import lampproof.design.Line;
 import lampproof.fault.UserFault;
 import lampproof.measure.FundamentalFrequency;
+import lampproof.measure.Gaps;
 import lampproof.measure.LineWindow;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
-import lampproof.measure.RootMeanSquare;
+import lampproof.measure.PeriodRms;
 import lampproof.measure.Sampling;
 import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
@@ -30,7 +32,7 @@ import lampproof.waveform.Waveforms;
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
  * <p>Only figures whose probes are there are compared. An instrument keeps no books of energy; what can be asked of its
- * table is that it is readable, holds whole line periods, is steady, and has power flow into the lamp.
+ * table is that it is readable without gaps, holds whole line periods, is steady, and has power flow into the lamp.
  */
 public final class InstrumentComparison {
 
@@ -77,7 +79,7 @@ public final class InstrumentComparison {
         Window window = LineWindow.last(sampling.span(), frequency);
         Bench bench = new Bench(window, onLine, sampling.between());
         List<Taking> signs = power(bench).stream().toList();
-        List<Taking> steady = steadiness(bench);
+        Map<Probe, PeriodRms> steady = steadiness(bench);
         Map<Prediction, Taking> takings = takings(bench);
         Reading reading = bench.pass().over(table);
         List<TrustCheck> checks = checks(reading, window, signs, steady);
@@ -146,14 +148,15 @@ public final class InstrumentComparison {
                 .findFirst();
     }
 
-    /** A harmonic needs more than two points in its period. */
+    /** A harmonic needs more than two points in its period, a mean enough of them to follow the waveform. */
     private boolean resolved(Prediction prediction, Bench bench) {
         String name = prediction.figure().name();
         String prefix = "line.current.harmonic.";
         int order = name.startsWith(prefix)
                 ? Integer.parseInt(name.substring(prefix.length()))
                 : name.equals("line.current.thd") ? FigureTable.HIGHEST_ORDER : 1;
-        return sampling.rate() > 2 * order * bench.driver().line().frequency();
+        double frequency = bench.driver().line().frequency();
+        return sampling.rate() > 2 * order * frequency && sampling.follows(frequency);
     }
 
     private Optional<Taking> power(Bench bench) {
@@ -164,28 +167,32 @@ public final class InstrumentComparison {
                 : Optional.empty();
     }
 
-    /** Rms line current over the first and the last line period. */
-    private List<Taking> steadiness(Bench bench) {
-        List<Taking> takings = new ArrayList<>();
-        if (there.contains(Probe.LINE_CURRENT)) {
-            for (Window window :
-                    List.of(bench.window().firstPeriod(), bench.window().lastPeriod())) {
-                takings.add(bench.add(new RootMeanSquare(window, bench.channel(Probe.LINE_CURRENT))));
-            }
-        }
-        return takings;
+    /** Rms line voltage and current over each line period. */
+    private Map<Probe, PeriodRms> steadiness(Bench bench) {
+        Map<Probe, PeriodRms> periods = new EnumMap<>(Probe.class);
+        Stream.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT)
+                .filter(there::contains)
+                .forEach(probe ->
+                        periods.put(probe, bench.pass().add(new PeriodRms(bench.window(), bench.channel(probe)))));
+        return periods;
     }
 
-    private static List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, List<Taking> steady) {
+    private List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, Map<Probe, PeriodRms> steady) {
         List<TrustCheck> checks = new ArrayList<>();
         checks.add(DeckComparison.readable(reading));
+        checks.add(gaps());
         checks.add(TrustCheck.passed("periods", window.text()));
         checks.add(TrustCheck.passed("tolerances", InstrumentTolerance.TEXT));
         signs.forEach(power -> checks.add(sign(power.result())));
-        if (!steady.isEmpty()) {
-            checks.add(steady(steady.get(0).result(), steady.get(1).result()));
-        }
+        steady.forEach((probe, periods) -> checks.add(steady(probe, periods)));
         return checks;
+    }
+
+    private TrustCheck gaps() {
+        Gaps gaps = sampling.gaps();
+        return gaps.fault()
+                .map(fault -> TrustCheck.failed("gaps", fault))
+                .orElseGet(() -> TrustCheck.passed("gaps", gaps.remark().orElse("none that lampproof can tell")));
     }
 
     private static TrustCheck sign(Measured power) {
@@ -199,14 +206,17 @@ public final class InstrumentComparison {
                         : "no power flows into the lamp (" + told + "): a probe turned round? Map it with *-1");
     }
 
-    private static TrustCheck steady(Measured first, Measured last) {
-        Measured change = first.with(last, (a, b) -> Math.abs(b - a) / Math.max(a, b));
-        boolean holds = change.present() && change.value() <= STEADY;
-        String text = change.present()
-                ? "line current rms " + Engineering.rounded(first.value(), "A") + " in the first line period, "
-                        + Engineering.rounded(last.value(), "A") + " in the last (limit "
-                        + Engineering.fixed(100 * STEADY, 0) + " %)"
-                : change.note();
+    private static TrustCheck steady(Probe probe, PeriodRms periods) {
+        Measured change = periods.result();
+        if (!change.present()) {
+            return TrustCheck.failed("settled", "not steady: " + change.note());
+        }
+        double[] rms = periods.levels();
+        int odd = periods.farthest();
+        boolean holds = change.value() <= STEADY;
+        String text = probe.dotted().replace('.', ' ') + " rms " + Engineering.rounded(rms[odd], probe.unit())
+                + " in line period " + (odd + 1) + ", " + Engineering.rounded(rms[rms.length - 1], probe.unit())
+                + " in the last (limit " + Engineering.fixed(100 * STEADY, 0) + " %)";
         return TrustCheck.of("settled", holds, holds ? text : "not steady: " + text);
     }
 }

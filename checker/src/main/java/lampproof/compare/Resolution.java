@@ -37,6 +37,9 @@ final class Resolution {
     /** Edges alone may bring enough steps; one as long as this is closed too late to end an on-time where it should [-]. */
     private static final double LONGEST_OF_ON_TIME = 0.25;
 
+    /** A step over more of a switching cycle has missed an edge, or rows are missing [-]. */
+    private static final double LONGEST_OF_CYCLE = 0.25;
+
     private static final double STEPS_OF_AN_EVENT = 1000;
 
     /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
@@ -119,8 +122,12 @@ final class Resolution {
             return TrustCheck.failed(NAME, "too coarse: " + steps);
         }
         double longest = points.longestOn().value();
-        return longest > LONGEST_OF_ON_TIME * onTime.result().value()
-                ? TrustCheck.failed(NAME, "too coarse: " + longest(longest))
+        if (longest > LONGEST_OF_ON_TIME * onTime.result().value()) {
+            return TrustCheck.failed(NAME, "too coarse: " + longest(longest));
+        }
+        double cycle = bench.window().length() / cycles.result().value();
+        return points.longest().value() > LONGEST_OF_CYCLE * cycle
+                ? TrustCheck.failed(NAME, gap(points.longest().value(), cycle))
                 : TrustCheck.passed(NAME, steps);
     }
 
@@ -152,6 +159,11 @@ final class Resolution {
                 .max((a, b) -> Double.compare(a.change(), b.change()))
                 .map(Halving::told)
                 .orElseThrow();
+    }
+
+    private static String gap(double step, double cycle) {
+        return "too coarse: a step of " + Engineering.rounded(step, "s") + ", a switching cycle lasts "
+                + Engineering.rounded(cycle, "s") + " (at most a quarter): are rows missing?";
     }
 
     private String longest(double step) {

@@ -18,11 +18,15 @@ import static lampproof.prediction.Probe.STRING_CURRENT;
 import static lampproof.prediction.Probe.SWITCH_CURRENT;
 import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import lampproof.design.Driver;
 import lampproof.design.Topology;
 import lampproof.measure.Measured;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.Probe;
 import lampproof.waveform.Engineering;
 
 /**
@@ -35,6 +39,16 @@ final class Trust {
     /** Common practice, no source: as far off as means may be. */
     private static final double ENERGY_BAND = 0.02;
 
+    /** Above zero in the mean wherever a lamp is lit, which a dimmer may keep it from. */
+    private static final List<Probe> ONE_WAY = List.of(
+            STRING_CURRENT,
+            BUS_VOLTAGE,
+            OUTPUT_VOLTAGE,
+            INDUCTOR_CURRENT,
+            SWITCH_VOLTAGE,
+            SWITCH_CURRENT,
+            DIODE_CURRENT);
+
     private final Bench bench;
     private final DeckKind kind;
     private final boolean event;
@@ -43,6 +57,7 @@ final class Trust {
     private final Taking input;
     private final Taking parts;
     private final Taking released;
+    private final Map<Probe, Taking> oneWay = new EnumMap<>(Probe.class);
 
     Trust(Bench bench, DeckKind kind) {
         this.bench = bench;
@@ -53,6 +68,9 @@ final class Trust {
         input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
         parts = losses().plus(kind.held() ? intoOutput() : intoString());
         released = released();
+        if (kind != DeckKind.DIMMED) {
+            ONE_WAY.forEach(probe -> oneWay.put(probe, bench.mean(probe)));
+        }
     }
 
     /** The checks, once the pass is over. */
@@ -81,7 +99,22 @@ final class Trust {
             return TrustCheck.failed(
                     "energy", "no power flows in from the line (" + power + "): a probe turned round?");
         }
-        return closes(taken, 1, "W", "from the line");
+        return reversed().orElseGet(() -> closes(taken, 1, "W", "from the line"));
+    }
+
+    /** A probe whose mean is negative where the circuit lets it only be positive; the books may close without it. */
+    private Optional<TrustCheck> reversed() {
+        return oneWay.entrySet().stream()
+                .filter(each -> each.getValue().result().present()
+                        && each.getValue().result().value() < 0)
+                .findFirst()
+                .map(each -> TrustCheck.failed(
+                        "energy",
+                        each.getKey().dotted() + " is "
+                                + Engineering.rounded(
+                                        each.getValue().result().value(),
+                                        each.getKey().unit())
+                                + " in the mean, but a lamp at work has it above zero: a probe turned round?"));
     }
 
     /** Whether what no part accounts for is little of the power [W] that is turned over; told times a factor. */

@@ -104,6 +104,11 @@ public final class Pieces {
         return new Pieces(points, point, end);
     }
 
+    /** The part of the piece that begins at a point which lies between two times [s]. */
+    Pieces part(int point, double start, double end) {
+        return points.cut(point, start, end);
+    }
+
     /** The piece that begins at a point. */
     Piece piece(int point) {
         Piece piece = new Piece(points);

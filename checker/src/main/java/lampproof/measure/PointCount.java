@@ -1,17 +1,23 @@
 package lampproof.measure;
 
-/** The number of steps in time from which a window is drawn [-], of those in which a gate is on, and the longest of these. */
+/** The number of steps in time from which a window is drawn [-], of those in which a gate is on, and the longest ones. */
 public final class PointCount extends PieceByPiece {
 
     private final Gate gate;
     private double steps;
     private double on;
     private double longest;
+    private double longestOn;
 
     /** Counts the steps of a record. */
     public PointCount(Window window, Gate gate) {
         super(window);
         this.gate = gate;
+    }
+
+    /** The longest step [s]; zero when there is none. */
+    public Measured longest() {
+        return result().map(all -> longest);
     }
 
     /** The steps in which the gate is on throughout [-]. */
@@ -21,18 +27,19 @@ public final class PointCount extends PieceByPiece {
 
     /** The longest step in which the gate is on throughout [s]; zero when there is none. */
     public Measured longestOn() {
-        return result().map(all -> longest);
+        return result().map(all -> longestOn);
     }
 
     @Override
     protected void add(Piece piece) {
         if (piece.width() > 0) {
             steps++;
+            longest = Math.max(longest, piece.width());
             boolean throughout =
                     piece.from(gate.channel()) >= gate.threshold() && piece.to(gate.channel()) >= gate.threshold();
             if (throughout) {
                 on++;
-                longest = Math.max(longest, piece.width());
+                longestOn = Math.max(longestOn, piece.width());
             }
         }
     }

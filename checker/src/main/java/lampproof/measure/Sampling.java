@@ -1,5 +1,6 @@
 package lampproof.measure;
 
+import java.util.Arrays;
 import java.util.List;
 import lampproof.waveform.Block;
 import lampproof.waveform.Span;
@@ -9,17 +10,24 @@ import lampproof.waveform.Waveforms;
  * How a record was sampled.
  *
  * @param span stretch of time covered
- * @param rows number of points
- * @param even whether all steps are alike, as an instrument makes them
+ * @param times number of points that do not share their time with the one before
+ * @param even whether most steps are alike, as an instrument makes them
+ * @param gaps what an even record lacks
  */
-public record Sampling(Span span, long rows, boolean even) {
+public record Sampling(Span span, long times, boolean even, Gaps gaps) {
 
     /** Times with few digits make even steps look a little uneven [-]. */
     private static final double ALIKE = 1.5;
 
+    /** Lost and doubled rows make a few steps of an even record odd; those of a simulator are odd by nature [-]. */
+    private static final double MOST_ODD = 0.05;
+
+    /** Enough for a third harmonic with three points in its period, a choice of ours, no source [-]. */
+    private static final double LEAST_PER_PERIOD = 9.5;
+
     /** Finds how waveforms were sampled, by a pass over their times. */
     public static Sampling of(Waveforms waveforms) {
-        Steps steps = new Steps();
+        Steps steps = new Steps(new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
         return steps.over(waveforms.rows(List.of(), steps::add).span());
     }
 
@@ -28,25 +36,54 @@ public record Sampling(Span span, long rows, boolean even) {
         return even ? Between.SAMPLED : Between.STRAIGHT;
     }
 
-    /** Mean number of points in a second [Hz]. */
+    /** Mean number of points in a second; those that share a time count once [Hz]. */
     public double rate() {
-        return (rows - 1) / span.length();
+        return (times - 1) / span.length();
     }
 
-    /** Counts the steps of a pass that also serves another purpose. */
+    /** Whether the points follow a waveform of a frequency [Hz] closely enough for means over its periods. */
+    public boolean follows(double frequency) {
+        return rate() >= LEAST_PER_PERIOD * frequency;
+    }
+
+    /** Counts the steps of a pass that also serves another purpose; the first of them tell the usual one. */
     public static final class Steps {
+
+        private final Span within;
         private long rows;
         private double last = Double.NaN;
-        private double smallest = Double.POSITIVE_INFINITY;
-        private double largest;
+        private double usual = Double.NaN;
+        private long shared;
+        private long early;
+        private long late;
+        private long missed;
+        private double lost;
+        private Span widest = new Span(0, 0);
+
+        /**
+         * Counts the steps of a record.
+         *
+         * @param within where a step that is too long makes a gap
+         */
+        public Steps(Span within) {
+            this.within = within;
+        }
 
         /** Takes the times of the next points. */
         public void add(Block block) {
             double[] times = block.times();
+            if (Double.isNaN(usual)) {
+                usual = median(times, block.count());
+            }
+            double longest = ALIKE * usual;
+            double shortest = usual / ALIKE;
             for (int i = 0; i < block.count(); i++) {
                 double step = times[i] - last;
-                smallest = step < smallest ? step : smallest;
-                largest = step > largest ? step : largest;
+                if (step > longest) {
+                    late(times[i]);
+                } else if (step < shortest) {
+                    early(step);
+                }
                 last = times[i];
             }
             rows += block.count();
@@ -54,7 +91,36 @@ public record Sampling(Span span, long rows, boolean even) {
 
         /** How the points lie in the stretch of time that they cover. */
         public Sampling over(Span span) {
-            return new Sampling(span, rows, largest <= ALIKE * smallest);
+            boolean even = usual > 0 && early + late <= MOST_ODD * rows;
+            long times = usual > 0 ? rows - shared : late + 1;
+            return new Sampling(span, times, even, even ? gaps(span) : Gaps.NONE);
+        }
+
+        private Gaps gaps(Span span) {
+            double length = Math.min(span.end(), within.end()) - Math.max(span.start(), within.start());
+            return new Gaps(usual, widest, lost, missed, early, length);
+        }
+
+        private void late(double time) {
+            late++;
+            if (time > within.start() && last < within.end()) {
+                missed++;
+                lost += time - last - usual;
+                widest = time - last > widest.length() ? new Span(last, time) : widest;
+            }
+        }
+
+        private void early(double step) {
+            early++;
+            shared += step == 0 ? 1 : 0;
+        }
+
+        /** The median of the steps between successive times [s]. */
+        private static double median(double[] times, int count) {
+            double[] steps = new double[Math.max(0, count - 1)];
+            Arrays.setAll(steps, i -> times[i + 1] - times[i]);
+            Arrays.sort(steps);
+            return steps.length == 0 ? Double.NaN : steps[steps.length / 2];
         }
     }
 }

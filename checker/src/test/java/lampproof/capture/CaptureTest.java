@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import lampproof.fault.UserFault;
 import lampproof.measure.Measured;
 import lampproof.waveform.WaveformFile;
@@ -104,6 +107,25 @@ class CaptureTest {
         }
     }
 
+    /** 20 to 24.9 ms hold a whole period of 50 Hz, though none of 40 Hz. */
+    @ParameterizedTest
+    @ValueSource(ints = {400, 405, 440, 480, 498})
+    void oneWholePeriodIsEnoughForEveryMean(int steps) {
+        CaptureReport report = report(rows(IntStream.rangeClosed(0, steps), 50e-6), "");
+        assertThat(value(report, "line.frequency")).isCloseTo(50, within(0.02));
+        assertThat(value(report, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.05));
+        assertThat(value(report, "line.current.rms")).isCloseTo(RMS, within(2e-5));
+        assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(5e-3));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {300, 360, 390})
+    void lessThanOnePeriodIsNotTakenForOne(int steps) {
+        assertThat(figure(report(rows(IntStream.rangeClosed(0, steps), 50e-6), ""), "line.voltage.rms")
+                        .note())
+                .isEqualTo("the window holds no whole period");
+    }
+
     @Test
     void lightBelowZeroHasNoFlickerButAnOffset() {
         CaptureReport report =
@@ -144,6 +166,123 @@ class CaptureTest {
                 .isInstanceOf(UserFault.class)
                 .hasMessageStartingWith("scope.csv: the stretch to measure holds nothing, found '5 s to 100 ms', ")
                 .hasMessageContaining("allowed: 0 s to 100 ms");
+    }
+
+    /** A hole of 23 ms gave 236 V, 69 mA and 50.07 Hz. */
+    @Test
+    void noFigureIsTakenAcrossAHole() {
+        WaveformFile file = rows(IntStream.rangeClosed(0, 2000).filter(k -> k <= 640 || k >= 1100), 50e-6);
+        assertThatThrownBy(() -> report(file, ""))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("scope.csv: no sample from 32 ms to 55 ms, step 50.0 µs elsewhere; "
+                        + "choose a stretch without gaps with --from and --to");
+        CaptureReport behind = Capture.report(file, Recognition.of(file), 0.055, 0.1);
+        assertThat(value(behind, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.02));
+        assertThat(behind.remarks()).isEmpty();
+    }
+
+    @Test
+    void oneLostRowOfTwentyInAPeriodIsSaidAndChangesLittle() {
+        CaptureReport report = report(rows(IntStream.rangeClosed(0, 200).filter(k -> k != 77), 1e-3), "");
+        assertThat(value(report, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.3));
+        assertThat(report.remarks())
+                .containsExactly("no sample from 76 ms to 78 ms, step 1.00 ms elsewhere: bridged by straight lines");
+    }
+
+    @Test
+    void twoPointsInALinePeriodGiveNoMeans() {
+        assertNoMeans(rows(IntStream.rangeClosed(0, 100), 10e-3));
+    }
+
+    @Test
+    void timesWithTooFewDigitsGiveNoMeans() {
+        assertNoMeans(table(IntStream.rangeClosed(0, 2000), 50e-6, "%.2f"));
+    }
+
+    private void assertNoMeans(WaveformFile file) {
+        CaptureReport report = report(file, "");
+        for (String name : List.of("line.voltage.rms", "line.current.rms", "line.power.mean", "line.power_factor")) {
+            assertThat(figure(report, name).note()).as(name).isEqualTo("too few points in a line period");
+        }
+        assertThat(report.sections().get(0).limits()).isEmpty();
+    }
+
+    /** The rectified current of an LED string repeats twice in a line period: no line draws it. */
+    @Test
+    void aWaveformWithoutAFundamentalIsNoLine() {
+        WaveformFile file = ScopeTable.file(
+                folder,
+                "time,U_LED (V),I_LED (A)",
+                t -> 152 + 3 * Math.sin(2 * Math.PI * 100 * t),
+                t -> 0.061 + 0.004 * Math.sin(2 * Math.PI * 100 * t));
+        CaptureReport report = report(file, "line.voltage=U_LED,line.current=I_LED");
+        assertThat(figure(report, "line.frequency").note()).isEqualTo("no frequency stands out");
+        assertThat(report.sections().get(0).limits()).isEmpty();
+    }
+
+    /** 50 A on one point of 50 us: half of the triangle of two steps lies above half its height. */
+    @Test
+    void aPeakOnASinglePointIsSaidWithItsWidth() {
+        WaveformFile file = ScopeTable.file(
+                folder,
+                "time,voltage (V),current (A)",
+                t -> sine(t, 325, 1, 0),
+                t -> Math.abs(t - 0.05) < 1e-6 ? 50 : current(t));
+        assertThat(report(file, "").remarks())
+                .anySatisfy(remark -> assertThat(remark)
+                        .startsWith("the greatest line.current, 50.0 A at 50 ms, stands on a single point, 50.")
+                        .endsWith(" µs wide at half its height: figures that take it in hang on it"));
+    }
+
+    @Test
+    void whatTheInstrumentCutsOffIsRemarked() {
+        WaveformFile file = ScopeTable.file(
+                folder,
+                "time,voltage (V),light",
+                t -> Math.max(-250, Math.min(250, sine(t, 325, 1, 0))),
+                t -> Math.min(75, 60 + 24 * Math.sin(2 * Math.PI * 100 * t)));
+        assertThat(report(file, "").remarks())
+                .containsExactly(
+                        "line.voltage stands at exactly the same extreme in 44 % of the points: clipped by the instrument?",
+                        "light stands at exactly the same extreme in 28 % of the points: clipped by the instrument?");
+    }
+
+    @Test
+    void aStretchLongerThanTheRecordIsSaid() {
+        WaveformFile file = lamp("time,voltage (V),current (A)", 1);
+        CaptureReport report = Capture.report(file, Recognition.of(file), 0.02, 0.2);
+        assertThat(report.remarks())
+                .containsExactly("asked 20 ms to 200 ms, got 20 ms to 100 ms: the record holds no more");
+        assertThat(Capture.report(file, Recognition.of(file), 0.02, 0.1).remarks())
+                .isEmpty();
+    }
+
+    @Test
+    void aVoltageThatComesOnWithinTheRecordIsRemarked() {
+        WaveformFile file = ScopeTable.file(folder, "time,voltage (V)", t -> t < 0.03 ? 0 : sine(t, 325, 1, 0));
+        assertThat(report(file, "").remarks())
+                .containsExactly("line.voltage is not steady: rms 0 V in line period 1, 230 V in the last; "
+                        + "choose a stretch with --from and --to");
+    }
+
+    @Test
+    void aDipBetweenSoundPeriodsIsRemarked() {
+        WaveformFile file =
+                ScopeTable.file(folder, "time,voltage (V)", t -> (t > 0.04 && t < 0.06 ? 0.4 : 1) * sine(t, 325, 1, 0));
+        assertThat(report(file, "").remarks())
+                .containsExactly("line.voltage is not steady: rms 91.9 V in line period 3, 230 V in the last; "
+                        + "choose a stretch with --from and --to");
+    }
+
+    /** The rms of a sine of 24 about its mean is 17. */
+    @Test
+    void lightThatStopsToSwingAtTheSameMeanIsRemarked() {
+        WaveformFile file =
+                ScopeTable.file(folder, "time,light", t -> 60 + (t < 0.05 ? 24 * Math.sin(2 * Math.PI * 100 * t) : 0));
+        assertThat(report(file, "").remarks())
+                .singleElement()
+                .asString()
+                .startsWith("light is not steady: rms swing 16.97");
     }
 
     @Test
@@ -202,6 +341,26 @@ class CaptureTest {
 
     private static double current(double time) {
         return sine(time, 0.1, 1, 0.3) + sine(time, 0.02, 3, 0.9);
+    }
+
+    private WaveformFile rows(IntStream numbers, double step) {
+        return table(numbers, step, "%.6f");
+    }
+
+    /** The lamp at chosen points, a little off the zero crossing. */
+    private WaveformFile table(IntStream numbers, double step, String timeForm) {
+        StringBuilder text = new StringBuilder("time,voltage (V),current (A)\n");
+        numbers.forEach(k -> text.append(String.format(
+                Locale.ROOT,
+                timeForm + ",%.9e,%.9e%n",
+                k * step,
+                sine(k * step + 3e-4, 325, 1, 0),
+                current(k * step + 3e-4))));
+        try {
+            return WaveformFile.open(Files.writeString(folder.resolve("scope.csv"), text));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private WaveformFile lamp(String header, double gain) {

@@ -8,12 +8,16 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.Locale;
 import lampproof.fault.UserFault;
 import lampproof.simulator.Simulator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandsTest {
 
@@ -149,6 +153,104 @@ class CommandsTest {
         assertThat(err.toString())
                 .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, dimmed, "
                         + "open-string, shorted-string, surge, noise, power-up; did you mean mains?\n");
+    }
+
+    /** A run that fails may leave a table that looks whole, or one of the run before. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    Error: no such vector nope | crest.log: the circuit has no vector nope that the deck asks for
+                    run simulation(s) aborted | crest.log: the run was aborted
+                    """)
+    void checkGivesNoVerdictOnATableWhoseLogTellsOfAFailure(String line, String reason) throws IOException {
+        run("deck", spec.toString(), "-o", run.toString());
+        Files.writeString(run.resolve("crest.csv"), "time gate_voltage\n0 1\n1e-3 1\n");
+        Files.writeString(run.resolve("crest.log"), line + "\n");
+        assertThat(run("check", run.toString())).isEqualTo(3);
+        assertThat(out.toString()).contains(reason);
+    }
+
+    @Test
+    void checkTellsAtWhichNodeACutRunStopped() throws IOException {
+        run("deck", spec.toString(), "-o", run.toString());
+        Files.writeString(run.resolve("crest.csv"), "time gate_voltage\n0 1\n5e-5 1\n");
+        Files.writeString(
+                run.resolve("crest.log"),
+                "doAnalyses: TRAN:  Timestep too small; time = 5e-05, timestep = 1.25e-18: trouble with node \"b\"\n"
+                        + "run simulation(s) aborted\n");
+        assertThat(run("check", run.toString())).isEqualTo(3);
+        assertThat(out.toString())
+                .containsPattern(
+                        "crest\\.log: timestep too small at node b, stopped at 50\\.0 us of \\d+ us \\([0-9.]+ %\\)");
+    }
+
+    /** A deck that was run by hand writes no log: the one that is left tells of another run. */
+    @Test
+    void aLogThatIsOlderThanTheTableIsNotHeldAgainstIt() throws IOException {
+        run("deck", spec.toString(), "-o", run.toString());
+        Path log = Files.writeString(run.resolve("crest.log"), "run simulation(s) aborted\n");
+        Files.setLastModifiedTime(log, FileTime.fromMillis(0));
+        Files.writeString(run.resolve("crest.csv"), "time gate_voltage\n0 1\n5e-5 1\n");
+        assertThat(run("check", run.toString())).isEqualTo(3);
+        assertThat(out.toString())
+                .contains("incomplete: the record ends at 50.0 ")
+                .doesNotContain("crest.log");
+    }
+
+    @Test
+    void aWaveformOlderThanItsDeckIsRemarked() throws IOException {
+        run("deck", spec.toString(), "-o", run.toString());
+        Path old = Files.writeString(folder.resolve("old.csv"), "time gate_voltage\n0 1\n5e-5 1\n");
+        Files.setLastModifiedTime(old, FileTime.fromMillis(1000));
+        run("check", run.toString(), "--wave", "crest=" + old);
+        assertThat(err.toString()).isEqualTo(old + ": older than crest.cir, so of an earlier deck or of none\n");
+    }
+
+    /** By default a simulator writes no names, and the time in front of every vector. */
+    @Test
+    void aTableWithoutNamesTakesThoseThatTheDeckWrites() throws IOException {
+        run("deck", spec.toString(), "-o", run.toString());
+        Files.writeString(run.resolve("crest.csv"), ("0 1 ".repeat(15) + "\n") + ("1e-5 1 ".repeat(15) + "\n"));
+        run("check", run.toString());
+        assertThat(out.toString())
+                .contains("incomplete: the record ends at 10.0 ")
+                .doesNotContain("no such signal");
+    }
+
+    @Test
+    void theRunOfATableOfSeveralIsSaidByItsNumber() throws IOException {
+        Path table = Files.writeString(folder.resolve("steps.csv"), sine(1) + sine(2).replaceFirst("time.*\n", ""));
+        assertThat(run("measure", table.toString())).isEqualTo(3);
+        assertThat(run("measure", table.toString(), "--run", "2")).isZero();
+        assertThat(out.toString()).containsPattern("line\\.current\\.peak +2\\.000 A");
+        assertThat(run("measure", table.toString(), "--run", "0")).isEqualTo(2);
+    }
+
+    @Test
+    void theDecimalMarkIsSaidWhereATableLeavesItOpen() throws IOException {
+        Path table = Files.writeString(
+                folder.resolve("open.csv"), "time;line current\n0;1.000\n1;2.000\n2;1.000\n3;2.000\n");
+        assertThat(run("measure", table.toString())).isEqualTo(3);
+        run("measure", table.toString(), "--decimal", "point");
+        assertThat(out.toString()).containsPattern("line\\.current\\.peak +2\\.000 A");
+        out.getBuffer().setLength(0);
+        run("measure", table.toString(), "--decimal", "comma");
+        assertThat(out.toString()).containsPattern("line\\.current\\.peak +2\\.000 kA");
+    }
+
+    @Test
+    void aTableOfWhichNothingCanBeMeasuredGivesNoVerdict() throws IOException {
+        Path table = Files.writeString(folder.resolve("slow.csv"), "time,mains voltage\n0,1\n5e-3,2\n1e-2,1\n");
+        assertThat(run("measure", table.toString())).isEqualTo(3);
+        assertThat(out.toString()).containsPattern("line\\.voltage\\.rms +none");
+    }
+
+    /** Three line periods of a current of a crest [A]. */
+    private static String sine(double crest) {
+        StringBuilder text = new StringBuilder("time,line current\n");
+        for (int k = 0; k <= 600; k++) {
+            text.append(String.format(Locale.ROOT, "%.4f,%.9e%n", k * 1e-4, crest * Math.sin(2 * Math.PI * k / 200)));
+        }
+        return text.toString();
     }
 
     @Test

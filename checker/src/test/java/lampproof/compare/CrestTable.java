@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lampproof.design.Control;
 import lampproof.design.Driver;
@@ -42,9 +43,19 @@ final class CrestTable {
     private static final Rectifier DIODE = new Rectifier(1e-9, 1.8, 0);
 
     int cycles = 30;
+
+    /** A cycle of which every row is missing. */
+    int missing = -1;
+
     int steps = 20;
+    double timeFactor = 1;
+    double timeOffset;
     double lineGain = 1;
     double diodeGain = 1;
+
+    /** Probes that are turned round. */
+    Set<Probe> turned = Set.of();
+
     double outputDrift;
 
     /** What the switch current has too much and too little in turns, one point each [A]. */
@@ -103,6 +114,9 @@ final class CrestTable {
                         .collect(Collectors.joining(" "))
                 + "\n");
         for (int cycle = 0; cycle < cycles; cycle++) {
+            if (cycle == missing) {
+                continue;
+            }
             half(text, cycle * PERIOD, true);
             half(text, cycle * PERIOD + HALF, false);
         }
@@ -139,7 +153,8 @@ final class CrestTable {
         values.put(Probe.OUTPUT_VOLTAGE, output);
         values.put(Probe.STRING_CURRENT, 0.25);
         values.put(Probe.GATE_VOLTAGE, on ? 1.0 : 0.0);
-        text.append(String.format(Locale.ROOT, "%.12e", time));
+        turned.forEach(probe -> values.compute(probe, (each, value) -> -value));
+        text.append(String.format(Locale.ROOT, "%.12e", timeFactor * time + timeOffset));
         values.values().forEach(value -> text.append(String.format(Locale.ROOT, " %.12e", value)));
         text.append("\n");
     }

@@ -7,15 +7,19 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Figure;
 import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Prediction;
+import lampproof.prediction.Probe;
 import lampproof.prediction.Tolerance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class DeckComparisonTest {
 
@@ -88,6 +92,29 @@ class DeckComparisonTest {
     }
 
     @Test
+    void aRecordThatLacksItsLastStepIsNotToldAsAHundredPerCent() {
+        DeckVerdict verdict = DeckComparison.of(
+                DeckKind.CREST, byHand(), CrestTable.driver(), table.file(folder), table.stopTime() * 1.0001);
+        assertRefused(verdict, "incomplete: the record ends at 600 µs of 600 µs (99.9 %)");
+    }
+
+    @Test
+    void timesThatAreMicrosecondsUnderAPlainTitleDoNotFitTheDeck() {
+        table.timeFactor = 1e6;
+        assertRefused(
+                verdict(),
+                "the record ends at 600 s, the deck at 600 µs: of another deck, shifted, or its times in another unit?");
+    }
+
+    @Test
+    void aRecordThatIsShiftedPastTheStopTimeGivesNoVerdict() {
+        table.timeOffset = 1e-3;
+        assertRefused(
+                verdict(),
+                "the record ends at 1.60 ms, the deck at 600 µs: of another deck, shifted, or its times in another unit?");
+    }
+
+    @Test
     void tooFewSwitchingPeriodsGiveNoVerdict() {
         table.cycles = 6;
         assertRefused(verdict(), "the record holds 4 whole switching periods, at least 10 are needed");
@@ -107,6 +134,25 @@ class DeckComparisonTest {
         assertRefused(verdict(), "no power flows in from the line (-50.0 W): a probe turned round?");
     }
 
+    /** At the crest the books of energy close without the string. */
+    @Test
+    void aStringProbeTurnedRoundGivesNoVerdict() {
+        table.turned = Set.of(Probe.STRING_CURRENT);
+        assertRefused(
+                verdict(),
+                "string.current is -250 mA in the mean, but a lamp at work has it above zero: a probe turned round?");
+    }
+
+    /** Two probes of one part turned round leave its power as it is. */
+    @ParameterizedTest
+    @CsvSource({"OUTPUT_VOLTAGE,DIODE_CURRENT", "INDUCTOR_VOLTAGE,INDUCTOR_CURRENT", "SWITCH_VOLTAGE,SWITCH_CURRENT"})
+    void bothProbesOfAPartTurnedRoundGiveNoVerdict(Probe one, Probe other) {
+        table.turned = Set.of(one, other);
+        assertThat(verdict().verdicts())
+                .extracting(Verdict::reason)
+                .allMatch(reason -> reason.endsWith("a probe turned round?"));
+    }
+
     @Test
     void aStepThatIsTooCoarseGivesNoVerdict() {
         table.steps = 4;
@@ -114,6 +160,15 @@ class DeckComparisonTest {
                 verdict(),
                 "too coarse: 8 steps in a switching cycle (at least 20), 4 of them in the on-time of 10.0 µs "
                         + "(at least 10)");
+    }
+
+    /** By hand: of the last 20 periods one lasts 40 us. */
+    @Test
+    void aSwitchingCycleWhoseRowsAreMissingGivesNoVerdict() {
+        table.missing = 20;
+        assertRefused(
+                verdict(),
+                "too coarse: a step of 20.0 µs, a switching cycle lasts 21.0 µs (at most a quarter): are rows missing?");
     }
 
     /** By hand: 19 turns in each of 20 cycles, among 841 steps, the vertical edges counted. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntPredicate;
 import lampproof.design.Driver;
 import lampproof.design.Line;
 import lampproof.prediction.Corner;
@@ -32,6 +33,8 @@ class InstrumentComparisonTest {
     private double gain = 1;
     private double decay;
     private int pointsPerPeriod = 400;
+    private IntPredicate kept = row -> true;
+    private double dip = 1;
 
     @Test
     void whatIsMappedIsComparedWithinTheTolerancesOfInstruments() {
@@ -89,6 +92,28 @@ class InstrumentComparisonTest {
         assertThat(verdict("line.power.mean", POWER).reason()).startsWith("not steady: line current rms ");
     }
 
+    @Test
+    void aDipBetweenSoundPeriodsGivesNoVerdict() {
+        dip = 0.4;
+        assertThat(verdict("line.power.mean", POWER).reason())
+                .startsWith("not steady: line voltage rms 92.0 V in line period 2, 230 V in the last (limit 5 %)");
+    }
+
+    @Test
+    void aHoleInTheRecordGivesNoVerdict() {
+        kept = row -> row < 300 || row > 600;
+        assertThat(verdict("line.power.mean", POWER).reason())
+                .startsWith("no sample from 14.97")
+                .endsWith(", step 50.1 µs elsewhere");
+    }
+
+    @Test
+    void aMeanOfTooFewPointsIsNotCompared() {
+        pointsPerPeriod = 6;
+        assertThat(verdict("line.power.mean", POWER).reason())
+                .isEqualTo("the table has too few points in a line period");
+    }
+
     private Verdict verdict(String name, double predicted) {
         return verdict(prediction(name, predicted));
     }
@@ -112,7 +137,8 @@ class InstrumentComparisonTest {
     }
 
     private Waveforms table() {
-        DoubleUnaryOperator voltage = t -> 230 * Math.sqrt(2) * Math.sin(2 * Math.PI * LINE * t);
+        DoubleUnaryOperator voltage =
+                t -> (t > 1 / LINE && t < 2 / LINE ? dip : 1) * 230 * Math.sqrt(2) * Math.sin(2 * Math.PI * LINE * t);
         DoubleUnaryOperator current =
                 t -> gain * Math.exp(-decay * t) * POWER / 230 * Math.sqrt(2) * Math.sin(2 * Math.PI * LINE * t);
         return new Waveforms() {
@@ -126,6 +152,9 @@ class InstrumentComparisonTest {
                 BlockWriter writer = new BlockWriter(names.size(), sink);
                 for (int row = 0; row <= 3 * pointsPerPeriod; row++) {
                     double time = row / LINE / pointsPerPeriod;
+                    if (!kept.test(row)) {
+                        continue;
+                    }
                     writer.row(
                             time,
                             names.stream()

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
@@ -85,6 +86,17 @@ public record Netlist(
     /** The analyses that the deck asks for, by directive or by command. */
     public List<Analysis> analyses() {
         return Analysis.of(directives, commands);
+    }
+
+    /** The vectors that the deck writes to a table of a name, in order; empty when it writes none. */
+    public List<String> written(String table) {
+        return commands.stream()
+                .filter(command -> command.isOneOf(Set.of("wrdata")))
+                .map(command -> command.arguments().stream().map(Word::text).toList())
+                .filter(words -> !words.isEmpty() && words.get(0).equals(table))
+                .findFirst()
+                .map(words -> words.subList(1, words.size()))
+                .orElse(List.of());
     }
 
     /** Whether some analysis starts from the operating point; also true where there is no analysis. */
