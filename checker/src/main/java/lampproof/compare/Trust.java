@@ -99,7 +99,8 @@ final class Trust {
             return TrustCheck.failed(
                     "energy", "no power flows in from the line (" + power + "): a probe turned round?");
         }
-        return reversed().orElseGet(() -> closes(taken, 1, "W", "from the line"));
+        TrustCheck books = closes(taken, 1, "W", "from the line");
+        return books.passed() ? reversed().orElse(books) : books;
     }
 
     /** A probe whose mean is negative where the circuit lets it only be positive; the books may close without it. */

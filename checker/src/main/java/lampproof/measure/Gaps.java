@@ -42,8 +42,8 @@ public record Gaps(double step, Span widest, double lost, long count, long early
             return Optional.of(missing() + ": bridged by straight lines");
         }
         return early > 0
-                ? Optional.of("rows follow each other too early in " + early + " places, step "
-                        + Engineering.rounded(step, "s") + " elsewhere: doubled?")
+                ? Optional.of("rows follow each other too early in " + early + (early == 1 ? " place" : " places")
+                        + ", step " + Engineering.rounded(step, "s") + " elsewhere: doubled?")
                 : Optional.empty();
     }
 

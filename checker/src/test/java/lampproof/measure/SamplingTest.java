@@ -30,7 +30,7 @@ class SamplingTest {
         Sampling sampling = sampling(DoubleStream.concat(every(1e-3, 0, 77), every(1e-3, 77, 200)));
         assertThat(sampling.between()).isEqualTo(Between.SAMPLED);
         assertThat(sampling.gaps().remark())
-                .hasValue("rows follow each other too early in 1 places, step 1.00 ms elsewhere: doubled?");
+                .hasValue("rows follow each other too early in 1 place, step 1.00 ms elsewhere: doubled?");
     }
 
     @Test
