@@ -32,7 +32,8 @@ final class HeaderSearch {
             return aboveUnits(nearest, cells);
         }
         HeadLine line = block.lastTitled().map(this::namesOfUnits).orElse(nearest);
-        return titled(line, units(block.between(line)));
+        return titled(
+                line, units(block.between(line).stream().filter(l -> !labels(l)).toList()));
     }
 
     /** The line above a row of units that looks like names because seconds are among them. */
@@ -54,6 +55,11 @@ final class HeaderSearch {
         Optional<HeadLine> names = block.above(line.number() - 1)
                 .filter(above -> block.names(above).size() == block.columns());
         return titled(names.orElse(line), units);
+    }
+
+    /** Whether a line below the names says of itself that it holds what the user called the channels. */
+    private boolean labels(HeadLine line) {
+        return block.names(line).get(0).equalsIgnoreCase("label");
     }
 
     /** The units between names and numbers, when there is a row of them; anything else there is a damaged row. */

@@ -11,7 +11,7 @@ import lampproof.fault.UserFault;
 final class LineReader {
 
     /** Words of a sentence, a comment or a statistic. */
-    private static final Pattern WORDS = Pattern.compile("(#|%|//)?\\s*\\p{L}{3}.*|#.*");
+    private static final Pattern WORDS = Pattern.compile("(#|%|//)?\\s*\\p{L}{3}.*");
 
     private final TableLayout layout;
     private final TableCells cells;

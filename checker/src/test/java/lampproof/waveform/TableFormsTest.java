@@ -166,6 +166,12 @@ class TableFormsTest {
                         .endsWith("' is not known, taken as 1"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"TIME,CH1,CH2\nLabel,Mains,Clamp\n", "TIME,CH1,CH2\n(s),(V),(A)\nLabel,Mains,Clamp\n"})
+    void labelsOfTheChannelsAreNoUnits(String head) {
+        assertThat(rows(head + "0,1,2\n1,3,4\n", "CH2").get(1)).containsExactly(1, 4);
+    }
+
     @Test
     void startAndStepOfACountedRecordAreNoUnits() {
         String text = "X,CH1,Start,Increment,\nSequence,Volt,-6e-3,1e-3\n1,2,,\n2,3,,\n";
