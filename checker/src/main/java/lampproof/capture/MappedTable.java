@@ -8,7 +8,6 @@ import lampproof.fault.UserFault;
 import lampproof.spec.Nearest;
 import lampproof.waveform.BlockSink;
 import lampproof.waveform.Reading;
-import lampproof.waveform.Signal;
 import lampproof.waveform.Span;
 import lampproof.waveform.WaveformFile;
 import lampproof.waveform.Waveforms;
@@ -118,7 +117,7 @@ public final class MappedTable implements Waveforms {
     }
 
     private static Finding missing(WaveformFile file, Mapping mapping) {
-        List<String> names = file.signals().stream().map(Signal::name).toList();
+        List<String> names = file.signals().stream().map(file::call).toList();
         String next = Nearest.to(mapping.column(), names)
                 .map(near -> "did you mean '" + near + "'?")
                 .orElse("");

@@ -17,11 +17,13 @@ import lampproof.waveform.WaveformFile;
  */
 public final class Recognition {
 
+    private final WaveformFile file;
     private final List<Signal> signals;
     private final List<Mapping> found = new ArrayList<>();
 
-    private Recognition(List<Signal> signals) {
-        this.signals = signals;
+    private Recognition(WaveformFile file) {
+        this.file = file;
+        signals = file.signals();
     }
 
     /**
@@ -30,7 +32,7 @@ public final class Recognition {
      * @throws UserFault when it is not clear which column is which
      */
     public static List<Mapping> of(WaveformFile file) {
-        Recognition recognition = new Recognition(file.signals());
+        Recognition recognition = new Recognition(file);
         recognition.recognise();
         if (recognition.found.isEmpty()) {
             throw recognition.unclear("what the columns show cannot be told");
@@ -40,10 +42,10 @@ public final class Recognition {
 
     private void recognise() {
         for (Quantity quantity : Quantity.values()) {
-            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), signal.name())));
+            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), file.call(signal))));
         }
         if (found.isEmpty() && signals.size() == 1 && !electric(signals.get(0))) {
-            found.add(Mapping.plain(Quantity.LIGHT.word(), signals.get(0).name()));
+            found.add(Mapping.plain(Quantity.LIGHT.word(), file.call(signals.get(0))));
         }
     }
 
@@ -75,12 +77,8 @@ public final class Recognition {
     }
 
     private UserFault unclear(String what) {
-        String names = signals.stream().map(Signal::name).collect(Collectors.joining(", "));
+        String names = signals.stream().map(file::call).collect(Collectors.joining(", "));
         return UserFault.badInput(new Finding(
-                what,
-                "",
-                names,
-                "",
-                "say it, as in --map line.voltage='" + signals.get(0).name() + "'"));
+                what, "", names, "", "say it, as in --map line.voltage='" + file.call(signals.get(0)) + "'"));
     }
 }

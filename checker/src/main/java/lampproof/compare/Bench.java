@@ -250,7 +250,7 @@ final class Bench {
         return end.squareTimes(1).minus(start.squareTimes(1)).times(1 / window.length());
     }
 
-    private Channel reversed(Probe probe) {
+    Channel reversed(Probe probe) {
         return pass.channel(probe.column(), -1);
     }
 }

@@ -124,7 +124,8 @@ public final class DeckComparison {
         Map<Prediction, Taking> takings = new LinkedHashMap<>();
         for (Prediction prediction : DeckVerdict.settled(deck, predictions)) {
             String figure = prediction.figure().name();
-            takings.put(prediction, FigureTable.take(figure, bench).orElse(() -> unmeasured(figure)));
+            Taking taking = FigureTable.take(figure, bench).orElse(() -> unmeasured(figure));
+            takings.put(prediction, SpikeNote.noted(taking, prediction, bench));
         }
         return takings;
     }

@@ -99,7 +99,7 @@ final class Faults {
                 place,
                 "time goes back from " + Engineering.exact(before, "s") + " to " + Engineering.exact(now, "s")
                         + ": a second run starts here",
-                "say which run to read");
+                "say which one to read with --run");
     }
 
     UserFault copiesDiffer(String place) {

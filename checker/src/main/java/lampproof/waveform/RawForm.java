@@ -106,7 +106,7 @@ final class RawForm implements Form {
                 if (plot.transientRecord() && run == number) {
                     values.read(chosen, rows);
                 } else if (plot.transientRecord() && rows.onlyRun()) {
-                    throw faults.whole("holds several transient plots", "say which run to read");
+                    throw faults.whole("holds several transient plots", "say which one to read with --run");
                 } else {
                     values.skip();
                     if (plot.transientRecord()) {

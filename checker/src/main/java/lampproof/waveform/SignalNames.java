@@ -36,9 +36,14 @@ final class SignalNames {
                 .orElse(List.of());
     }
 
-    /** The names of all signals, in the order of the file. */
+    /** What finds a signal alone: its name, or its column where the name finds others too. */
+    String call(Signal signal) {
+        return find(signal.name()).size() == 1 ? signal.name() : place(signal);
+    }
+
+    /** What finds each signal, in the order of the file. */
     String listed() {
-        return String.join(", ", signals.stream().map(Signal::name).toList());
+        return String.join(", ", signals.stream().map(this::call).toList());
     }
 
     /** A signal by its place in the file, counted from 1. */

@@ -84,7 +84,7 @@ final class TableNumbers {
                 ? faults.at(
                         place,
                         "'" + marked.get(0) + "' may be written with a decimal point or a decimal comma",
-                        "say which")
+                        "say which with --decimal")
                 : faults.at(place, "decimal points and decimal commas are mixed", "");
     }
 

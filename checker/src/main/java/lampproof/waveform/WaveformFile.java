@@ -70,6 +70,11 @@ public final class WaveformFile implements Waveforms {
         return form.signals();
     }
 
+    /** What finds a signal of this file alone: its name, or its column where the name finds others too. */
+    public String call(Signal signal) {
+        return new SignalNames(form.signals()).call(signal);
+    }
+
     /**
      * The signal of a name; letter case and blanks do not count.
      *

@@ -331,6 +331,17 @@ class CaptureTest {
     }
 
     @Test
+    void columnsOfOneNameAreCalledByTheirPlaces() {
+        WaveformFile file = ScopeTable.file(folder, "Second,Value,Value", t -> sine(t, 325, 1, 0), t -> current(t));
+        assertThatThrownBy(() -> Recognition.of(file))
+                .hasMessageEndingWith("found 'column 2, column 3'; say it, as in --map line.voltage='column 2'");
+        assertThatThrownBy(() -> report(file, "line.voltage=Value"))
+                .hasMessageContaining("allowed: column 2, column 3");
+        CaptureReport report = report(file, "line.voltage=column 2,line.current=column 3");
+        assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
+    }
+
+    @Test
     void aColumnThatIsNotThereIsToldWithItsNearest() {
         WaveformFile file = ScopeTable.file(folder, "time,CH1,CH2", t -> 1, t -> 2);
         assertThatThrownBy(() -> report(file, "light=CH22"))

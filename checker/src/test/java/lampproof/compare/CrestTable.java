@@ -64,6 +64,9 @@ final class CrestTable {
     /** What every fourth point of the switch current has too much [A]. */
     double spikes;
 
+    /** What the switch voltage has too much at one point of each blocking time [V]. */
+    double nodeSpike;
+
     String lastCell = "";
 
     static Driver driver() {
@@ -146,7 +149,7 @@ final class CrestTable {
         values.put(Probe.BUS_VOLTAGE, 100.0);
         values.put(Probe.INDUCTOR_VOLTAGE, on ? 100 : 100 - output);
         values.put(Probe.INDUCTOR_CURRENT, current);
-        values.put(Probe.SWITCH_VOLTAGE, on ? 0 : output);
+        values.put(Probe.SWITCH_VOLTAGE, on ? 0 : output + (step == 10 ? nodeSpike : 0));
         values.put(Probe.SWITCH_CURRENT, on ? current + error(step) : 0);
         values.put(Probe.DIODE_VOLTAGE, on ? -output : 0);
         values.put(Probe.DIODE_CURRENT, on ? 0 : diodeGain * current);

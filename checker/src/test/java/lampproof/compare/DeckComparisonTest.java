@@ -84,6 +84,18 @@ class DeckComparisonTest {
         assertThat(verdict.deviation().orElseThrow()).isCloseTo(-100 * 0.05 / 1.05, within(1e-9));
     }
 
+    /** Straight lines 0.5 us long go up by 100 V and down again: nine tenths of both lie above 1.05 times 200 V. */
+    @Test
+    void aSpikeOnThePlateauIsToldRawAndWithItsWidth() {
+        table.nodeSpike = 100;
+        Verdict verdict = verdict(List.of(prediction("switch.voltage.peak", 200)))
+                .verdicts()
+                .get(0);
+        assertThat(verdict.simulated().orElseThrow()).isCloseTo(300, within(1e-9));
+        assertThat(verdict.note())
+                .startsWith("above 210 V for 900 ns, peak on a single point: step too coarse to know");
+    }
+
     @Test
     void aRecordCutShortGivesNoVerdict() {
         DeckVerdict verdict =

@@ -164,7 +164,7 @@ class RawFileTest {
         byte[] longer = head("real", "3", "6", "time a b").getBytes(StandardCharsets.US_ASCII);
         byte[] file = join(join(run, doubles(3, 4)), join(longer, doubles(3, 6)));
         assertThatThrownBy(() -> read(file, "a"))
-                .hasMessage("wave.raw: holds several transient plots; say which run to read");
+                .hasMessage("wave.raw: holds several transient plots; say which one to read with --run");
         write(file);
         assertThat(second(Hints.NONE.withRun(2)).rows()).isEqualTo(6);
         assertThat(second(Hints.NONE.withRun(1)).rows()).isEqualTo(4);
@@ -178,7 +178,7 @@ class RawFileTest {
         byte[] file = join(head, join(doubles(2, 3), doubles(2, 3)));
         assertThatThrownBy(() -> read(file, "a"))
                 .hasMessage("wave.raw, row 4: time goes back from 2 µs to 0 s: a second run starts here;"
-                        + " say which run to read");
+                        + " say which one to read with --run");
         assertThat(second(Hints.NONE.withRun(2)).rows()).isEqualTo(3);
     }
 

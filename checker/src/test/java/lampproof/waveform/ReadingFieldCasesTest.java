@@ -133,7 +133,7 @@ class ReadingFieldCasesTest {
         assertThat(rows.get(2)[0]).isEqualTo(3e-5);
         fails(
                 "t;v\n1;1.000\n2;2.000\n",
-                "wave.txt, line 2: '1.000' may be written with a decimal point or a decimal comma; say which");
+                "wave.txt, line 2: '1.000' may be written with a decimal point or a decimal comma; say which with --decimal");
         read(open("t;v\n1;1.234,5\n2;2.000\n", Hints.NONE), "v");
         assertThat(rows).extracting(r -> r[1]).containsExactly(1234.5, 2000.0);
     }

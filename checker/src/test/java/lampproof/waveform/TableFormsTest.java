@@ -454,7 +454,7 @@ class TableFormsTest {
         String text = "TIME,V(OUT)\n0,1\n1,2\n2,3\n0,4\n1,5\n";
         assertThatThrownBy(() -> rows(text, "v(out)"))
                 .hasMessage("wave.txt, line 5: time goes back from 2 s to 0 s: a second run starts here;"
-                        + " say which run to read");
+                        + " say which one to read with --run");
         assertThat(rows(text, Hints.NONE.withRun(2), "v(out)"))
                 .extracting(r -> r[1])
                 .containsExactly(4.0, 5.0);

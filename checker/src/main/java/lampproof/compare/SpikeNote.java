@@ -1,0 +1,42 @@
+package lampproof.compare;
+
+import java.util.Map;
+import java.util.function.Function;
+import lampproof.measure.Channel;
+import lampproof.measure.Measured;
+import lampproof.measure.SpikeWidth;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.Probe;
+import lampproof.waveform.Engineering;
+
+/**
+ * How long the peak of a blocking voltage stays above its plateau, which is what the prediction tells: nothing is filtered,
+ * and the reader knows how much of the peak to believe.
+ */
+final class SpikeNote {
+
+    private static final Map<String, Function<Bench, Channel>> BLOCKING = Map.of(
+            "switch.voltage.peak", bench -> bench.channel(Probe.SWITCH_VOLTAGE),
+            "diode.voltage.peak", bench -> bench.reversed(Probe.DIODE_VOLTAGE));
+
+    private SpikeNote() {}
+
+    /** The peak with that note, where it is one of a blocking voltage with a spike. */
+    static Taking noted(Taking peak, Prediction prediction, Bench bench) {
+        Function<Bench, Channel> blocking = BLOCKING.get(prediction.figure().name());
+        if (blocking == null) {
+            return peak;
+        }
+        double level = SpikeWidth.ABOVE_PLATEAU * prediction.value();
+        SpikeWidth spike = bench.pass().add(new SpikeWidth(bench.window(), blocking.apply(bench), level));
+        return () -> peak.result().noted(text(level, spike.result()));
+    }
+
+    private static String text(double level, Measured spike) {
+        if (!spike.present()) {
+            return "";
+        }
+        String width = "above " + Engineering.rounded(level, "V") + " for " + Engineering.rounded(spike.value(), "s");
+        return spike.note().isEmpty() ? width : width + ", " + spike.note();
+    }
+}
