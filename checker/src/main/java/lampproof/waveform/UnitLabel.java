@@ -16,8 +16,10 @@ import java.util.regex.Pattern;
  */
 record UnitLabel(String title, String name, Unit unit) {
 
-    private static final Pattern BRACKETED = Pattern.compile(
-            "(?<name>.+?)(?<gap>\\s*)(?<open>[(\\[<{])\\s*(?<unit>[^()\\[\\]<>{}]+?)\\s*[)\\]>}](?<rest>\\s+.*)?");
+    private static final String BRACKETS =
+            "(?<gap>\\s*)(?<open>[(\\[<{])\\s*(?<unit>[^()\\[\\]<>{}]+?)\\s*[)\\]>}](?<rest>\\s+.*)?";
+    private static final Pattern FIRST_BRACKETS = Pattern.compile("(?<name>.+?)" + BRACKETS);
+    private static final Pattern LAST_BRACKETS = Pattern.compile("(?<name>.+)" + BRACKETS);
     private static final Pattern TAILED = Pattern.compile(
             "(?:in\\s+|(?<name>.+?)(?<mark>_|\\s*/\\s*|\\s+in\\s+|\\s*,\\s*|\\s+|-))(?<unit>[^\\s_/,-]+)");
     private static final Pattern GLUED = Pattern.compile("(?<name>[iuvpIUVP])(?<unit>[uµmk][AVW])");
@@ -38,9 +40,13 @@ record UnitLabel(String title, String name, Unit unit) {
 
     /** Takes a title apart. */
     static UnitLabel of(String title) {
-        Matcher bracketed = BRACKETED.matcher(title);
-        if (bracketed.matches()) {
-            return bracketed(title, bracketed);
+        Matcher last = LAST_BRACKETS.matcher(title);
+        if (last.matches() && Unit.of(last.group("unit")).known()) {
+            return bracketed(title, last);
+        }
+        Matcher first = FIRST_BRACKETS.matcher(title);
+        if (first.matches()) {
+            return bracketed(title, first);
         }
         Matcher tailed = TAILED.matcher(title);
         if (tailed.matches()) {

@@ -92,7 +92,7 @@ class DeckComparisonTest {
                 .verdicts()
                 .get(0);
         assertThat(verdict.simulated().orElseThrow()).isCloseTo(300, within(1e-9));
-        assertThat(verdict.note())
+        assertThat(verdict.reason())
                 .startsWith("above 210 V for 900 ns, peak on a single point: step too coarse to know");
     }
 
