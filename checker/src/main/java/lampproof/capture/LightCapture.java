@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lampproof.measure.Channel;
-import lampproof.measure.Clipping;
+import lampproof.measure.Extremes;
 import lampproof.measure.FlickerIndex;
 import lampproof.measure.FlickerPercent;
 import lampproof.measure.FundamentalFrequency;
@@ -56,7 +56,7 @@ final class LightCapture {
     private final Mean mean;
     private final PeriodMeans means;
     private final PeriodRms swings;
-    private final Clipping clipping;
+    private final Extremes extremes;
     private final FlickerPercent percent;
     private final FlickerIndex index;
 
@@ -79,7 +79,7 @@ final class LightCapture {
         mean = pass.add(new Mean(window, light));
         means = pass.add(new PeriodMeans(stretches(), light));
         swings = pass.add(new PeriodRms(stretches(), light));
-        clipping = pass.add(new Clipping(window, light, false));
+        extremes = pass.add(new Extremes(window, light));
         percent = pass.add(new FlickerPercent(window, light, running));
         index = pass.add(new FlickerIndex(window, light, running));
     }
@@ -87,7 +87,7 @@ final class LightCapture {
     /** The figures, once the pass is over. */
     CaptureSection section() {
         remarkUnsteady();
-        clipping.remark(quantity).ifPresent(remarks::add);
+        LineQuantity.clipped(extremes.clippedAbove(), quantity).ifPresent(remarks::add);
         String smoothed = "running mean of " + Engineering.rounded(running, "s");
         List<CaptureFigure> figures = List.of(
                 new CaptureFigure(quantity + ".mean", quantity.equals("light") ? "1" : "A", mean.result()),

@@ -2,58 +2,43 @@ package lampproof.capture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import lampproof.measure.Channel;
-import lampproof.measure.Clipping;
+import java.util.stream.Stream;
 import lampproof.measure.DisplacementFactor;
 import lampproof.measure.Harmonics;
 import lampproof.measure.LineWindow;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
 import lampproof.measure.MeasuringPass;
-import lampproof.measure.Peak;
-import lampproof.measure.PeakPoint;
-import lampproof.measure.PeriodRms;
 import lampproof.measure.PhaseMeans;
 import lampproof.measure.PowerFactor;
-import lampproof.measure.RootMeanSquare;
 import lampproof.measure.Sampling;
 import lampproof.measure.TotalHarmonicDistortion;
-import lampproof.measure.Trough;
 import lampproof.measure.Window;
-import lampproof.waveform.Engineering;
 import lampproof.waveform.Span;
 
 /** Line voltage and current, or one of them, over the whole line periods of a stretch of time. */
 final class LineCapture {
 
-    private static final double STEADY = 0.05;
     private static final int PARTS = 360;
     private static final String TOO_FEW = "too few points in a line period";
 
-    /** What swings by less than this share of its peak is direct. */
-    private static final double DIRECT = 0.1;
-
-    private final Sampling sampling;
+    private final MappedTable table;
+    private final MeasuringPass pass;
     private final List<String> remarks;
-    private final boolean voltage;
-    private final boolean current;
 
     /** Whether the points do not follow the periods of the line; they then may not even tell that it is direct. */
     private final boolean coarse;
 
     private final Measured frequency;
     private final Window window;
-    private final MeasuringPass pass;
+    private final Window record;
     private final int highestOrder;
-    private final Harmonics ofVoltage;
-    private final Harmonics ofCurrent;
-    private final RootMeanSquare rmsVoltage;
-    private final RootMeanSquare rmsCurrent;
-    private final Runnable basics;
-    private final LineFlow flow;
-    private final Peak highest;
-    private final Trough lowest;
+    private final Optional<LineQuantity> voltage;
+    private final Optional<LineQuantity> current;
+    private final Optional<MeanProduct> power;
+    private final Optional<LineFlow> flow;
     private final List<CaptureFigure> figures = new ArrayList<>();
 
     /**
@@ -62,140 +47,76 @@ final class LineCapture {
      * @param remarks takes what the user should know
      */
     LineCapture(MappedTable table, Survey survey, Span span, MeasuringPass pass, List<String> remarks) {
-        sampling = survey.sampling();
+        this.table = table;
         this.pass = pass;
         this.remarks = remarks;
-        voltage = table.has(Quantity.LINE_VOLTAGE.word());
-        current = table.has(Quantity.LINE_CURRENT.word());
-        Measured found = survey.frequency((voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT).word());
+        Sampling sampling = survey.sampling();
+        Measured found = survey.frequency(leading().word());
         coarse = !sampling.follows(found.present() ? found.value() : Survey.LOWEST_LINE);
         frequency = coarse ? Measured.absent(TOO_FEW) : found;
         window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
+        record = Window.of(sampling.span());
         highestOrder = frequency.present()
                 ? (int) Math.min(Harmonics.HIGHEST_ORDER, Math.rint(sampling.rate() / frequency.value() / 2) - 1)
                 : 0;
-        Channel leading = channel(voltage ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT);
-        highest = pass.add(new Peak(window, leading));
-        lowest = pass.add(new Trough(window, leading));
-        ofVoltage = voltage ? spectrum(Quantity.LINE_VOLTAGE) : null;
-        ofCurrent = current ? spectrum(Quantity.LINE_CURRENT) : null;
-        rmsVoltage = voltage ? rms(Quantity.LINE_VOLTAGE) : null;
-        rmsCurrent = current ? rms(Quantity.LINE_CURRENT) : null;
-        basics = basics();
-        flow = voltage && current ? flow() : null;
+        voltage = quantity(Quantity.LINE_VOLTAGE);
+        current = quantity(Quantity.LINE_CURRENT);
+        power = voltage.isPresent() && current.isPresent() ? Optional.of(product()) : Optional.empty();
+        flow = power.isPresent() && frequency.present() ? Optional.of(flow()) : Optional.empty();
     }
 
     /** The figures, once the pass is over. */
     CaptureSection section() {
         figures.add(new CaptureFigure("line.frequency", "Hz", frequency));
-        basics.run();
-        if (voltage) {
-            distortion("line.voltage", ofVoltage);
-        }
-        if (current) {
-            distortion("line.current", ofCurrent);
-            harmonics(ofCurrent);
-        }
-        if (voltage && current) {
-            figures.add(new CaptureFigure(
-                    "line.displacement_factor", "1", ofPeriods(DisplacementFactor.of(ofVoltage, ofCurrent))));
-        }
-        return new CaptureSection("line", window.text(), figures, limits());
+        voltage.ifPresent(v -> add("line.voltage.rms", "V", steady(v.rms())));
+        current.ifPresent(this::sizes);
+        power.ifPresent(this::powers);
+        voltage.ifPresent(v -> distortion("line.voltage", v.spectrum()));
+        current.ifPresent(i -> distortion("line.current", i.spectrum()));
+        current.ifPresent(i -> harmonics(i.spectrum()));
+        power.ifPresent(p -> add("line.displacement_factor", "1", ofPeriods(displacement())));
+        Stream.concat(voltage.stream(), current.stream())
+                .map(LineQuantity::remarks)
+                .forEach(remarks::addAll);
+        return new CaptureSection(
+                "line", window.text(), figures, flow.map(this::limit).stream().toList());
     }
 
-    private Channel channel(Quantity quantity) {
-        return pass.channel(quantity.word());
+    private Quantity leading() {
+        return table.has(Quantity.LINE_VOLTAGE.word()) ? Quantity.LINE_VOLTAGE : Quantity.LINE_CURRENT;
     }
 
-    private Harmonics spectrum(Quantity quantity) {
-        return pass.add(new Harmonics(window, channel(quantity), frequency.present() ? frequency.value() : 1));
+    private Optional<LineQuantity> quantity(Quantity quantity) {
+        return table.has(quantity.word())
+                ? Optional.of(
+                        new LineQuantity(quantity, pass, window, record, frequency.present() ? frequency.value() : 1))
+                : Optional.empty();
     }
 
-    private RootMeanSquare rms(Quantity quantity) {
-        return pass.add(new RootMeanSquare(window, channel(quantity)));
+    private MeanProduct product() {
+        return pass.add(new MeanProduct(
+                window, pass.channel(Quantity.LINE_VOLTAGE.word()), pass.channel(Quantity.LINE_CURRENT.word())));
     }
 
-    /** Prepares what needs no spectrum; the answer adds the figures once the pass is over. */
-    private Runnable basics() {
-        List<Runnable> figuresToAdd = new ArrayList<>();
-        if (voltage) {
-            figuresToAdd.add(() -> add("line.voltage.rms", "V", steady(rmsVoltage.result())));
-            figuresToAdd.add(oddities(Quantity.LINE_VOLTAGE));
-        }
-        if (current) {
-            figuresToAdd.add(current());
-            figuresToAdd.add(oddities(Quantity.LINE_CURRENT));
-        }
-        if (voltage && current) {
-            figuresToAdd.add(power());
-        }
-        return () -> figuresToAdd.forEach(Runnable::run);
+    private LineFlow flow() {
+        PhaseMeans means = pass.add(new PhaseMeans(window, pass.channel(Quantity.LINE_CURRENT.word()), PARTS));
+        return new LineFlow(means, voltage.orElseThrow().spectrum(), frequency.value());
     }
 
-    private Runnable current() {
-        Channel channel = channel(Quantity.LINE_CURRENT);
-        Window all = Window.of(sampling.span());
-        Peak peak = pass.add(new Peak(window, channel));
-        Trough trough = pass.add(new Trough(window, channel));
-        Peak inrush = pass.add(new Peak(all, channel));
-        Trough inrushBelow = pass.add(new Trough(all, channel));
-        return () -> {
-            add("line.current.rms", "A", steady(rmsCurrent.result()));
-            add("line.current.peak", "A", magnitude(peak, trough));
-            add(
-                    "line.current.inrush",
-                    "A",
-                    magnitude(inrush, inrushBelow).noted("greatest magnitude in the whole record"));
-        };
+    private void sizes(LineQuantity current) {
+        add("line.current.rms", "A", steady(current.rms()));
+        add("line.current.peak", "A", current.peak());
+        add("line.current.inrush", "A", current.greatest().noted("greatest magnitude in the whole record"));
     }
 
-    private static Measured magnitude(Peak highest, Trough lowest) {
-        return highest.result().with(lowest.result(), (high, low) -> Math.max(high, -low));
-    }
-
-    /** Prepares to look at a quantity point by point and period by period; the answer remarks what is odd in it. */
-    private Runnable oddities(Quantity quantity) {
-        PeriodRms periods = pass.add(new PeriodRms(window, channel(quantity)));
-        PeakPoint peak = pass.add(new PeakPoint(Window.of(sampling.span()), channel(quantity)));
-        Clipping clipping = pass.add(new Clipping(window, channel(quantity), true));
-        return () -> {
-            remarkUnsteady(quantity, periods);
-            clipping.remark(quantity.word()).ifPresent(remarks::add);
-            remarkLone(quantity, peak);
-        };
-    }
-
-    private void remarkUnsteady(Quantity quantity, PeriodRms periods) {
-        Measured change = periods.result();
-        if (change.present() && change.value() > STEADY) {
-            double[] rms = periods.levels();
-            int odd = periods.farthest();
-            remarks.add(quantity.word() + " is not steady: rms " + quantity.text(rms[odd]) + " in line period "
-                    + (odd + 1) + ", " + quantity.text(rms[rms.length - 1])
-                    + " in the last; choose a stretch with --from and --to");
-        }
-    }
-
-    private void remarkLone(Quantity quantity, PeakPoint peak) {
-        Measured size = peak.result();
-        if (size.present() && peak.alone()) {
-            remarks.add("the greatest " + quantity.word() + ", " + quantity.text(size.value()) + " at "
-                    + Engineering.exact(peak.time(), "s") + ", stands on a single point, "
-                    + Engineering.rounded(peak.width(), "s")
-                    + " wide at half its height: figures that take it in hang on it");
-        }
-    }
-
-    private Runnable power() {
-        MeanProduct power =
-                pass.add(new MeanProduct(window, channel(Quantity.LINE_VOLTAGE), channel(Quantity.LINE_CURRENT)));
-        return () -> {
-            Measured factor = PowerFactor.of(power.result(), rmsVoltage.result(), rmsCurrent.result());
-            add("line.power.mean", "W", steady(power.result()));
-            Measured apparent = factor.then(pf -> power.result().then(p -> Measured.ratio(p, pf, "no power flows")));
-            add("line.power.apparent", "VA", steady(apparent));
-            add("line.power_factor", "1", steady(factor));
-        };
+    private void powers(MeanProduct mean) {
+        Measured power = mean.result();
+        Measured factor = PowerFactor.of(
+                power, voltage.orElseThrow().rms(), current.orElseThrow().rms());
+        add("line.power.mean", "W", steady(power));
+        Measured apparent = factor.then(pf -> power.then(p -> Measured.ratio(p, pf, "no power flows")));
+        add("line.power.apparent", "VA", steady(apparent));
+        add("line.power_factor", "1", steady(factor));
     }
 
     private void distortion(String name, Harmonics spectrum) {
@@ -217,31 +138,28 @@ final class LineCapture {
                                         100 * spectrum.rms(order).value(), fundamental, "there is no fundamental")))));
     }
 
+    private Measured displacement() {
+        return DisplacementFactor.of(
+                voltage.orElseThrow().spectrum(), current.orElseThrow().spectrum());
+    }
+
     /** What is taken over whole periods of an alternating line, or over any stretch of a direct one. */
     private Measured steady(Measured figure) {
-        double swing = highest.result().value() - lowest.result().value();
-        double most = Math.max(highest.result().value(), -lowest.result().value());
-        return coarse || swing > DIRECT * most ? ofPeriods(figure) : figure;
+        boolean direct = !coarse && voltage.or(() -> current).orElseThrow().direct();
+        return direct ? figure : ofPeriods(figure);
     }
 
     private Measured ofPeriods(Measured figure) {
         return frequency.present() ? figure : frequency;
     }
 
-    private LineFlow flow() {
-        return frequency.present()
-                ? new LineFlow(
-                        pass.add(new PhaseMeans(window, channel(Quantity.LINE_CURRENT), PARTS)),
-                        ofVoltage,
-                        frequency.value())
-                : null;
-    }
-
-    private List<CaptureLimit> limits() {
-        return flow == null
-                ? List.of()
-                : List.of(HarmonicLimit.of(
-                        figure("line.power.mean"), figure("line.power_factor"), ofCurrent, highestOrder, flow));
+    private CaptureLimit limit(LineFlow flow) {
+        return HarmonicLimit.of(
+                figure("line.power.mean"),
+                figure("line.power_factor"),
+                current.orElseThrow().spectrum(),
+                highestOrder,
+                flow);
     }
 
     private Measured figure(String name) {

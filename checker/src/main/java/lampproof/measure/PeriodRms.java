@@ -1,5 +1,6 @@
 package lampproof.measure;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.hipparchus.util.ResizableDoubleArray;
 
@@ -11,11 +12,17 @@ public final class PeriodRms extends Measurement {
     private double edge;
     private double squares;
 
-    /** Measures the rms value over each period. */
+    /** Measures the rms value over each period; over all of a window that is not made of periods. */
     public PeriodRms(Window window, Channel channel) {
         super(window);
         this.channel = channel;
         edge = edge(1);
+    }
+
+    /** The rms value over all periods [unit of the channel]. */
+    public Measured overall() {
+        return result().map(change -> Math.sqrt(
+                Arrays.stream(levels()).map(level -> level * level).average().orElseThrow()));
     }
 
     /** The rms value over each period [unit of the channel], in the order of time; after {@link #result}. */
@@ -70,13 +77,10 @@ public final class PeriodRms extends Measurement {
 
     @Override
     protected Measured measured() {
-        if (levels.getNumElements() < window().periods()) {
+        if (levels.getNumElements() < Math.max(1, window().periods())) {
             close();
         }
         double[] all = levels();
-        if (all.length == 0) {
-            return Measured.absent("the window holds no whole period");
-        }
         double last = all[all.length - 1];
         double other = all[farthest()];
         return last == other ? Measured.of(0) : Measured.of(Math.abs(last - other) / Math.max(last, other));

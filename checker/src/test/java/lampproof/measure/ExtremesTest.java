@@ -9,7 +9,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class ClippingTest {
+class ExtremesTest {
+
+    @Test
+    void theLargerMagnitudeCountsWhateverItsSign() {
+        Extremes extremes = extremes(t -> 5 - 7 * t / 0.1);
+        assertThat(extremes.result().value()).isEqualTo(5);
+        assertThat(extremes.swing()).isCloseTo(7, within(1e-12));
+        assertThat(extremes(t -> 2 - 7 * t / 0.1).result().value()).isCloseTo(5, within(1e-12));
+    }
 
     /** A sine of 325 lies beyond 250 for arccos(250/325)/pi of its period at each end. */
     @Test
@@ -43,9 +51,15 @@ class ClippingTest {
     }
 
     private static double clipped(DoubleUnaryOperator wave, boolean bothEnds) {
+        Extremes extremes = extremes(wave);
+        return bothEnds ? extremes.clipped() : extremes.clippedAbove();
+    }
+
+    private static Extremes extremes(DoubleUnaryOperator wave) {
         MeasuringPass pass = new MeasuringPass();
-        Clipping clipping = pass.add(new Clipping(Window.of(0, 0.1), pass.channel("v"), bothEnds));
+        Extremes extremes = pass.add(new Extremes(Window.of(0, 0.1), pass.channel("v")));
         Wave.run(pass, 0, 0.1, 20_000, List.of(wave));
-        return clipping.result().value();
+        extremes.result();
+        return extremes;
     }
 }

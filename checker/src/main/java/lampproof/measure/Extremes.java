@@ -1,16 +1,13 @@
 package lampproof.measure;
 
-import java.util.Optional;
-import lampproof.waveform.Engineering;
-
 /**
- * The share of the points that stand at exactly an extreme of a channel [-], where an instrument seems to have cut it off;
- * zero otherwise.
+ * The largest and the smallest value of a channel, and how often each is met; its result is the larger magnitude of the
+ * two [unit of the channel].
  *
  * <p>A sine of amplitude {@code A} in levels {@code q} apart stands in its highest level for {@code arccos(1 - q/A)/pi} of
- * its period. What stands there far longer is cut off, unless it has but two levels.
+ * its period. What stands there far longer was cut off by the instrument, unless it has but two levels.
  */
-public final class Clipping extends Measurement {
+public final class Extremes extends Measurement {
 
     /** Flat crests of a real line stand up to about twice as long as a sine; a choice of ours, no source [-]. */
     private static final double FAR_LONGER = 2.5;
@@ -20,7 +17,7 @@ public final class Clipping extends Measurement {
 
     private static final double LEAST_SHARE = 0.02;
 
-    /** The greatest of values, how often it was met, and the next below it. */
+    /** The greatest of values or of their negatives, how often it was met, and the next below it. */
     private static final class Extreme {
         private final double sign;
         private double most = Double.NEGATIVE_INFINITY;
@@ -54,29 +51,29 @@ public final class Clipping extends Measurement {
     }
 
     private final Channel channel;
-    private final boolean bothEnds;
     private final Extreme high = new Extreme(1);
     private final Extreme low = new Extreme(-1);
     private long points;
 
-    /**
-     * Looks for what is cut off.
-     *
-     * @param bothEnds whether the channel also swings below zero, where it may be cut off as well
-     */
-    public Clipping(Window window, Channel channel, boolean bothEnds) {
+    /** Looks for the extremes of a channel. */
+    public Extremes(Window window, Channel channel) {
         super(window);
         this.channel = channel;
-        this.bothEnds = bothEnds;
     }
 
-    /** What should be known of a quantity of a name; empty when nothing seems to be cut off. */
-    public Optional<String> remark(String name) {
-        Measured share = result();
-        return share.present() && share.value() > 0
-                ? Optional.of(name + " stands at exactly the same extreme in "
-                        + Engineering.fixed(100 * share.value(), 0) + " % of the points: clipped by the instrument?")
-                : Optional.empty();
+    /** How far apart the two are [unit of the channel]. */
+    public double swing() {
+        return high.most + low.most;
+    }
+
+    /** The share of the points that stand at an extreme where the channel seems to have been cut off [-]; zero otherwise. */
+    public double clipped() {
+        return clipped(cut(high) || cut(low), high.count + low.count);
+    }
+
+    /** The same of a channel that is never cut off below, such as light. */
+    public double clippedAbove() {
+        return clipped(cut(high), high.count);
     }
 
     @Override
@@ -89,13 +86,16 @@ public final class Clipping extends Measurement {
 
     @Override
     protected Measured measured() {
+        return Measured.of(Math.max(high.most, low.most));
+    }
+
+    private double clipped(boolean cut, long count) {
         boolean rectangle = high.count + low.count > RECTANGLE * points;
-        boolean cut = !rectangle && (cut(high) || (bothEnds && cut(low)));
-        return Measured.of(cut ? (double) (bothEnds ? high.count + low.count : high.count) / points : 0);
+        return cut && !rectangle ? (double) count / points : 0;
     }
 
     private boolean cut(Extreme extreme) {
-        double amplitude = (high.most + low.most) / 2;
+        double amplitude = swing() / 2;
         double share = (double) extreme.count / points;
         double ofSine = Math.acos(Math.max(-1, 1 - (extreme.most - extreme.next) / amplitude)) / Math.PI;
         return share > Math.max(LEAST_SHARE, FAR_LONGER * ofSine);
