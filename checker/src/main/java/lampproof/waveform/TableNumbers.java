@@ -1,9 +1,7 @@
 package lampproof.waveform;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
@@ -46,21 +44,30 @@ final class TableNumbers {
 
     /** The numbers with a mark in the first row behind those of the block that has any; none when no row has. */
     private List<String> behind(NumberBlock block) throws IOException {
-        try (BufferedReader lines =
-                new BufferedReader(new InputStreamReader(content.openText(), StandardCharsets.ISO_8859_1))) {
-            return lines.lines()
-                    .skip(block.lines().get(block.first()).number() - 1L)
-                    .filter(TableNumbers::marked)
-                    .map(line -> Cells.of(line, block.delimiter()).stream()
-                            .filter(c -> marked(c) && NumberBlock.number(c, block.delimiter(), true))
-                            .toList())
-                    .filter(found -> !found.isEmpty())
-                    .findFirst()
-                    .orElse(List.of());
-        } catch (UncheckedIOException e) {
-            // Reading the rows meets the same end, and tells it.
-            return List.of();
+        long head = block.lines().get(block.first()).number() - 1L;
+        try (InputStream in = content.openText()) {
+            TextBlocks blocks = new TextBlocks(in);
+            List<String> found = List.of();
+            for (TextBlocks.Block text = blocks.next(); found.isEmpty() && text != null; text = blocks.next()) {
+                found = marked(text, head, block.delimiter());
+                head = 0;
+                blocks.recycle(text);
+            }
+            return found;
         }
+    }
+
+    private static List<String> marked(TextBlocks.Block text, long head, char delimiter) {
+        return new String(text.bytes(), 0, text.length(), StandardCharsets.ISO_8859_1)
+                .lines()
+                .skip(head)
+                .filter(TableNumbers::marked)
+                .map(line -> Cells.of(line, delimiter).stream()
+                        .filter(c -> marked(c) && NumberBlock.number(c, delimiter, true))
+                        .toList())
+                .filter(found -> !found.isEmpty())
+                .findFirst()
+                .orElse(List.of());
     }
 
     private NumberText settled(NumberBlock block, List<String> marked, boolean commas) {
