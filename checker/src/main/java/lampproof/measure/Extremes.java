@@ -71,7 +71,7 @@ public final class Extremes extends Measurement {
         return clipped(cut(high) || cut(low), high.count + low.count);
     }
 
-    /** The same of a channel that is never cut off below, such as light. */
+    /** The same share [-] of a channel that is never cut off below, such as light. */
     public double clippedAbove() {
         return clipped(cut(high), high.count);
     }
