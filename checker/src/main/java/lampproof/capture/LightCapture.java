@@ -72,7 +72,9 @@ final class LightCapture {
         this.span = span;
         this.remarks = remarks;
         sampling = survey.sampling();
-        frequency = frequency(survey.frequency(quantity));
+        Measured found = frequency(survey.frequency(quantity));
+        boolean coarse = found.present() && !sampling.follows(found.value());
+        frequency = coarse ? Measured.absent("too few points in a period of the light") : found;
         window = frequency.present() ? periods(frequency.value()) : parts();
         running = runningMean(frequency);
         Channel light = pass.channel(quantity);

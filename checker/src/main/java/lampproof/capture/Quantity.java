@@ -3,6 +3,7 @@ package lampproof.capture;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lampproof.waveform.Engineering;
 import lampproof.waveform.Signal;
 
@@ -66,6 +67,15 @@ public enum Quantity {
 
     /** Whether the unit of a signal is that of this, with or without a prefix. */
     boolean measuredIn(Signal signal) {
+        return in(unit, signal);
+    }
+
+    /** Whether the unit of a signal is that of another electric quantity, such as the volts that a clamp gives. */
+    boolean contradicts(Signal signal) {
+        return this != LIGHT && Stream.of("V", "A", "W").anyMatch(other -> !other.equals(unit) && in(other, signal));
+    }
+
+    private static boolean in(String unit, Signal signal) {
         return signal.unit().length() <= unit.length() + 1 && signal.unit().endsWith(unit);
     }
 }

@@ -51,6 +51,10 @@ public final class Recognition {
 
     private Optional<Signal> recognise(Quantity quantity) {
         List<Signal> named = those(quantity::named);
+        named.stream().filter(quantity::contradicts).findFirst().ifPresent(signal -> {
+            throw unclear("the column '" + signal.name() + "' is named like " + quantity.word() + ", but its unit is "
+                    + signal.unit());
+        });
         List<Signal> candidates = named.isEmpty() ? those(byUnit(quantity)) : named;
         if (candidates.size() > 1) {
             throw unclear("which column is " + quantity.word() + " cannot be told");

@@ -32,7 +32,8 @@ import lampproof.waveform.Waveforms;
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
  * <p>Only figures whose probes are there are compared. An instrument keeps no books of energy; what can be asked of its
- * table is that it is readable without gaps, holds whole line periods, is steady, and has power flow into the lamp.
+ * table is that it is readable without gaps, has enough points in a line period and whole ones, is steady, and has power
+ * flow into the lamp.
  */
 public final class InstrumentComparison {
 
@@ -148,15 +149,14 @@ public final class InstrumentComparison {
                 .findFirst();
     }
 
-    /** A harmonic needs more than two points in its period, a mean enough of them to follow the waveform. */
+    /** A harmonic needs more than two points in its period. */
     private boolean resolved(Prediction prediction, Bench bench) {
         String name = prediction.figure().name();
         String prefix = "line.current.harmonic.";
         int order = name.startsWith(prefix)
                 ? Integer.parseInt(name.substring(prefix.length()))
                 : name.equals("line.current.thd") ? FigureTable.HIGHEST_ORDER : 1;
-        double frequency = bench.driver().line().frequency();
-        return sampling.rate() > 2 * order * frequency && sampling.follows(frequency);
+        return sampling.rate() > 2 * order * bench.driver().line().frequency();
     }
 
     private Optional<Taking> power(Bench bench) {
@@ -181,11 +181,19 @@ public final class InstrumentComparison {
         List<TrustCheck> checks = new ArrayList<>();
         checks.add(DeckComparison.readable(reading));
         checks.add(gaps());
+        checks.add(resolved());
         checks.add(TrustCheck.passed("periods", window.text()));
         checks.add(TrustCheck.passed("tolerances", InstrumentTolerance.TEXT));
         signs.forEach(power -> checks.add(sign(power.result())));
         steady.forEach((probe, periods) -> checks.add(steady(probe, periods)));
         return checks;
+    }
+
+    private TrustCheck resolved() {
+        return TrustCheck.of(
+                "resolved",
+                sampling.follows(driver.line().frequency()),
+                Math.round(sampling.rate() / driver.line().frequency()) + " points in a line period (at least 10)");
     }
 
     private TrustCheck gaps() {

@@ -94,7 +94,11 @@ public final class Extremes extends Measurement {
         return cut && !rectangle ? (double) count / points : 0;
     }
 
+    /** Zero is where a current rests, not where it is cut off. */
     private boolean cut(Extreme extreme) {
+        if (extreme.most == 0) {
+            return false;
+        }
         double amplitude = swing() / 2;
         double share = (double) extreme.count / points;
         double ofSine = Math.acos(Math.max(-1, 1 - (extreme.most - extreme.next) / amplitude)) / Math.PI;

@@ -34,8 +34,14 @@ public final class FundamentalFrequency extends Measurement {
     /** Nothing finer can be told from the values of a function around its maximum. */
     private static final double PRECISION = 3e-8;
 
-    /** So far the harmonics of a line pull a lone sine off in a window of one period; measured [-]. */
-    private static final double ABOUT = 0.01;
+    /**
+     * In a window of little more than a period any harmonic pulls the fit off, and nothing tells how far: only what a lone
+     * sine explains so well is taken, with 3 % of harmonics [-].
+     */
+    private static final double LEAST_OF_ONE_PERIOD = 0.999;
+
+    /** So far the least harmonics pull a lone sine off; measured [-]. */
+    private static final double ABOUT = 1e-3;
 
     private static final String NO_PERIOD = "the window holds no whole period";
     private static final String NO_FREQUENCY = "no frequency stands out";
@@ -87,22 +93,17 @@ public final class FundamentalFrequency extends Measurement {
                 : Measured.of(refined(last(wave, fit), rough - step, rough, rough + step));
     }
 
-    /** Many orders fit less than a period at any frequency: a lone sine tells whether the window holds one. */
+    /** Many orders fit one period at any frequency: a lone sine tells whether the window holds one. */
     private Measured ofOnePeriod(double[] wave) {
         SeriesFit fit = new SeriesFit(wave, width, 1);
         double once = 1 / window().length();
         double step = 0.25 * once;
         double rough = best(fit, step);
-        if (fit.explained(rough) < LEAST_EXPLAINED) {
-            return Measured.absent(NO_FREQUENCY);
-        }
         double lone = refined(fit, rough - step, rough, rough + step);
-        if (lone < (1 - ABOUT) * once) {
-            return Measured.absent(NO_PERIOD);
+        if (fit.explained(lone) < LEAST_OF_ONE_PERIOD) {
+            return Measured.absent("hardly more than a period, and no sine: no frequency can be told");
         }
-        double low = Math.max(once, (1 - ABOUT) * lone);
-        return Measured.of(refined(
-                new SeriesFit(wave, width, ORDERS_OF_A_SHORT_RECORD), low, Math.max(low, lone), (1 + 2 * ABOUT) * low));
+        return lone < (1 - ABOUT) * once ? Measured.absent(NO_PERIOD) : Measured.of(Math.max(once, lone));
     }
 
     private SeriesFit last(double[] wave, SeriesFit rough) {

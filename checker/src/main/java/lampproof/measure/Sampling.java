@@ -12,9 +12,10 @@ import lampproof.waveform.Waveforms;
  * @param span stretch of time covered
  * @param times number of points that do not share their time with the one before
  * @param even whether most steps are alike, as an instrument makes them
+ * @param longest the longest stretch without a sample that is longer than usual [s]; 0 when there is none
  * @param gaps what an even record lacks
  */
-public record Sampling(Span span, long times, boolean even, Gaps gaps) {
+public record Sampling(Span span, long times, boolean even, double longest, Gaps gaps) {
 
     /** Times with few digits make even steps look a little uneven [-]. */
     private static final double ALIKE = 1.5;
@@ -24,6 +25,12 @@ public record Sampling(Span span, long times, boolean even, Gaps gaps) {
 
     /** Enough for a third harmonic with three points in its period, a choice of ours, no source [-]. */
     private static final double LEAST_PER_PERIOD = 9.5;
+
+    /** Bursts of samples leave more steps odd, all of them too long [-]. */
+    private static final double MOST_LATE = 0.1;
+
+    /** A straight line over more of a period is nothing that was measured, a choice of ours, no source [-]. */
+    private static final double LONGEST_OF_PERIOD = 0.125;
 
     /** Finds how waveforms were sampled, by a pass over their times. */
     public static Sampling of(Waveforms waveforms) {
@@ -43,7 +50,7 @@ public record Sampling(Span span, long times, boolean even, Gaps gaps) {
 
     /** Whether the points follow a waveform of a frequency [Hz] closely enough for means over its periods. */
     public boolean follows(double frequency) {
-        return rate() >= LEAST_PER_PERIOD * frequency;
+        return rate() >= LEAST_PER_PERIOD * frequency && longest * frequency <= LONGEST_OF_PERIOD;
     }
 
     /** Counts the steps of a pass that also serves another purpose; the first of them tell the usual one. */
@@ -92,8 +99,9 @@ public record Sampling(Span span, long times, boolean even, Gaps gaps) {
         /** How the points lie in the stretch of time that they cover. */
         public Sampling over(Span span) {
             boolean even = usual > 0 && early + late <= MOST_ODD * rows;
+            boolean bursts = usual > 0 && early <= MOST_ODD * rows && late <= MOST_LATE * rows;
             long times = usual > 0 ? rows - shared : late + 1;
-            return new Sampling(span, times, even, even ? gaps(span) : Gaps.NONE);
+            return new Sampling(span, times, even, widest.length(), even || bursts ? gaps(span) : Gaps.NONE);
         }
 
         private Gaps gaps(Span span) {

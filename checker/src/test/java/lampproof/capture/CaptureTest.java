@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import lampproof.fault.UserFault;
 import lampproof.measure.Measured;
@@ -118,8 +119,30 @@ class CaptureTest {
         assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(5e-3));
     }
 
+    /** The light of a lamp that follows the rectified line and goes dark: 10 to 11.5 ms hold one period, or hardly more. */
     @ParameterizedTest
-    @ValueSource(ints = {300, 360, 390})
+    @ValueSource(ints = {200, 210, 230})
+    void theFrequencyOfOnePeriodOfLightThatIsNoSineIsNotGuessed(int steps) {
+        CaptureReport report = report(
+                light(
+                        IntStream.rangeClosed(0, steps),
+                        t -> Math.max(0, Math.abs(Math.sin(2 * Math.PI * 50 * t)) - 0.2)),
+                "");
+        assertThat(figure(report, "light.flicker.frequency").present()).isFalse();
+        assertThat(report.sections().get(0).limits())
+                .allMatch(limit -> limit.verdict().equals("no verdict"));
+    }
+
+    @Test
+    void lightOfTooFewPointsInAPeriodHasNoFigureOfFlicker() {
+        CaptureReport report =
+                report(light(IntStream.rangeClosed(0, 100).map(k -> 40 * k), t -> 60 + 24 * sine(t, 1, 2, 0.7)), "");
+        assertThat(figure(report, "light.flicker.frequency").note())
+                .isEqualTo("too few points in a period of the light");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {300, 360, 390, 398})
     void lessThanOnePeriodIsNotTakenForOne(int steps) {
         assertThat(figure(report(rows(IntStream.rangeClosed(0, steps), 50e-6), ""), "line.voltage.rms")
                         .note())
@@ -354,6 +377,14 @@ class CaptureTest {
         return sine(time, 0.1, 1, 0.3) + sine(time, 0.02, 3, 0.9);
     }
 
+    /** Light at chosen multiples of 50 us. */
+    private WaveformFile light(IntStream numbers, DoubleUnaryOperator wave) {
+        StringBuilder text = new StringBuilder("time,light\n");
+        numbers.mapToDouble(k -> k * 50e-6)
+                .forEach(t -> text.append(String.format(Locale.ROOT, "%.6f,%.9e%n", t, wave.applyAsDouble(t))));
+        return opened(text);
+    }
+
     private WaveformFile rows(IntStream numbers, double step) {
         return table(numbers, step, "%.6f");
     }
@@ -367,6 +398,10 @@ class CaptureTest {
                 k * step,
                 sine(k * step + 3e-4, 325, 1, 0),
                 current(k * step + 3e-4))));
+        return opened(text);
+    }
+
+    private WaveformFile opened(CharSequence text) {
         try {
             return WaveformFile.open(Files.writeString(folder.resolve("scope.csv"), text));
         } catch (IOException e) {

@@ -59,6 +59,21 @@ class RecognitionTest {
         assertThat(recognised("time,Drain voltage [V],Line current [A]")).containsExactly("line.current");
     }
 
+    /** A clamp shows volts: nobody but the user knows how many amperes they mean. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "time,Mains voltage (V),Mains current (mV)",
+                "time,line.voltage (A),line.current (A)",
+                "time,voltage (V),current (W)"
+            })
+    void aNameThatItsUnitContradictsIsNotBelieved(String header) {
+        assertThatThrownBy(() -> recognised(header))
+                .isInstanceOf(UserFault.class)
+                .hasMessageContaining("is named like line.")
+                .hasMessageContaining("--map");
+    }
+
     @Test
     void theCurrentOfTheLedsIsTheStringCurrent() {
         assertThat(recognised("time,U_LED (V),I_LED (A)")).containsExactly("string.current");

@@ -108,10 +108,11 @@ class InstrumentComparisonTest {
     }
 
     @Test
-    void aMeanOfTooFewPointsIsNotCompared() {
+    void aTableOfTooFewPointsGivesNoVerdict() {
         pointsPerPeriod = 6;
-        assertThat(verdict("line.power.mean", POWER).reason())
-                .isEqualTo("the table has too few points in a line period");
+        assertThat(verdict("line.power.mean", POWER))
+                .returns(Outcome.NO_VERDICT, Verdict::outcome)
+                .returns("6 points in a line period (at least 10)", Verdict::reason);
     }
 
     private Verdict verdict(String name, double predicted) {

@@ -42,6 +42,12 @@ class ExtremesTest {
     }
 
     @Test
+    void aCurrentThatRestsHalfOfTheTimeIsNotCutOff() {
+        assertThat(clipped(t -> Math.max(0, sine(t, 325)), true)).isZero();
+        assertThat(clipped(t -> Math.min(0, sine(t, 325)), true)).isZero();
+    }
+
+    @Test
     void darknessBetweenPulsesIsNotCutOff() {
         assertThat(clipped(t -> Math.max(0, sine(t, 1)), false)).isZero();
     }

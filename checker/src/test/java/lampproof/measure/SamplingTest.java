@@ -51,6 +51,24 @@ class SamplingTest {
                 .endsWith("and in 98 more places, step 5.00 µs elsewhere");
     }
 
+    /** A logger that takes 15 samples of each 133: every fifteenth step is too long. */
+    @Test
+    void burstsOfSamplesAreFullOfGaps() {
+        Sampling sampling =
+                sampling(IntStream.range(0, 10_000).filter(k -> k % 133 < 15).mapToDouble(k -> k * 50e-6));
+        assertThat(sampling.gaps().fault()).get().asString().endsWith("and in 74 more places, step 50.0 µs elsewhere");
+    }
+
+    @Test
+    void aPartOfAPeriodWithoutAnySampleIsNotFollowed() {
+        Sampling sampling = sampling(DoubleStream.concat(
+                IntStream.range(0, 300).mapToDouble(k -> 1e-7 * k * k),
+                IntStream.range(0, 300).mapToDouble(k -> 0.02 + 1e-7 * k * k)));
+        assertThat(sampling.even()).isFalse();
+        assertThat(sampling.follows(50)).isFalse();
+        assertThat(sampling.follows(10)).isTrue();
+    }
+
     @Test
     void theStepsOfASimulatorAreUnevenAndHaveNoGaps() {
         Sampling sampling = sampling(IntStream.range(0, 500).mapToDouble(k -> 1e-6 * k * k));
