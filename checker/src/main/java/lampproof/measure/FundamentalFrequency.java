@@ -90,7 +90,13 @@ public final class FundamentalFrequency extends Measurement {
         double fundamental = new SeriesFit(wave, width, 1).explained(rough);
         return explained < LEAST_EXPLAINED || fundamental < LEAST_FUNDAMENTAL * explained
                 ? Measured.absent(NO_FREQUENCY)
-                : Measured.of(refined(last(wave, fit), rough - step, rough, rough + step));
+                : between(refined(last(wave, fit), rough - step, rough, rough + step));
+    }
+
+    /** What fits ever better towards an end of the range has its best frequency elsewhere. */
+    private Measured between(double frequency) {
+        boolean inside = frequency > (1 - ABOUT) * lowest && frequency < (1 + ABOUT) * highest;
+        return inside ? Measured.of(frequency) : Measured.absent(NO_FREQUENCY);
     }
 
     /** Many orders fit one period at any frequency: a lone sine tells whether the window holds one. */
