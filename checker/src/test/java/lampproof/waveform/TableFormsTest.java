@@ -156,6 +156,20 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {",", ";", "\t", " "})
+    void unitsAboveTheNamesCount(String mark) {
+        for (String head : List.of("ms,V,mA\ntime,voltage,i\n", "# [ms],[V],[mA]\n\n# t,v,i\n")) {
+            String text = (head + "0,1,2\n1,2,3\n").replace(",", mark);
+            assertThat(rows(text, "i").get(1)).containsExactly(1e-3, 3e-3);
+        }
+    }
+
+    @Test
+    void unitsBelowTheNamesCountMoreThanALineAbove() {
+        assertThat(rows("ms,V,mA\ntime,v,i\ns,V,A\n0,1,2\n1,2,3\n", "i").get(1)).containsExactly(1, 3);
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"Time,CH1\ns,div\n", "Time (s),CH1 [div]\n", "Time (s),CH1 (div)\n"})
     void unitThatIsNotKnownIsRemarked(String head) {
         Reading reading = open(head + "0,4\n1,2\n", Hints.NONE).rows(List.of(), block -> {});
