@@ -102,6 +102,7 @@ final class HeaderSearch {
         List<UnitLabel> titles = IntStream.range(0, names.size())
                 .mapToObj(i -> UnitLabel.of(names.get(i)).withUnit(unit(i, names.get(i), units)))
                 .toList();
+        rules.refuseUnitsReadOver(line, titles);
         return new TableHeader(line.uncommented(), titles, clock);
     }
 

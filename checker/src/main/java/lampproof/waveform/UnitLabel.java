@@ -61,14 +61,19 @@ record UnitLabel(String title, String name, Unit unit) {
         return ScaleName.time(name) || (name.isEmpty() && unit.ofTime());
     }
 
-    /** Whether a cell of a units row holds a unit, in brackets or not; an empty cell does. */
+    /** The unit that a cell of a units row holds, in brackets or not. */
+    static Unit unit(String cell) {
+        return Unit.of(cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", ""));
+    }
+
+    /** Whether a cell of a units row holds a unit; an empty cell does. */
     static boolean isUnit(String cell) {
-        return cell.isEmpty() || Unit.of(unbracketed(cell)).known();
+        return cell.isEmpty() || unit(cell).known();
     }
 
     /** This title with the unit of a units row; unchanged where that says less than the title. */
     UnitLabel withUnit(String cell) {
-        Unit below = Unit.of(unbracketed(cell));
+        Unit below = unit(cell);
         return below.known() || (below.unclear() && !unit.known()) ? new UnitLabel(title, name, below) : this;
     }
 
@@ -116,9 +121,5 @@ record UnitLabel(String title, String name, Unit unit) {
 
     private static UnitLabel bare(String title) {
         return new UnitLabel(title, title, Unit.NONE);
-    }
-
-    private static String unbracketed(String cell) {
-        return cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", "");
     }
 }

@@ -170,6 +170,37 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Vertical Units,V,mA | mA",
+                "Units,V,mA | mA",
+                "Y Units,V,[mA] | [mA]",
+                "Unit,V,mA | mA",
+                "\"VUnit\",\"mV\",\"A\" | mV",
+                "# Vertical Units:,mV,mA | mV",
+                "Horizontal Units,ms | ms",
+            })
+    void unitsAmongTheSettingsAreNotReadOver(String units, String unit) {
+        assertThatThrownBy(() -> rows("Model,MSO\n" + units + "\nTIME,CH1,CH2\n0,1,2\n1,3,4\n"))
+                .hasMessage("wave.txt, line 2: the unit '" + unit + "' stands among the settings and in no title: which"
+                        + " numbers are in it is not sure; write the units behind the names, as in 'current (mA)',"
+                        + " or take the line out and give the column a gain in --map");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Vertical Units,V,A\nHorizontal Units,s\nTIME,CH1,CH2 (mA)\n",
+                "Vertical Units,V,mA\nTIME,CH1,CH2 (mA)\n",
+                "Vertical Units,V,mA\nTIME,CH1,CH2\ns,V,mA\n",
+                "Sample Interval Units,us\nRate unit,kHz\nTIME,CH1,CH2 (mA)\n",
+            })
+    void settingsThatAgreeWithTheTitlesOrTellOfTheClockAreNoFault(String head) {
+        assertThat(rows(head + "0,1,2\n1,3,4\n", "CH2").get(1)).containsExactly(1, 4e-3);
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"Time,CH1\ns,div\n", "Time (s),CH1 [div]\n", "Time (s),CH1 (div)\n"})
     void unitThatIsNotKnownIsRemarked(String head) {
         Reading reading = open(head + "0,4\n1,2\n", Hints.NONE).rows(List.of(), block -> {});
