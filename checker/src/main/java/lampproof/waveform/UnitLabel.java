@@ -26,17 +26,20 @@ record UnitLabel(String title, String name, Unit unit) {
     private static final Pattern FUNCTION = Pattern.compile("(?i)[vipnwdgsbe][a-z]{0,3}\\d?|.*[^\\w\\s.].*");
     private static final Pattern INDEX = Pattern.compile("\\d+");
 
-    /** Names up to this length may be symbols, whose letters behind a mark are an index. */
-    private static final int LONGEST_SYMBOL = 2;
+    /** Names that say by a letter what they are, of a node or not; letters behind a mark may be an index. */
+    private static final Pattern SYMBOL = Pattern.compile("..?|[uvipUVIP]\\([^()]*\\)");
 
     /** Marks behind which letters are an index or a number of a channel as often as a unit. */
     private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
 
+    /** What may stand behind the letter of a quantity: an index, or a node or element in brackets. */
+    private static final String OF_WHAT = "([a-z0-9]{0,3}|\\([^()]*\\))";
+
     /** What the name of a column says about the unit of its numbers. */
     private static final Map<Pattern, String> QUANTITIES = Map.of(
-            Pattern.compile("(?i)[uv][a-z0-9]{0,3}|.*(volt|spannung|tension).*"), "V",
-            Pattern.compile("(?i)i[a-z0-9]{0,3}|.*(curr|(?<!l)amp|strom|courant).*"), "A",
-            Pattern.compile("(?i)p[a-z0-9]{0,3}|.*(power|watt|leistung|puissance).*"), "W");
+            Pattern.compile("(?i)[uv]" + OF_WHAT + "|.*(volt|spannung|tension).*"), "V",
+            Pattern.compile("(?i)i" + OF_WHAT + "|.*(curr|(?<!l)amp|strom|courant).*"), "A",
+            Pattern.compile("(?i)p" + OF_WHAT + "|.*(power|watt|leistung|puissance).*"), "W");
 
     /** Takes a title apart. */
     static UnitLabel of(String title) {
@@ -53,12 +56,17 @@ record UnitLabel(String title, String name, Unit unit) {
             return tailed(title, tailed, tailed.group("mark"));
         }
         Matcher glued = GLUED.matcher(title);
-        return glued.matches() ? tailed(title, glued, "") : bare(title);
+        return glued.matches() ? tailed(title, glued, "") : symbol(title);
     }
 
     /** Whether it says that the column is time. */
     boolean time() {
         return ScaleName.time(name) || (name.isEmpty() && unit.ofTime());
+    }
+
+    /** This title above a column that is not time: a unit of time is then part of its name. */
+    UnitLabel ofSignal() {
+        return unit.ofTime() ? bare(title) : this;
     }
 
     /** The unit that a cell of a units row holds, in brackets or not. */
@@ -96,12 +104,19 @@ record UnitLabel(String title, String name, Unit unit) {
     private static UnitLabel tailed(String title, Matcher parts, String mark) {
         Unit unit = Unit.of(parts.group("unit"));
         String name = parts.group("name") == null ? "" : parts.group("name");
-        boolean word = name.length() > LONGEST_SYMBOL;
+        boolean word = !name.isEmpty() && !SYMBOL.matcher(name).matches();
         boolean clear = unit.factor() != 1
                 ? word || quantity(name).isEmpty()
                 : word && !LOOSE.matcher(mark).matches();
         boolean meant = unit.known() && (name.isEmpty() || clear || says(name, unit));
         return meant ? new UnitLabel(title, name.strip(), unit) : bare(title);
+    }
+
+    /** A title that is nothing but a symbol with a prefix, as in {@code mA}; without one it may be the name of a node. */
+    private static UnitLabel symbol(String title) {
+        Unit unit = unit(title);
+        boolean meant = unit.symbol() && unit.factor() != 1 && QUANTITIES.containsValue(unit.base());
+        return meant ? new UnitLabel(title, title, unit) : bare(title);
     }
 
     private static boolean says(String name, Unit unit) {

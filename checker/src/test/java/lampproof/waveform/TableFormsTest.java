@@ -104,7 +104,11 @@ class TableFormsTest {
                 "Current (mA rms)",
                 "current_ma",
                 "CH1 in mA",
-                "i / mA"
+                "i / mA",
+                "i(v1)_mA",
+                "mA",
+                "(mA)",
+                "[mA]"
             })
     void currentInMilliamperesHoweverItIsWritten(String title) {
         assertThat(unit(title)).isEqualTo(1e-3);
@@ -117,7 +121,18 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"v_kv", "voltage [kv]", "Vin(kV)", "Voltage (kilovolts)", "U kV", "U / kV", "UkV"})
+    @ValueSource(
+            strings = {
+                "v_kv",
+                "voltage [kv]",
+                "Vin(kV)",
+                "Voltage (kilovolts)",
+                "U kV",
+                "U / kV",
+                "UkV",
+                "v(out)_kV",
+                "kV"
+            })
     void voltageInKilovoltsHoweverItIsWritten(String title) {
         assertThat(unit(title)).isEqualTo(1e3);
     }
@@ -132,6 +147,12 @@ class TableFormsTest {
                 "I(MA)",
                 "V(A)-V(B)",
                 "v_ms",
+                "v(out)_ma",
+                "v(out)_ms",
+                "i(x)_us",
+                "i(x)_mv",
+                "lamp_us",
+                "x(y)_ms",
                 "Channel A",
                 "Lamp A",
                 "Phase-A",
