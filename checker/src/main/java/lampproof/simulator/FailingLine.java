@@ -9,7 +9,8 @@ import java.util.stream.Stream;
  * The lines of a log that make its run unusable, and what each means.
  *
  * <p>Taken from runs of ngspice 39 that were made to fail in each of these ways, and from what a shell says of a program
- * that ended; with many of them the simulator ends with status 0 and a table that looks whole. Where several constants fit a line, the first one counts.
+ * that ended; with many of them the simulator ends with status 0 and a table that looks whole. Where several constants
+ * fit a line, the first one counts.
  */
 enum FailingLine {
     MEASURE("Error: measure\\s+(\\S+)\\s+(.*\\S)\\s*", "measure $1 failed, $2", Part.CAUSE_WITH_DETAILS),

@@ -27,7 +27,7 @@ record UnitLabel(String title, String name, Unit unit) {
     private static final Pattern INDEX = Pattern.compile("\\d+");
 
     /** Names that say by a letter what they are, of a node or not; letters behind a mark may be an index. */
-    private static final Pattern SYMBOL = Pattern.compile("..?|[uvipUVIP]\\([^()]*\\)");
+    private static final Pattern SYMBOL = Pattern.compile(".{0,2}|[uvipUVIP]\\([^()]*\\)");
 
     /** Marks behind which letters are an index or a number of a channel as often as a unit. */
     private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
@@ -56,7 +56,7 @@ record UnitLabel(String title, String name, Unit unit) {
             return tailed(title, tailed, tailed.group("mark"));
         }
         Matcher glued = GLUED.matcher(title);
-        return glued.matches() ? tailed(title, glued, "") : symbol(title);
+        return glued.matches() ? tailed(title, glued, "") : unnamed(title);
     }
 
     /** Whether it says that the column is time. */
@@ -104,7 +104,7 @@ record UnitLabel(String title, String name, Unit unit) {
     private static UnitLabel tailed(String title, Matcher parts, String mark) {
         Unit unit = Unit.of(parts.group("unit"));
         String name = parts.group("name") == null ? "" : parts.group("name");
-        boolean word = !name.isEmpty() && !SYMBOL.matcher(name).matches();
+        boolean word = !SYMBOL.matcher(name).matches();
         boolean clear = unit.factor() != 1
                 ? word || quantity(name).isEmpty()
                 : word && !LOOSE.matcher(mark).matches();
@@ -113,7 +113,7 @@ record UnitLabel(String title, String name, Unit unit) {
     }
 
     /** A title that is nothing but a symbol with a prefix, as in {@code mA}; without one it may be the name of a node. */
-    private static UnitLabel symbol(String title) {
+    private static UnitLabel unnamed(String title) {
         Unit unit = unit(title);
         boolean meant = unit.symbol() && unit.factor() != 1 && QUANTITIES.containsValue(unit.base());
         return meant ? new UnitLabel(title, title, unit) : bare(title);
