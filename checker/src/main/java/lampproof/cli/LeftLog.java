@@ -35,9 +35,10 @@ final class LeftLog {
         }
     }
 
+    /** The log has the name of the table without its endings: a packed one has two. */
     private static Path beside(Path table) {
         String name = table.getFileName().toString();
-        return table.resolveSibling(name.replaceFirst("\\.[^.]*$", "") + ".log");
+        return table.resolveSibling(name.replaceFirst("(?i)\\.[^.]*(\\.gz)?$", "") + ".log");
     }
 
     /** A log is finished last; one that is older than the table is left from an earlier run. */

@@ -8,8 +8,9 @@ import java.util.stream.Stream;
 /**
  * The lines of a log that make its run unusable, and what each means.
  *
- * <p>Taken from runs of ngspice 39 that were made to fail in each of these ways; with many of them it ends with status 0
- * and a table that looks whole. Where several constants fit a line, the first one counts.
+ * <p>Taken from runs of ngspice 39 that were made to fail in each of these ways, and from what a shell says of a program
+ * that ended; with many of them the simulator ends with status 0 and a table that looks whole. Where several constants
+ * fit a line, the first one counts.
  */
 enum FailingLine {
     MEASURE("Error: measure\\s+(\\S+)\\s+(.*\\S)\\s*", "measure $1 failed, $2", Part.CAUSE_WITH_DETAILS),
@@ -34,8 +35,20 @@ enum FailingLine {
     MISSING_PATH("^\\s*(\\S.*): No such file or directory.*", "there is no file or folder for $1", Part.CAUSE),
     UNKNOWN_COMMAND(
             "(?<!\\S)(\\S+): no such command available.*", "the simulator does not know the command $1", Part.CAUSE),
-    WRITE_ERROR("write error.*", "the simulator could not write its data, is the disk full?", Part.CAUSE),
+    WRITE_ERROR(
+            "(?:write error|no space left on device).*",
+            "the simulator could not write its data, is the disk full?",
+            Part.CAUSE),
     OUT_OF_MEMORY("(?:can't allocate|out of memory|memory exhausted).*", "the memory was too small", Part.CAUSE),
+    KILLED(
+            "^(?:.*\\d\\s+)?Killed(?:\\s{2,}.*|\\s*)$",
+            "the simulator was killed from outside, was the memory too small?",
+            Part.CAUSE),
+    CRASHED("segmentation fault.*", "the simulator crashed", Part.CAUSE),
+    ITERATION_LIMIT(
+            "doAnalyses: .*iteration limit reached.*",
+            "the simulator found no solution, iteration limit reached",
+            Part.CONSEQUENCE),
     NO_OPERATING_POINT("(?:solution failed|op failed,).*", "the operating point was not found", Part.CONSEQUENCE),
     PARSING_STOPPED("Simulation interrupted due to error.*", "the deck was not understood", Part.CONSEQUENCE),
     FATAL("fatal error in.*", "the simulator gave up", Part.CONSEQUENCE),

@@ -64,6 +64,15 @@ final class Faults {
                 "one name per column, names with a comma in quotes or brackets");
     }
 
+    UserFault unitReadOver(String place, String unit) {
+        return at(
+                place,
+                "the unit '" + unit
+                        + "' stands among the settings and in no title: which numbers are in it is not sure",
+                "write the units behind the names, as in 'current (mA)',"
+                        + " or take the line out and give the column a gain in --map");
+    }
+
     UserFault notANumber(String place, String name, String text) {
         return at(place, "'" + text + "' in column '" + name + "' is not a number", "");
     }

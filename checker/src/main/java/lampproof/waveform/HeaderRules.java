@@ -21,6 +21,10 @@ final class HeaderRules {
     /** The name of a setting of an instrument. */
     private static final Pattern SETTING = Pattern.compile("\\p{L}[\\p{L} ./%()-]{2,}");
 
+    /** The name of a setting that tells the units of the columns, not of the clock of the instrument. */
+    private static final Pattern UNITS = Pattern.compile(
+            "(?!.*(interval|rate|freq|resolution|scale|step)).*(units?|einheit(en)?)\\W*", Pattern.CASE_INSENSITIVE);
+
     private final NumberBlock block;
     private final Faults faults;
 
@@ -81,6 +85,26 @@ final class HeaderRules {
                 throw faults.noRow(line);
             }
         }
+    }
+
+    /** Refuses a setting above the names that tells a unit other than 1 which no title has: the numbers are in it. */
+    void refuseUnitsReadOver(HeadLine names, List<UnitLabel> titles) {
+        for (HeadLine line : block.lines().subList(0, names.number() - 1)) {
+            List<String> cells = Cells.names(line.uncommented(), block.delimiter());
+            if (UNITS.matcher(cells.get(0)).matches()) {
+                cells.stream().filter(c -> readOver(c, titles)).findFirst().ifPresent(unit -> {
+                    throw faults.unitReadOver(place(line), unit);
+                });
+            }
+        }
+    }
+
+    private static boolean readOver(String cell, List<UnitLabel> titles) {
+        Unit unit = UnitLabel.unit(cell);
+        return unit.factor() != 1
+                && titles.stream()
+                        .map(UnitLabel::unit)
+                        .noneMatch(u -> u.base().equals(unit.base()) && u.factor() == unit.factor());
     }
 
     private boolean rowInPlace(HeadLine line, int cells, int numbers) {

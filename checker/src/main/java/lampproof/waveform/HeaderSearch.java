@@ -32,14 +32,23 @@ final class HeaderSearch {
             return aboveUnits(nearest, cells);
         }
         HeadLine line = block.lastTitled().map(this::namesOfUnits).orElse(nearest);
-        return titled(
-                line, units(block.between(line).stream().filter(l -> !labels(l)).toList()));
+        List<String> below =
+                units(block.between(line).stream().filter(l -> !labels(l)).toList());
+        return titled(line, below.isEmpty() ? unitsAbove(line) : below);
+    }
+
+    /** The units in the line above the names; none when it holds anything else. */
+    private List<String> unitsAbove(HeadLine names) {
+        return block.above(names.number() - 1)
+                .map(block::names)
+                .filter(this::knownUnits)
+                .orElse(List.of());
     }
 
     /** The line above a row of units that looks like names because seconds are among them. */
     private HeadLine namesOfUnits(HeadLine line) {
         return block.above(line.number() - 1)
-                .filter(block::titled)
+                .filter(above -> block.titled(above) && !knownUnits(block.names(above)))
                 .filter(above -> block.names(line).stream().anyMatch(c -> !c.isEmpty() && UnitLabel.isUnit(c)))
                 .orElse(line);
     }
@@ -93,6 +102,7 @@ final class HeaderSearch {
         List<UnitLabel> titles = IntStream.range(0, names.size())
                 .mapToObj(i -> UnitLabel.of(names.get(i)).withUnit(unit(i, names.get(i), units)))
                 .toList();
+        rules.refuseUnitsReadOver(line, titles);
         return new TableHeader(line.uncommented(), titles, clock);
     }
 

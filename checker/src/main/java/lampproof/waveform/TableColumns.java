@@ -62,7 +62,7 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
             NumberBlock block, int scale, List<Integer> copies, IntPredicate number, IntFunction<UnitLabel> title) {
         List<Signal> signals = IntStream.range(0, block.columns())
                 .filter(c -> c != scale && !copies.contains(c) && !number.test(c) && block.used(c))
-                .mapToObj(c -> signal(title.apply(c), c))
+                .mapToObj(c -> signal(title.apply(c).ofSignal(), c))
                 .toList();
         Optional<Integer> counter = IntStream.range(0, block.columns())
                 .filter(c -> number.test(c) && block.numbered(c))

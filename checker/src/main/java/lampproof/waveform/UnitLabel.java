@@ -26,17 +26,20 @@ record UnitLabel(String title, String name, Unit unit) {
     private static final Pattern FUNCTION = Pattern.compile("(?i)[vipnwdgsbe][a-z]{0,3}\\d?|.*[^\\w\\s.].*");
     private static final Pattern INDEX = Pattern.compile("\\d+");
 
-    /** Names up to this length may be symbols, whose letters behind a mark are an index. */
-    private static final int LONGEST_SYMBOL = 2;
+    /** Names that say by a letter what they are, of a node or not; letters behind a mark may be an index. */
+    private static final Pattern SYMBOL = Pattern.compile(".{0,2}|[uvipUVIP]\\([^()]*\\)");
 
     /** Marks behind which letters are an index or a number of a channel as often as a unit. */
     private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
 
+    /** What may stand behind the letter of a quantity: an index, or a node or element in brackets. */
+    private static final String OF_WHAT = "([a-z0-9]{0,3}|\\([^()]*\\))";
+
     /** What the name of a column says about the unit of its numbers. */
     private static final Map<Pattern, String> QUANTITIES = Map.of(
-            Pattern.compile("(?i)[uv][a-z0-9]{0,3}|.*(volt|spannung|tension).*"), "V",
-            Pattern.compile("(?i)i[a-z0-9]{0,3}|.*(curr|(?<!l)amp|strom|courant).*"), "A",
-            Pattern.compile("(?i)p[a-z0-9]{0,3}|.*(power|watt|leistung|puissance).*"), "W");
+            Pattern.compile("(?i)[uv]" + OF_WHAT + "|.*(volt|spannung|tension).*"), "V",
+            Pattern.compile("(?i)i" + OF_WHAT + "|.*(curr|(?<!l)amp|strom|courant).*"), "A",
+            Pattern.compile("(?i)p" + OF_WHAT + "|.*(power|watt|leistung|puissance).*"), "W");
 
     /** Takes a title apart. */
     static UnitLabel of(String title) {
@@ -53,7 +56,7 @@ record UnitLabel(String title, String name, Unit unit) {
             return tailed(title, tailed, tailed.group("mark"));
         }
         Matcher glued = GLUED.matcher(title);
-        return glued.matches() ? tailed(title, glued, "") : bare(title);
+        return glued.matches() ? tailed(title, glued, "") : unnamed(title);
     }
 
     /** Whether it says that the column is time. */
@@ -61,14 +64,24 @@ record UnitLabel(String title, String name, Unit unit) {
         return ScaleName.time(name) || (name.isEmpty() && unit.ofTime());
     }
 
-    /** Whether a cell of a units row holds a unit, in brackets or not; an empty cell does. */
+    /** This title above a column that is not time: a unit of time is then part of its name. */
+    UnitLabel ofSignal() {
+        return unit.ofTime() ? bare(title) : this;
+    }
+
+    /** The unit that a cell of a units row holds, in brackets or not. */
+    static Unit unit(String cell) {
+        return Unit.of(cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", ""));
+    }
+
+    /** Whether a cell of a units row holds a unit; an empty cell does. */
     static boolean isUnit(String cell) {
-        return cell.isEmpty() || Unit.of(unbracketed(cell)).known();
+        return cell.isEmpty() || unit(cell).known();
     }
 
     /** This title with the unit of a units row; unchanged where that says less than the title. */
     UnitLabel withUnit(String cell) {
-        Unit below = Unit.of(unbracketed(cell));
+        Unit below = unit(cell);
         return below.known() || (below.unclear() && !unit.known()) ? new UnitLabel(title, name, below) : this;
     }
 
@@ -91,12 +104,19 @@ record UnitLabel(String title, String name, Unit unit) {
     private static UnitLabel tailed(String title, Matcher parts, String mark) {
         Unit unit = Unit.of(parts.group("unit"));
         String name = parts.group("name") == null ? "" : parts.group("name");
-        boolean word = name.length() > LONGEST_SYMBOL;
+        boolean word = !SYMBOL.matcher(name).matches();
         boolean clear = unit.factor() != 1
                 ? word || quantity(name).isEmpty()
                 : word && !LOOSE.matcher(mark).matches();
         boolean meant = unit.known() && (name.isEmpty() || clear || says(name, unit));
         return meant ? new UnitLabel(title, name.strip(), unit) : bare(title);
+    }
+
+    /** A title that is nothing but a symbol with a prefix, as in {@code mA}; without one it may be the name of a node. */
+    private static UnitLabel unnamed(String title) {
+        Unit unit = unit(title);
+        boolean meant = unit.symbol() && unit.factor() != 1 && QUANTITIES.containsValue(unit.base());
+        return meant ? new UnitLabel(title, title, unit) : bare(title);
     }
 
     private static boolean says(String name, Unit unit) {
@@ -116,9 +136,5 @@ record UnitLabel(String title, String name, Unit unit) {
 
     private static UnitLabel bare(String title) {
         return new UnitLabel(title, title, Unit.NONE);
-    }
-
-    private static String unbracketed(String cell) {
-        return cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", "");
     }
 }

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.abort;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.zip.GZIPOutputStream;
 import lampproof.fault.UserFault;
 import lampproof.simulator.Simulator;
 import org.junit.jupiter.api.BeforeEach;
@@ -167,6 +170,18 @@ class CommandsTest {
         Files.writeString(run.resolve("crest.log"), line + "\n");
         assertThat(run("check", run.toString())).isEqualTo(3);
         assertThat(out.toString()).contains(reason);
+    }
+
+    @Test
+    void theLogOfAPackedTableIsReadToo() throws IOException {
+        run("deck", spec.toString(), "-o", run.toString());
+        Path table = run.resolve("crest.csv.gz");
+        try (OutputStream packed = new GZIPOutputStream(Files.newOutputStream(table))) {
+            packed.write("time gate_voltage\n0 1\n1e-3 1\n".getBytes(StandardCharsets.UTF_8));
+        }
+        Files.writeString(run.resolve("crest.log"), "run simulation(s) aborted\n");
+        assertThat(run("check", run.toString(), "--wave", "crest=" + table)).isEqualTo(3);
+        assertThat(out.toString()).contains("crest.log: the run was aborted");
     }
 
     @Test

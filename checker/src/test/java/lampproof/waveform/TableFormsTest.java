@@ -104,7 +104,11 @@ class TableFormsTest {
                 "Current (mA rms)",
                 "current_ma",
                 "CH1 in mA",
-                "i / mA"
+                "i / mA",
+                "i(v1)_mA",
+                "mA",
+                "(mA)",
+                "[mA]"
             })
     void currentInMilliamperesHoweverItIsWritten(String title) {
         assertThat(unit(title)).isEqualTo(1e-3);
@@ -117,7 +121,18 @@ class TableFormsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"v_kv", "voltage [kv]", "Vin(kV)", "Voltage (kilovolts)", "U kV", "U / kV", "UkV"})
+    @ValueSource(
+            strings = {
+                "v_kv",
+                "voltage [kv]",
+                "Vin(kV)",
+                "Voltage (kilovolts)",
+                "U kV",
+                "U / kV",
+                "UkV",
+                "v(out)_kV",
+                "kV"
+            })
     void voltageInKilovoltsHoweverItIsWritten(String title) {
         assertThat(unit(title)).isEqualTo(1e3);
     }
@@ -132,6 +147,12 @@ class TableFormsTest {
                 "I(MA)",
                 "V(A)-V(B)",
                 "v_ms",
+                "v(out)_ma",
+                "v(out)_ms",
+                "i(x)_us",
+                "i(x)_mv",
+                "lamp_us",
+                "x(y)_ms",
                 "Channel A",
                 "Lamp A",
                 "Phase-A",
@@ -153,6 +174,51 @@ class TableFormsTest {
     void unitsWithoutNamesAboveThemStillCount(String units) {
         List<Signal> signals = open(units + "\n0,1,2\n1,2,3\n", Hints.NONE).signals();
         assertThat(signals).extracting(Signal::factor).containsExactly(1.0, 1e-3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {",", ";", "\t", " "})
+    void unitsAboveTheNamesCount(String mark) {
+        for (String head : List.of("ms,V,mA\ntime,voltage,i\n", "# [ms],[V],[mA]\n\n# t,v,i\n")) {
+            String text = (head + "0,1,2\n1,2,3\n").replace(",", mark);
+            assertThat(rows(text, "i").get(1)).containsExactly(1e-3, 3e-3);
+        }
+    }
+
+    @Test
+    void unitsBelowTheNamesCountMoreThanALineAbove() {
+        assertThat(rows("ms,V,mA\ntime,v,i\ns,V,A\n0,1,2\n1,2,3\n", "i").get(1)).containsExactly(1, 3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Vertical Units,V,mA | mA",
+                "Units,V,mA | mA",
+                "Y Units,V,[mA] | [mA]",
+                "Unit,V,mA | mA",
+                "\"VUnit\",\"mV\",\"A\" | mV",
+                "# Vertical Units:,mV,mA | mV",
+                "Horizontal Units,ms | ms",
+            })
+    void unitsAmongTheSettingsAreNotReadOver(String units, String unit) {
+        assertThatThrownBy(() -> rows("Model,MSO\n" + units + "\nTIME,CH1,CH2\n0,1,2\n1,3,4\n"))
+                .hasMessage("wave.txt, line 2: the unit '" + unit + "' stands among the settings and in no title: which"
+                        + " numbers are in it is not sure; write the units behind the names, as in 'current (mA)',"
+                        + " or take the line out and give the column a gain in --map");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Vertical Units,V,A\nHorizontal Units,s\nTIME,CH1,CH2 (mA)\n",
+                "Vertical Units,V,mA\nTIME,CH1,CH2 (mA)\n",
+                "Vertical Units,V,mA\nTIME,CH1,CH2\ns,V,mA\n",
+                "Sample Interval Units,us\nRate unit,kHz\nTIME,CH1,CH2 (mA)\n",
+            })
+    void settingsThatAgreeWithTheTitlesOrTellOfTheClockAreNoFault(String head) {
+        assertThat(rows(head + "0,1,2\n1,3,4\n", "CH2").get(1)).containsExactly(1, 4e-3);
     }
 
     @ParameterizedTest
