@@ -83,9 +83,15 @@ final class LineReader {
 
     /** Whether a line has no time and nothing else either, or words in its place. */
     private boolean noRow(List<String> row) {
-        boolean words = row.stream().allMatch(String::isEmpty)
-                || (WORDS.matcher(row.get(0)).matches() && !NumberText.notFinite(row.get(0)));
-        return words && !timed(row) && !layout.closedByTrailer();
+        boolean words = WORDS.matcher(row.get(0)).matches() && !NumberText.notFinite(row.get(0)) && !runIntoARow(row);
+        return (words || row.stream().allMatch(String::isEmpty)) && !timed(row) && !layout.closedByTrailer();
+    }
+
+    /** Whether words end like a row, as where a line ran into another. */
+    private boolean runIntoARow(List<String> row) {
+        return row.size() > layout.columns()
+                && row.subList(row.size() - 2, row.size()).stream()
+                        .noneMatch(cell -> Double.isNaN(layout.numbers().value(cell)));
     }
 
     private boolean timed(List<String> row) {

@@ -471,6 +471,13 @@ class TableFormsTest {
         }
     }
 
+    @Test
+    void aClosingLineThatRanIntoARowIsDamage() {
+        assertThatThrownBy(() -> rows("time v\n0 1\n1e-6 2\nEnd of run 2e-6 3\n", "v"))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("wave.txt, line 4: 5 fields where 2 are expected");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
