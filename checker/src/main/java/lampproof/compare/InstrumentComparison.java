@@ -193,7 +193,10 @@ public final class InstrumentComparison {
         return TrustCheck.of(
                 "resolved",
                 sampling.follows(driver.line().frequency()),
-                Math.round(sampling.rate() / driver.line().frequency()) + " points in a line period (at least 10)");
+                Math.round(sampling.rate() / driver.line().frequency()) + " points in a line period (at least 10)"
+                        + (sampling.longest() > 0
+                                ? ", none for up to " + Engineering.rounded(sampling.longest(), "s")
+                                : ""));
     }
 
     private TrustCheck gaps() {

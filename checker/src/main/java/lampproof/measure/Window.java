@@ -33,11 +33,6 @@ public record Window(double start, double end, int periods, String what) {
         return length() / Math.max(1, periods);
     }
 
-    /** The first period alone. */
-    public Window firstPeriod() {
-        return new Window(start, start + period(), Math.min(1, periods), what);
-    }
-
     /** The last period alone. */
     public Window lastPeriod() {
         return new Window(end - period(), end, Math.min(1, periods), what);
