@@ -6,7 +6,7 @@ import java.util.List;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
-import lampproof.spec.Nearest;
+import lampproof.spec.NearestName;
 
 /** The words for decks on the command line. */
 final class DeckWord implements Iterable<String> {
@@ -29,8 +29,9 @@ final class DeckWord implements Iterable<String> {
         if (ALL.contains(word)) {
             return DeckKind.of(word);
         }
-        String next =
-                Nearest.to(word, ALL).map(near -> "did you mean " + near + "?").orElse("");
+        String next = NearestName.to(word, ALL)
+                .map(near -> "did you mean " + near + "?")
+                .orElse("");
         throw UserFault.badInput(new Finding("there is no such deck", option, word, String.join(", ", ALL), next));
     }
 }

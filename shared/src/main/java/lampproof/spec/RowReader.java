@@ -56,7 +56,7 @@ final class RowReader {
     private UserFault notAWord(TableRow row, Choice choice, String word) {
         boolean number = word.matches(UnitReader.NUMBER);
         String what = choice.name() + (number ? " takes a word, not a number" : " has no such word");
-        String next = Nearest.to(word, choice.words())
+        String next = NearestName.to(word, choice.words())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         return refused(row, Column.TYP, what, choice.allowed(), next);

@@ -132,7 +132,7 @@ public final class UnitReader {
         String what = owner(spelling)
                 .map(other -> "a unit of " + other.word() + " stands where one of " + dimension.word() + " belongs")
                 .orElse("this unit is not known");
-        String next = Nearest.to(spelling, allowed)
+        String next = NearestName.to(spelling, allowed)
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         return new Finding(what, where, unit, choices, next);
