@@ -32,17 +32,17 @@ class RoomsTest {
             dimming     -> quasistatic design fault
             prediction  -> event quasistatic design physics spec file fault
             choice      -> prediction quasistatic design physics spec file fault
-            part        -> lint spec fault
-            deck        -> part prediction event quasistatic design physics spec file fault
+            subcircuit  -> lint spec fault
+            deck        -> subcircuit prediction event quasistatic design physics spec file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault
             measure     -> waveform fault
-            capture     -> measure waveform physics spec fault
+            instrument  -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> choice compare dimming capture measure waveform prediction quasistatic design spec file fault
+            report      -> choice compare dimming instrument measure waveform prediction quasistatic design spec file fault
             page        -> choice compare dimming measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report choice compare dimming capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
+            cli         -> page report choice compare dimming instrument measure waveform simulator lint deck subcircuit prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
