@@ -65,7 +65,7 @@ record ChoiceFolder(Path path) {
         return path.resolve("candidates.csv");
     }
 
-    /** Writes table and page; verdicts stand in the order of the finalists, or there are none. */
+    /** Writes table and page; verdicts are in the order of the finalists, or empty. */
     void write(Comparison comparison, List<RunVerdict> verdicts) {
         WholeFile.write(table(), CandidateTable.text(comparison));
         WholeFile.write(report(), ComparisonPage.html(comparison, verdicts, BuildVersion.text()));

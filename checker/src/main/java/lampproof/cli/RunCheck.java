@@ -39,7 +39,7 @@ import lampproof.spec.SpecReader;
 import lampproof.waveform.ReadOptions;
 import lampproof.waveform.file.WaveformFile;
 
-/** Judges the waveforms of a run and leaves the verdicts in its folder. */
+/** Checks the waveforms of a run and writes the verdicts to its folder. */
 final class RunCheck {
 
     private final RunFolder run;
@@ -55,7 +55,7 @@ final class RunCheck {
      *
      * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
      * @param mappings which column of an instrument's table of the mains deck is which probe; none for a simulator's
-     * @param options what the tables cannot tell of themselves
+     * @param options what the user knows about the tables
      */
     RunCheck(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, ReadOptions options) {
         this(run, waves, mappings, options, List.of());

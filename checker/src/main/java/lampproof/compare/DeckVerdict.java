@@ -9,7 +9,7 @@ import lampproof.prediction.Prediction;
  *
  * @param deck the deck
  * @param window the stretch of time that was measured, in words; empty when nothing was
- * @param trust what was asked of the simulation itself, in order
+ * @param trust the checks of the simulation itself, in order
  * @param verdicts one for each figure that the deck settles
  */
 public record DeckVerdict(DeckKind deck, String window, List<TrustCheck> trust, List<Verdict> verdicts) {

@@ -5,7 +5,7 @@ import lampproof.measure.Measured;
 import lampproof.prediction.Prediction;
 
 /**
- * What became of one predicted figure.
+ * The comparison of one predicted figure.
  *
  * @param prediction the prediction
  * @param simulated the simulated value [unit of the figure]; empty when there is none

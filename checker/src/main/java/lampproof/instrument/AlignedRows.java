@@ -8,8 +8,8 @@ import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Span;
 
 /**
- * Takes the delays out of columns: the value of a moment is the one that a late column shows later, on a straight line
- * between its points. Moments for which a column has no value yet, or no more, are left out.
+ * Compensates the delays of columns: the value of a late column is interpolated at the later time, linearly between its
+ * points. Times at which a column has no value are omitted.
  */
 final class AlignedRows implements BlockSink {
 
@@ -42,7 +42,7 @@ final class AlignedRows implements BlockSink {
         writer = new BlockWriter(delays.length, sink);
     }
 
-    /** Hands on the moments that still wait. */
+    /** Writes the rows that remain. */
     void end() {
         writer.end();
     }

@@ -63,7 +63,7 @@ public final class Capture {
         }
     }
 
-    /** What was asked for, an end that was left open taken from the record. */
+    /** The requested window; an end that is not given is that of the record. */
     private static Window asked(double from, double to, Span whole) {
         return Window.of(Double.isFinite(from) ? from : whole.start(), Double.isFinite(to) ? to : whole.end());
     }

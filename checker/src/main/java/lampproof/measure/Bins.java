@@ -5,9 +5,9 @@ import java.util.function.DoubleConsumer;
 /** Exact means and extremes of a channel over successive bins of one width, from the start of a window. */
 final class Bins {
 
-    /** Takes one bin after the other. */
+    /** Receives one bin after the other. */
     interface Sink {
-        /** Takes the mean, the smallest and the largest value of a bin. */
+        /** Receives the mean, the smallest and the largest value of a bin. */
         void bin(double mean, double low, double high);
     }
 
@@ -72,7 +72,7 @@ final class Bins {
         }
     }
 
-    /** Takes a piece at whose end one bin or several are over. */
+    /** Adds a piece in which one bin or several end. */
     private void add(Piece piece) {
         double from = piece.start();
         while (done < count && piece.end() >= edge) {

@@ -30,7 +30,7 @@ public record Gaps(double step, Span widest, double lost, long count, long early
     /** Common practice, no source: half of what means are compared with [-]. */
     private static final double SHARE = 0.01;
 
-    /** Why no figure can be taken across the gaps; empty when they do little harm. */
+    /** Why no figure can be measured across the gaps; empty if they do little harm. */
     public Optional<String> fault() {
         boolean wide = widest.length() > ONE_ROW * step;
         return wide && (widest.length() > LONGEST || lost > SHARE * length) ? Optional.of(missing()) : Optional.empty();

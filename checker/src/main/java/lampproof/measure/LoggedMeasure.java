@@ -14,8 +14,8 @@ import lampproof.waveform.Engineering;
  *
  * @param name name of the measure
  * @param result the figure, or its absence
- * @param from start of the window that was used [s]; not a number when the log tells none
- * @param to end of the window that was used [s]; not a number when the log tells none
+ * @param from start of the window that was used [s]; not a number when the log has none
+ * @param to end of the window that was used [s]; not a number when the log has none
  */
 public record LoggedMeasure(String name, Measured result, double from, double to) {
 
@@ -26,7 +26,7 @@ public record LoggedMeasure(String name, Measured result, double from, double to
     private static final Pattern FAILED =
             Pattern.compile("\\s*\\.meas(?:ure)?\\s+\\S+\\s+(\\S+)\\s.*failed!\\s*", Pattern.CASE_INSENSITIVE);
 
-    /** Every measure that a log tells of, failed ones among them. */
+    /** Every measure in a log, failed ones included. */
     public static List<LoggedMeasure> of(String log) {
         List<LoggedMeasure> measures = new ArrayList<>();
         for (String line : log.lines().toList()) {
@@ -46,7 +46,7 @@ public record LoggedMeasure(String name, Measured result, double from, double to
         return measures;
     }
 
-    /** The figure when it was taken over the window asked for; otherwise its absence. */
+    /** The figure if it was measured over the requested window; otherwise its absence. */
     public Measured over(Window asked) {
         boolean shortened = Math.abs(from - asked.start()) > SLACK * asked.length()
                 || Math.abs(to - asked.end()) > SLACK * asked.length();

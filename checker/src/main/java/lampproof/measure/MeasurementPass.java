@@ -11,10 +11,9 @@ import lampproof.waveform.ReadResult;
 import lampproof.waveform.Waveforms;
 
 /**
- * Feeds many measurements in one pass over the rows of a waveform file.
+ * Passes the rows of a waveform file to many measurements at once.
  *
- * <p>First the channels and measurements are named, then the file is run through, then each measurement holds its
- * result.
+ * <p>First the channels and measurements are added, then the file is read, then each measurement has its result.
  */
 public final class MeasurementPass implements BlockSink {
 
@@ -113,15 +112,15 @@ public final class MeasurementPass implements BlockSink {
         return place;
     }
 
-    /** Has a measurement fed. */
+    /** Adds a measurement. */
     public <M extends Measurement> M add(M measurement) {
         all.add(measurement);
         return measurement;
     }
 
     /**
-     * Has a measurement fed with every second point only; it shows how far a figure hangs on the points of the record.
-     * Its result stands after {@link #over}.
+     * Adds a measurement that receives every second point only, to show how much a figure depends on the points of the
+     * record. Its result is valid after {@link #over}.
      */
     public <M extends Measurement> M addSparse(M measurement) {
         sparse.add(measurement);
@@ -133,7 +132,7 @@ public final class MeasurementPass implements BlockSink {
         return List.copyOf(columns);
     }
 
-    /** Runs a file through. */
+    /** Reads a file. */
     public ReadResult over(Waveforms file) {
         ReadResult reading = file.rows(columns, this);
         secondPoints.end();
@@ -163,7 +162,7 @@ public final class MeasurementPass implements BlockSink {
         return new Points(interpolation, block.times(), levels, block.count());
     }
 
-    /** The last point alone, with room for the one that follows. */
+    /** The last point alone, with space for the next one. */
     private Points endOf(Points points) {
         Points end = new Points(sources.size(), 2, interpolation);
         end.add(points, points.count() - 1);

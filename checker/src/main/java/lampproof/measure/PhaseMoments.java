@@ -46,7 +46,7 @@ final class PhaseMoments {
         pace = frequency * PARTS;
     }
 
-    /** Whether a stretch of time [s] is no wider than a part. */
+    /** Whether an interval [s] is at most as wide as a part. */
     boolean narrow(double width) {
         return width * pace <= 1;
     }

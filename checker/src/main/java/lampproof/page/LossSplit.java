@@ -14,7 +14,7 @@ final class LossSplit {
 
     private static final String TOTAL = "loss.total";
 
-    /** A bar has no room for less than this share of the whole. */
+    /** A bar cannot show less than this share of the whole. */
     private static final double LEAST_SHARE = 5e-4;
 
     /** A part of the whole and the figures that it is the difference of. */

@@ -2,7 +2,7 @@ package lampproof.waveform;
 
 import java.util.List;
 
-/** Waveforms that can be run through by name, any number of times: a file, or what is made of one. */
+/** Waveforms that can be read by name, any number of times: a file, or columns computed from one. */
 public interface Waveforms {
 
     /** The stretch of time covered. */

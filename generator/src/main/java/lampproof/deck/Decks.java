@@ -29,7 +29,7 @@ public final class Decks {
      *
      * @param kind what it shows
      * @param solution the solved driver
-     * @param predictions the figures that its heading tells
+     * @param predictions the figures in its heading
      */
     public Deck of(DeckKind kind, Solution solution, List<Prediction> predictions) {
         String topology = solution.driver().topology().word();
