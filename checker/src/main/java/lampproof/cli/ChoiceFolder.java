@@ -36,7 +36,7 @@ record ChoiceFolder(Path path) {
     }
 
     /**
-     * Refuses a folder whose table or page lampproof did not write.
+     * Rejects a folder whose table or page lampproof did not write.
      *
      * @throws UserFault when it holds files of these names that are not those of an earlier comparison
      */

@@ -10,7 +10,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** The one place where a fault becomes text on the error stream and an exit code. */
+/** Converts each fault to text on the error stream and an exit code. */
 final class FaultText implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
     /** Prints what is wrong with the command line, the nearest known word, and where to read more. */

@@ -64,7 +64,7 @@ final class RunCheck {
     /**
      * Prepares to check what was simulated just now.
      *
-     * @param outcomes what became of the simulations
+     * @param outcomes the outcomes of the simulations
      */
     RunCheck(RunFolder run, List<SimulationOutcome> outcomes) {
         this(run, Map.of(), List.of(), ReadOptions.NONE, outcomes);
@@ -173,7 +173,7 @@ final class RunCheck {
                 .findFirst();
     }
 
-    /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
+    /** A table of the run itself must be newer than its deck; one given by hand may have any origin. */
     private WaveformFile open(DeckKind kind, Path table, Netlist deck) {
         String written = run.table(kind).getFileName().toString();
         ReadOptions named = new ReadOptions(deck.written(written), options.decimal(), options.run());

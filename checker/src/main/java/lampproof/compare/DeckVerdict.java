@@ -5,7 +5,7 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /**
- * What the simulation of one deck says.
+ * The verdicts of the simulation of one deck.
  *
  * @param deck the deck
  * @param window the stretch of time that was measured, in words; empty when nothing was

@@ -164,7 +164,7 @@ final class FigureTable {
                 .collect(toSet());
     }
 
-    /** Prepares a figure on the bench. */
+    /** Adds the measurement of a figure. */
     static Optional<PendingValue> take(String figure, ProbeMeasurements measurements) {
         return Optional.ofNullable(TABLE.get(figure))
                 .or(() -> Optional.ofNullable(HARMONICS.get(figure)))

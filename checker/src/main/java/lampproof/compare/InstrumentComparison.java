@@ -31,7 +31,7 @@ import lampproof.waveform.Waveforms;
 /**
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
- * <p>Only figures whose probes are there are compared. The table of an instrument does not show the energy of each
+ * <p>Only figures whose probes were recorded are compared. The table of an instrument does not show the energy of each
  * part. It must be readable without gaps, have enough points in a line period and whole periods, be steady, and show
  * power flowing into the lamp.
  */

@@ -30,9 +30,9 @@ final class AlignedRows implements BlockSink {
     private double end = Double.NaN;
 
     /**
-     * Aligns the columns that are wanted.
+     * Aligns the requested columns.
      *
-     * @param all every mapping, so that each pass covers the same moments whatever it wants
+     * @param all every mapping, so that each pass covers the same times whatever its columns
      */
     AlignedRows(List<Mapping> wanted, List<Mapping> all, BlockSink sink) {
         delays = wanted.stream().mapToDouble(Mapping::delay).toArray();
@@ -94,7 +94,7 @@ final class AlignedRows implements BlockSink {
         return from.values()[column] + share * (to.values()[column] - from.values()[column]);
     }
 
-    /** Lets go of rows that no column will look at again. */
+    /** Removes rows that no column needs any more. */
     private void trim() {
         int done = next;
         for (int i = 0; i < cursors.length; i++) {

@@ -30,14 +30,14 @@ record Survey(ReadResult reading, Sampling sampling, Measured power, Map<String,
     private static final double HIGHEST_LINE = 70;
 
     /**
-     * Runs a table through.
+     * Makes the first pass over a table.
      *
-     * @param span the stretch of time to look at
+     * @param span the stretch of time to measure
      * @throws lampproof.fault.UserFault no verdict, when the table is damaged
      */
     static Survey of(MappedTable table, Span span) {
         MeasurementPass pass = new MeasurementPass();
-        // In the order in which the next pass wants them, so that the rows may be kept for it.
+        // In the order of the columns of the next pass, so that the rows may be kept for it.
         table.mappings().forEach(mapping -> pass.channel(mapping.quantity()));
         Map<String, FundamentalFrequency> fits = new HashMap<>();
         String voltage = CaptureQuantity.LINE_VOLTAGE.word();

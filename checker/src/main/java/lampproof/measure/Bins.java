@@ -26,12 +26,12 @@ final class Bins {
     private double low = Double.POSITIVE_INFINITY;
     private double high = Double.NEGATIVE_INFINITY;
 
-    /** Cuts a channel into bins of which the means are wanted. */
+    /** Divides a channel into bins and computes their means. */
     Bins(Window window, Channel channel, double width, DoubleConsumer means) {
         this(window, channel, width, (mean, low, high) -> means.accept(mean), false);
     }
 
-    /** Cuts a channel into bins of which the extremes are wanted as well. */
+    /** Divides a channel into bins and computes their means and extremes. */
     Bins(Window window, Channel channel, double width, Sink sink) {
         this(window, channel, width, sink, true);
     }

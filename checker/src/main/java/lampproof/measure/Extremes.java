@@ -57,7 +57,7 @@ public final class Extremes extends Measurement {
     private final Extreme low = new Extreme(-1);
     private long points;
 
-    /** Looks for the extremes of a channel. */
+    /** Measures the extremes of a channel. */
     public Extremes(Window window, Channel channel) {
         super(window);
         this.channel = channel;

@@ -54,7 +54,7 @@ public final class FundamentalFrequency extends Measurement {
     private final ResizableDoubleArray means = new ResizableDoubleArray();
 
     /**
-     * Looks for the fundamental between two frequencies.
+     * Searches for the fundamental between two frequencies.
      *
      * @param lowest lowest frequency [Hz]
      * @param highest highest frequency [Hz]

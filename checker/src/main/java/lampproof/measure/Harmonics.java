@@ -11,7 +11,7 @@ import org.hipparchus.complex.Complex;
  * j d (sin(x) - x cos(x))/(2 x^2))} to the integral of order n.
  *
  * <p>A window of half a period, or of an odd number of halves, is assumed to continue with opposite sign, as the
- * current behind a full bridge does: odd orders are those of whole periods, even ones are zero.
+ * current after a full bridge does: odd orders are those of whole periods, even ones are zero.
  */
 public final class Harmonics extends Measurement {
 

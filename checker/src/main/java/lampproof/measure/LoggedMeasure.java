@@ -10,7 +10,7 @@ import lampproof.waveform.Engineering;
  * A figure that ngspice measured itself by a {@code .meas} line and wrote into its log.
  *
  * <p>The log holds {@code name = value from= start to= end}, or {@code .meas ... name ... failed!}. The simulator
- * shortens a window that passes the end of the run without a word, and ends with status 0 when a measure failed.
+ * shortens a window that passes the end of the run silently, and ends with status 0 when a measure failed.
  *
  * @param name name of the measure
  * @param result the figure, or its absence

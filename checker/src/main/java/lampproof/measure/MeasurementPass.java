@@ -17,7 +17,7 @@ import lampproof.waveform.Waveforms;
  */
 public final class MeasurementPass implements BlockSink {
 
-    /** What a channel is made of: columns with their gains, and an offset. */
+    /** The source of a channel: columns with their gains, and an offset. */
     private static final class Source {
         private final Map<Integer, Double> terms;
         private final double offset;
@@ -37,7 +37,7 @@ public final class MeasurementPass implements BlockSink {
             return terms.equals(other.terms) && offset == other.offset;
         }
 
-        /** The levels of rows: a column as it is, or what is made of columns. */
+        /** The levels of rows: a column, or a sum of columns. */
         double[] levels(Block block) {
             return plain() ? block.values(terms.keySet().iterator().next()) : joined(block);
         }
@@ -127,7 +127,7 @@ public final class MeasurementPass implements BlockSink {
         return measurement;
     }
 
-    /** The signals that the channels are made of, in the order in which {@link #block} wants their values. */
+    /** The signals of the channels, in the order of the values of {@link #block}. */
     public List<String> columns() {
         return List.copyOf(columns);
     }

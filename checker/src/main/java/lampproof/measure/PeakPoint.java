@@ -15,7 +15,7 @@ public final class PeakPoint extends Measurement {
     private double timeAfter;
     private boolean open;
 
-    /** Looks for the greatest magnitude of a channel. */
+    /** Searches for the greatest magnitude of a channel. */
     public PeakPoint(Window window, Channel channel) {
         super(window);
         this.channel = channel;

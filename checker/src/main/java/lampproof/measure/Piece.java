@@ -74,7 +74,7 @@ public final class Piece {
         return points.interpolation().areaOfProduct(times, levels(one), levels(other), first, first + 1);
     }
 
-    /** Becomes the piece that begins at a point. */
+    /** Moves to the piece that begins at a point. */
     void move(int point) {
         first = point;
     }

@@ -60,12 +60,12 @@ final class Points {
         }
     }
 
-    /** Forgets every point. */
+    /** Removes every point. */
     void clear() {
         count = 0;
     }
 
-    /** Copies a point of others behind the last one. */
+    /** Appends a copy of a point of others. */
     void add(Points others, int point) {
         times[count] = others.times[point];
         for (int i = 0; i < levels.length; i++) {

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import lampproof.prediction.DeckKind;
 
-/** A total loss, split into parts: a bar for each way in which it is known, all on one scale, and the numbers. */
+/** A total loss, split into parts: a bar for each source of the values, all on one scale, and the numbers. */
 final class LossSplit {
 
     private static final String TOTAL = "loss.total";

@@ -11,7 +11,7 @@ import lampproof.waveform.Engineering;
  *
  * @param prefix prefix of the unit
  * @param unit the unit; empty for a plain number
- * @param decimals digits behind the point
+ * @param decimals digits after the point
  */
 record NumberText(Prefix prefix, String unit, int decimals) {
 

@@ -9,7 +9,7 @@ import lampproof.choice.Candidate;
 import lampproof.choice.Comparison;
 import lampproof.choice.Trait;
 
-/** The best string of each converter, law and way of smoothing, in the order of the ranking. */
+/** The best string of each converter, law and kind of smoothing, in the order of the ranking. */
 final class FieldText {
 
     private final Style style;

@@ -100,7 +100,7 @@ enum FailingLine {
         return part != Part.CONSEQUENCE;
     }
 
-    /** Whether the step of a run has collapsed on its way. */
+    /** Whether the step of a run has collapsed. */
     boolean isCollapse() {
         return this == TIME_STEP_AT_NODE || this == TIME_STEP;
     }

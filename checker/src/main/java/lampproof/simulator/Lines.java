@@ -84,7 +84,7 @@ final class Lines implements Closeable {
         return Optional.of(line.toString());
     }
 
-    /** The first character of a line; a line feed behind a carriage return still belongs to the line before. */
+    /** The first character of a line; a line feed after a carriage return belongs to the line before. */
     private int first() throws IOException {
         int character = reader.read();
         return returned && character == '\n' ? reader.read() : character;

@@ -24,7 +24,7 @@ record OutputTable(Optional<String> fault, OptionalDouble lastTime) {
     private static final int LONGEST_LINE = 1 << 16;
 
     /**
-     * Looks at both ends of a table.
+     * Reads both ends of a table.
      *
      * @throws IOException if it cannot be read
      */

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import lampproof.simulator.SimulationOutcome.Kind;
 
 /**
- * The circuit simulator ngspice as a program of its own, one process per run.
+ * The circuit simulator ngspice as a separate program, one process per run.
  *
  * <p>A process, not a library: its start takes some 20 ms, and a crash, a leak or an endless run does not affect
  * lampproof.

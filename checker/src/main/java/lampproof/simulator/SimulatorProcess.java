@@ -82,7 +82,7 @@ final class SimulatorProcess {
         return reached;
     }
 
-    /** Nobody answers a question of the simulator: it must find the end of its input, not wait. */
+    /** A question of the simulator has no answer: it must find the end of its input, not wait. */
     private void closeInput() {
         try {
             process.getOutputStream().close();

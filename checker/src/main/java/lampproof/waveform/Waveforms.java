@@ -11,7 +11,7 @@ public interface Waveforms {
     /**
      * Streams the rows of some signals.
      *
-     * @param names names of the signals, in the order wanted
+     * @param names names of the signals, in the requested order
      * @throws lampproof.fault.UserFault when there is no such signal, or a row cannot be read
      */
     ReadResult rows(List<String> names, BlockSink sink);

@@ -8,18 +8,18 @@ import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
 import lampproof.subcircuit.PartModels;
 
-/** Makes the decks of a solved driver. */
+/** Writes the decks of a solved driver. */
 public final class Decks {
 
     private final DeckTemplates templates = new DeckTemplates();
     private final PartModels models;
 
-    /** Decks of which every part is the usual one. */
+    /** Decks with the usual parts. */
     public Decks() {
         this(PartModels.NONE);
     }
 
-    /** Decks in which sub-circuits take the place of some parts. */
+    /** Decks in which sub-circuits replace some parts. */
     public Decks(PartModels models) {
         this.models = models;
     }

@@ -154,7 +154,7 @@ public final class WaveformFile implements Waveforms {
     /**
      * Streams the rows of some signals; memory does not grow with the file.
      *
-     * @param chosen signals of this file, in the order wanted
+     * @param chosen signals of this file, in the requested order
      * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
      */
     public ReadResult stream(List<Signal> chosen, BlockSink sink) {

@@ -27,10 +27,10 @@ record UnitLabel(String title, String name, Unit unit) {
     private static final Pattern FUNCTION = Pattern.compile("(?i)[vipnwdgsbe][a-z]{0,3}\\d?|.*[^\\w\\s.].*");
     private static final Pattern INDEX = Pattern.compile("\\d+");
 
-    /** Names that say by a letter what they are, of a node or not; letters behind a mark may be an index. */
+    /** Names that say by a letter what they are, of a node or not; letters after a mark may be an index. */
     private static final Pattern SYMBOL = Pattern.compile(".{0,2}|[uvipUVIP]\\([^()]*\\)");
 
-    /** Marks behind which letters are an index or a number of a channel as often as a unit. */
+    /** Marks after which letters are an index or a number of a channel as often as a unit. */
     private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
 
     /** What may follow the letter of a quantity: an index, or a node or element in brackets. */
