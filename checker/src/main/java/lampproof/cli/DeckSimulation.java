@@ -37,14 +37,14 @@ final class DeckSimulation {
     }
 
     /**
-     * Runs every deck, and tells what the simulator remarked.
+     * Runs every deck and prints the warnings of the simulator.
      *
      * @throws UserFault when a run has no deck, or a deck has an error that the linter finds
      */
     List<SimulationOutcome> run(List<RunFolder> runs) {
         List<SimulationJob> jobs = runs.stream().flatMap(this::jobs).toList();
         List<SimulationOutcome> outcomes = outcomes(jobs);
-        outcomes.forEach(this::tellRemarks);
+        outcomes.forEach(this::printRemarks);
         return outcomes;
     }
 
@@ -54,14 +54,14 @@ final class DeckSimulation {
         }
     }
 
-    private void tellRemarks(SimulationOutcome outcome) {
+    private void printRemarks(SimulationOutcome outcome) {
         outcome.remarks().stream()
                 .filter(remark -> !remark.startsWith("Note:"))
                 .forEach(remark -> err.println(outcome.job().deck() + ": " + remark));
     }
 
     private static TerminalProgress progress(int runs) {
-        return TerminalProgress.on(System.err, Terminal.isThere(), runs);
+        return TerminalProgress.on(System.err, Terminal.isPresent(), runs);
     }
 
     private Stream<SimulationJob> jobs(RunFolder run) {

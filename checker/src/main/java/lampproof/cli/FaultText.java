@@ -10,10 +10,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** The one place where a fault becomes text on the error stream and an exit code. */
+/** Converts each fault to text on the error stream and an exit code. */
 final class FaultText implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
-    /** Tells what is wrong with the command line, the nearest known word, and where to read on. */
+    /** Prints what is wrong with the command line, the nearest known word, and where to read more. */
     @Override
     public int handleParseException(ParameterException fault, String[] args) {
         CommandLine command = fault.getCommandLine();
@@ -29,12 +29,12 @@ final class FaultText implements IParameterExceptionHandler, IExecutionException
         return of(fault, command);
     }
 
-    /** Tells what was thrown. */
+    /** Prints the message of what was thrown and returns its exit code. */
     static int of(Throwable fault, CommandLine command) {
-        return fault instanceof UserFault userFault ? mendable(userFault, command.getErr()) : crash(fault, command);
+        return fault instanceof UserFault userFault ? userFault(userFault, command.getErr()) : crash(fault, command);
     }
 
-    private static int mendable(UserFault fault, PrintWriter err) {
+    private static int userFault(UserFault fault, PrintWriter err) {
         fault.findings().stream().map(Finding::text).forEach(err::println);
         if (fault.findings().size() > 1) {
             err.println(fault.findings().size() + " faults.");
@@ -44,7 +44,7 @@ final class FaultText implements IParameterExceptionHandler, IExecutionException
 
     private static int crash(Throwable fault, CommandLine command) {
         PrintWriter err = command.getErr();
-        boolean trace = ((Main) command.getCommandSpec().root().userObject()).trace();
+        boolean trace = ((RootCommand) command.getCommandSpec().root().userObject()).trace();
         String hint = trace ? "" : "; run it again with --trace to see where";
         err.println("This is a fault of lampproof itself: "
                 + fault.toString().lines().findFirst().orElse("") + hint);

@@ -91,7 +91,7 @@ public final class DeckComparison {
         return new DeckVerdict(deck, window.text(), checks, explained);
     }
 
-    /** Rounded down, so that what lacks a little is never told as all. */
+    /** Rounded down, so that an incomplete record never reads as 100 %. */
     private String incomplete(Span span) {
         return "incomplete: the record ends at " + Engineering.rounded(span.end(), "s") + " of "
                 + Engineering.rounded(stopTime, "s") + " ("
@@ -143,14 +143,14 @@ public final class DeckComparison {
     }
 
     static TrustCheck readable(ReadResult reading) {
-        String spoilt = String.join(
+        String defective = String.join(
                 "; ",
                 reading.remarks().stream()
-                        .filter(Remark::spoils)
+                        .filter(Remark::isDefect)
                         .map(Remark::text)
                         .toList());
-        return spoilt.isEmpty()
+        return defective.isEmpty()
                 ? TrustCheck.passed("readable", reading.rows() + " rows, every number finite, time never goes back")
-                : TrustCheck.failed("readable", spoilt);
+                : TrustCheck.failed("readable", defective);
     }
 }

@@ -33,7 +33,7 @@ final class Explanation {
     private final Prediction prediction;
     private final double gap;
 
-    /** A substitution that was taken and how much of the gap it closed. */
+    /** An applied substitution and how much of the gap it closed. */
     private record Share(Substitution substitution, double closed) {}
 
     private Explanation(
@@ -64,7 +64,7 @@ final class Explanation {
         if (shares.isEmpty()) {
             return unexplained();
         }
-        String text = shares.stream().map(this::told).collect(Collectors.joining("; "));
+        String text = shares.stream().map(this::text).collect(Collectors.joining("; "));
         double rest = gap - shares.stream().mapToDouble(Share::closed).sum();
         if (Math.abs(rest) < WORTH_A_WORD * Math.abs(gap)) {
             return text;
@@ -75,7 +75,7 @@ final class Explanation {
                         : "; " + amount(rest) + " is not explained");
     }
 
-    private String told(Share share) {
+    private String text(Share share) {
         String what = share.substitution().text();
         if (opposes(share.closed())) {
             return amount(-share.closed()) + " is taken back by " + what;
@@ -95,7 +95,7 @@ final class Explanation {
                 : "none of " + tried + " explains it; another value in the circuit may not be that of the spec";
     }
 
-    /** Takes the substitution that brings the prediction nearest, then the next beside it. */
+    /** Applies the substitution that brings the prediction nearest, then the next one in addition. */
     private List<Share> shares() {
         List<Share> shares = new ArrayList<>();
         List<Substitution> taken = new ArrayList<>();
@@ -129,7 +129,7 @@ final class Explanation {
         return prediction.figure().name();
     }
 
-    /** In per cent of the prediction, as the deviation is told; in the unit of the figure where that says nothing. */
+    /** In per cent of the prediction, as the deviation is; in the unit of the figure if the prediction is near zero. */
     private String amount(double difference) {
         return relative()
                 ? number(difference) + " %"

@@ -31,9 +31,9 @@ import lampproof.waveform.Waveforms;
 /**
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
- * <p>Only figures whose probes are there are compared. An instrument keeps no books of energy; what can be asked of its
- * table is that it is readable without gaps, has enough points in a line period and whole ones, is steady, and has power
- * flow into the lamp.
+ * <p>Only figures whose probes were recorded are compared. The table of an instrument does not show the energy of each
+ * part. It must be readable without gaps, have enough points in a line period and whole periods, be steady, and show
+ * power flowing into the lamp.
  */
 public final class InstrumentComparison {
 
@@ -95,7 +95,7 @@ public final class InstrumentComparison {
         return new DeckVerdict(DECK, window.text(), checks, explained);
     }
 
-    /** As the voltage or the current tells it; nominal where neither does [Hz]. */
+    /** Measured on the voltage or the current; nominal if neither has a frequency [Hz]. */
     private double frequency() {
         double nominal = driver.line().frequency();
         return Stream.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT)
@@ -213,13 +213,13 @@ public final class InstrumentComparison {
 
     private static TrustCheck sign(Measured power) {
         boolean flows = power.present() && power.value() > 0;
-        String told = power.present() ? Engineering.rounded(power.value(), "W") : power.note();
+        String text = power.present() ? Engineering.rounded(power.value(), "W") : power.note();
         return TrustCheck.of(
                 "power",
                 flows,
                 flows
-                        ? told + " flows into the lamp"
-                        : "no power flows into the lamp (" + told + "): a probe turned round? Map it with *-1");
+                        ? text + " flows into the lamp"
+                        : "no power flows into the lamp (" + text + "): a probe turned round? Map it with *-1");
     }
 
     private static TrustCheck steady(Probe probe, PeriodRms periods) {

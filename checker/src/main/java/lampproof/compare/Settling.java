@@ -45,7 +45,7 @@ final class Settling {
     private final ProbeMeasurements measurements;
     private final List<Change> changes = new ArrayList<>();
 
-    /** What is taken of a probe before and after, and the change between them as a share of something. */
+    /** Two measurements of a probe, and the change between them relative to a reference. */
     private record Change(
             Probe probe,
             String what,
@@ -66,11 +66,12 @@ final class Settling {
             return change.present() ? Math.abs(change.value()) / band : Double.NaN;
         }
 
-        String told() {
+        String text() {
             Measured change = share.result();
             return change.present()
                     ? probe.dotted() + " " + what.formatted(value(before)) + ", " + value(after) + " " + then + " ("
-                            + Trust.percent(Math.abs(change.value())) + of + ", limit " + Trust.percent(band) + ")"
+                            + TrustCheck.percent(Math.abs(change.value())) + of + ", limit " + TrustCheck.percent(band)
+                            + ")"
                     : probe.dotted() + ": " + change.note();
         }
 
@@ -103,9 +104,9 @@ final class Settling {
     /** The check, once the pass is over. */
     TrustCheck check() {
         List<String> moving =
-                changes.stream().filter(Change::moves).map(Change::told).toList();
+                changes.stream().filter(Change::moves).map(Change::text).toList();
         return moving.isEmpty()
-                ? TrustCheck.passed("settled", widest().told())
+                ? TrustCheck.passed("settled", widest().text())
                 : TrustCheck.failed("settled", "not settled: " + String.join("; ", moving) + LEAVES);
     }
 
@@ -129,7 +130,7 @@ final class Settling {
                 probe, statistic + " %s in the first half", first, "in the second", second, share, "", band));
     }
 
-    /** A bus falls steeply where the line crosses zero: not its voltage tells how much is left, but its energy. */
+    /** A bus falls steeply where the line crosses zero: its energy shows what remains, its voltage does not. */
     private void returns(Probe probe, double band, UnaryOperator<PendingValue> measure, String of) {
         PendingValue start = measurements.add(new ValueAtStart(measurements.window(), measurements.channel(probe)));
         PendingValue end = measurements.add(new ValueAtEnd(measurements.window(), measurements.channel(probe)));

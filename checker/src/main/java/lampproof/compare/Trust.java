@@ -32,7 +32,7 @@ import lampproof.waveform.Engineering;
 /**
  * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.
  *
- * <p>A simulator may end without a word and be wrong. What it cannot do is be wrong and keep the books of energy.
+ * <p>A simulator may end normally and be wrong. But a wrong run does not close its energy balance.
  */
 final class Trust {
 
@@ -80,7 +80,7 @@ final class Trust {
                 : List.of(resolution.check(), settling.check(), energy());
     }
 
-    /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */
+    /** In an event the stores may supply or absorb far more than the line: the reference is the sum of both. */
     private TrustCheck energyOfEvent() {
         Measured turned = input.result().with(released.result(), (in, stores) -> Math.abs(in) + Math.abs(stores));
         return closes(turned, measurements.window().length(), "J", "from line and stores");
@@ -89,7 +89,9 @@ final class Trust {
     /** Mean power out of the output and bus capacitors, the large stores. */
     private PendingValue released() {
         Driver driver = measurements.driver();
-        return measurements.chargingOutput().plus(measurements.charging(driver.busCapacitance(), BUS_VOLTAGE));
+        return measurements
+                .outputCapacitorPower()
+                .plus(measurements.capacitorPower(driver.busCapacitance(), BUS_VOLTAGE));
     }
 
     private TrustCheck energy() {
@@ -103,7 +105,10 @@ final class Trust {
         return books.passed() ? reversed().orElse(books) : books;
     }
 
-    /** A probe whose mean is negative where the circuit lets it only be positive; the books may close without it. */
+    /**
+     * A probe whose mean is negative although the circuit allows only positive values; the energy may balance without
+     * it.
+     */
     private Optional<TrustCheck> reversed() {
         return oneWay.entrySet().stream()
                 .filter(each -> each.getValue().result().present()
@@ -118,31 +123,30 @@ final class Trust {
                                 + " in the mean, but a lamp at work has it above zero: a probe turned round?"));
     }
 
-    /** Whether what no part accounts for is little of the power [W] that is turned over; told times a factor. */
-    private TrustCheck closes(Measured turned, double factor, String unit, String whence) {
+    /**
+     * Whether the energy closes: input less all parts, relative to a power [W]; the text shows that power times a
+     * factor.
+     */
+    private TrustCheck closes(Measured turned, double factor, String unit, String source) {
         Measured share =
                 input.result().with(parts.result(), (in, all) -> in - all).with(turned, (rest, whole) -> rest / whole);
         if (!share.present()) {
             return TrustCheck.failed("energy", share.note());
         }
         boolean closes = Math.abs(share.value()) <= ENERGY_BAND;
-        String text = percent(share.value()) + " of the " + Engineering.rounded(turned.value() * factor, unit) + " "
-                + whence + " is not accounted for (limit " + percent(ENERGY_BAND) + ")";
+        String text =
+                TrustCheck.percent(share.value()) + " of the " + Engineering.rounded(turned.value() * factor, unit)
+                        + " " + source + " is not accounted for (limit " + TrustCheck.percent(ENERGY_BAND) + ")";
         return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
     }
 
-    /** A share in per cent, without a sign before zero. */
-    static String percent(double share) {
-        return Engineering.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
-    }
-
-    /** Mean power into every part but output and string, lossy or storing. */
+    /** Mean power into every part except output and string, losses and stored energy. */
     private PendingValue losses() {
         Driver driver = measurements.driver();
         return (kind == DeckKind.DIMMED ? dimmerLoad().plus(measurements.filterLoss()) : measurements.filterLoss())
-                .plus(measurements.charging(driver.filter().capacitance(), FILTERED_VOLTAGE))
+                .plus(measurements.capacitorPower(driver.filter().capacitance(), FILTERED_VOLTAGE))
                 .plus(measurements.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT))
-                .plus(measurements.charging(driver.busCapacitance(), BUS_VOLTAGE))
+                .plus(measurements.capacitorPower(driver.busCapacitance(), BUS_VOLTAGE))
                 .plus(measurements.power(INDUCTOR_VOLTAGE, INDUCTOR_CURRENT))
                 .plus(measurements.power(SWITCH_VOLTAGE, SWITCH_CURRENT))
                 .plus(measurements.power(DIODE_VOLTAGE, DIODE_CURRENT));
@@ -153,10 +157,13 @@ final class Trust {
     }
 
     private PendingValue intoString() {
-        return measurements.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(measurements.chargingOutput());
+        return measurements.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(measurements.outputCapacitorPower());
     }
 
-    /** With the line held at its crest a source beside the string takes what the output would store: not probed. */
+    /**
+     * With the line held at its crest, a source in parallel with the string absorbs what the output would store: not
+     * probed.
+     */
     private PendingValue intoOutput() {
         boolean stepUp = measurements.driver().topology() == Topology.STEP_UP;
         return measurements.power(OUTPUT_VOLTAGE, stepUp ? DIODE_CURRENT : INDUCTOR_CURRENT);

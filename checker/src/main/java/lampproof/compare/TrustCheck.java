@@ -1,9 +1,11 @@
 package lampproof.compare;
 
+import lampproof.waveform.Engineering;
+
 /**
- * One thing that must hold before any figure of a simulation is looked at.
+ * A condition that a simulation must meet before its figures are compared.
  *
- * @param name what is asked, in a word
+ * @param name the condition, in a word
  * @param passed whether it holds
  * @param text what was found, with the limit
  */
@@ -19,5 +21,10 @@ public record TrustCheck(String name, boolean passed, String text) {
 
     static TrustCheck failed(String name, String text) {
         return new TrustCheck(name, false, text);
+    }
+
+    /** A share in per cent, without a sign before zero. */
+    static String percent(double share) {
+        return Engineering.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
     }
 }

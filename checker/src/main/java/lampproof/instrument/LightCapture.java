@@ -63,7 +63,7 @@ final class LightCapture {
     /**
      * Adds what is to be measured to a pass.
      *
-     * @param remarks takes what the user should know
+     * @param remarks receives what the user should know
      */
     LightCapture(
             MappedTable table, String quantity, Survey survey, Span span, MeasurementPass pass, List<String> remarks) {
@@ -147,7 +147,7 @@ final class LightCapture {
                 : CaptureQuantity.STRING_CURRENT.text(level);
     }
 
-    /** The usual one takes off the switching ripple; the pulses of a modulator need a shorter one [s]. */
+    /** The usual one removes the switching ripple; the pulses of a modulator need a shorter one [s]. */
     private static double runningMean(Measured frequency) {
         return frequency.present() && frequency.value() > SLOW
                 ? 1 / (RUNNING_MEANS_PER_PULSE * frequency.value())
@@ -174,7 +174,7 @@ final class LightCapture {
         return fast.present() ? fast : pulses();
     }
 
-    /** Short pulses hold little of their fundamental: their frequency is told by their edges, if all cycles are alike. */
+    /** Short pulses hold little of their fundamental: their edges give the frequency, if all cycles are alike. */
     private Measured pulses() {
         Window all = Window.of(span);
         MeasurementPass extremes = new MeasurementPass();
@@ -204,11 +204,11 @@ final class LightCapture {
             return List.of(CaptureLimit.noVerdict("IEEE 1789-2015", reason));
         }
         return List.of(
-                told(FlickerLimit.judgeLowRisk(frequency.value(), depth.value())),
-                told(FlickerLimit.judgeNoEffect(frequency.value(), depth.value())));
+                text(FlickerLimit.judgeLowRisk(frequency.value(), depth.value())),
+                text(FlickerLimit.judgeNoEffect(frequency.value(), depth.value())));
     }
 
-    private static CaptureLimit told(LimitVerdict verdict) {
+    private static CaptureLimit text(LimitVerdict verdict) {
         return CaptureLimit.of(
                 verdict.rule(),
                 verdict.pass(),

@@ -28,7 +28,7 @@ final class LineCapture {
     private final MeasurementPass pass;
     private final List<String> remarks;
 
-    /** Whether the points do not follow the periods of the line; they then may not even tell that it is direct. */
+    /** Whether the points do not follow the periods of the line; they may then not even show that it is direct. */
     private final boolean coarse;
 
     private final Measured frequency;
@@ -44,14 +44,14 @@ final class LineCapture {
     /**
      * Adds what is to be measured to a pass.
      *
-     * @param remarks takes what the user should know
+     * @param remarks receives what the user should know
      */
     LineCapture(MappedTable table, Survey survey, Span span, MeasurementPass pass, List<String> remarks) {
         this.table = table;
         this.pass = pass;
         this.remarks = remarks;
         Sampling sampling = survey.sampling();
-        Measured found = survey.frequency(leading().word());
+        Measured found = survey.frequency(reference().word());
         coarse = !sampling.follows(found.present() ? found.value() : Survey.LOWEST_LINE);
         frequency = coarse ? Measured.absent(TOO_FEW) : found;
         window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
@@ -82,7 +82,7 @@ final class LineCapture {
                 "line", window.text(), figures, flow.map(this::limit).stream().toList());
     }
 
-    private CaptureQuantity leading() {
+    private CaptureQuantity reference() {
         return table.has(CaptureQuantity.LINE_VOLTAGE.word())
                 ? CaptureQuantity.LINE_VOLTAGE
                 : CaptureQuantity.LINE_CURRENT;
@@ -147,7 +147,7 @@ final class LineCapture {
                 voltage.orElseThrow().spectrum(), current.orElseThrow().spectrum());
     }
 
-    /** What is taken over whole periods of an alternating line, or over any stretch of a direct one. */
+    /** What is measured over whole periods of an alternating line, or over any window of a direct one. */
     private Measured steady(Measured figure) {
         boolean direct = !coarse && voltage.or(() -> current).orElseThrow().direct();
         return direct ? figure : ofPeriods(figure);

@@ -26,7 +26,7 @@ public final class MappedTable implements Waveforms {
     }
 
     /**
-     * A table whose quantities are asked for under their names.
+     * A table whose signals have the names of the quantities.
      *
      * @throws UserFault when the file lacks a column
      */
@@ -35,9 +35,9 @@ public final class MappedTable implements Waveforms {
     }
 
     /**
-     * A table whose quantities are asked for under other names.
+     * A table whose signals have other names.
      *
-     * @param naming from the name of a quantity to the name that is asked for
+     * @param naming from the name of a quantity to the name of its signal
      * @throws UserFault when the file lacks a column
      */
     public static MappedTable named(WaveformFile file, List<Mapping> mappings, UnaryOperator<String> naming) {
@@ -62,9 +62,9 @@ public final class MappedTable implements Waveforms {
     }
 
     /** The same with the probe of one quantity turned round. */
-    public MappedTable turned(String quantity) {
+    public MappedTable reversed(String quantity) {
         List<Mapping> others = mappings.stream()
-                .map(mapping -> mapping.quantity().equals(quantity) ? mapping.turned() : mapping)
+                .map(mapping -> mapping.quantity().equals(quantity) ? mapping.reversed() : mapping)
                 .toList();
         return new MappedTable(file, others, naming);
     }
@@ -117,7 +117,7 @@ public final class MappedTable implements Waveforms {
     }
 
     private static Finding missing(WaveformFile file, Mapping mapping) {
-        List<String> names = file.signals().stream().map(file::call).toList();
+        List<String> names = file.signals().stream().map(file::uniqueName).toList();
         String next = NearestName.to(mapping.column(), names)
                 .map(near -> "did you mean '" + near + "'?")
                 .orElse("");

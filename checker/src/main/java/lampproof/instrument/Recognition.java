@@ -11,9 +11,9 @@ import lampproof.waveform.Signal;
 import lampproof.waveform.file.WaveformFile;
 
 /**
- * Tells which column is which quantity, by name or by unit, and never by guessing: where two columns would do, the user
- * must say. A unit tells a column only where its name does not tell another place than the line. A column that is alone
- * and says nothing of itself is light.
+ * Finds which column is which quantity, by name or by unit, without guessing: if two columns qualify, the user must
+ * choose. A unit counts only if the name does not refer to another place than the line. A single column without a known
+ * name or unit is light.
  */
 public final class Recognition {
 
@@ -42,10 +42,10 @@ public final class Recognition {
 
     private void recognise() {
         for (CaptureQuantity quantity : CaptureQuantity.values()) {
-            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), file.call(signal))));
+            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), file.uniqueName(signal))));
         }
         if (found.isEmpty() && signals.size() == 1 && !electric(signals.get(0))) {
-            found.add(Mapping.plain(CaptureQuantity.LIGHT.word(), file.call(signals.get(0))));
+            found.add(Mapping.plain(CaptureQuantity.LIGHT.word(), file.uniqueName(signals.get(0))));
         }
     }
 
@@ -62,7 +62,7 @@ public final class Recognition {
         return candidates.stream().findFirst();
     }
 
-    /** A unit alone tells line voltage, line current and light; a string current must be named. */
+    /** A unit alone identifies line voltage, line current and light; a string current must be named. */
     private Predicate<Signal> byUnit(CaptureQuantity quantity) {
         return switch (quantity) {
             case LINE_VOLTAGE, LINE_CURRENT ->
@@ -82,8 +82,8 @@ public final class Recognition {
     }
 
     private UserFault unclear(String what) {
-        String names = signals.stream().map(file::call).collect(Collectors.joining(", "));
+        String names = signals.stream().map(file::uniqueName).collect(Collectors.joining(", "));
         return UserFault.badInput(new Finding(
-                what, "", names, "", "say it, as in --map line.voltage='" + file.call(signals.get(0)) + "'"));
+                what, "", names, "", "say it, as in --map line.voltage='" + file.uniqueName(signals.get(0)) + "'"));
     }
 }

@@ -3,7 +3,7 @@ package lampproof.measure;
 import lampproof.waveform.Engineering;
 
 /**
- * One figure taken over one window.
+ * One figure measured over one window.
  *
  * <p>Its result is absent when the record does not cover the window: a window is never shortened in silence.
  */
@@ -14,21 +14,21 @@ public abstract class Measurement {
     private final Window window;
     private double from = Double.NaN;
     private double to = Double.NaN;
-    private Runnable rest = () -> {};
+    private Runnable pending = () -> {};
 
     /** Starts a measurement. */
     protected Measurement(Window window) {
         this.window = window;
     }
 
-    /** The window it is taken over. */
+    /** The window of the measurement. */
     public final Window window() {
         return window;
     }
 
     /** The figure, or why there is none. */
     public final Measured result() {
-        rest.run();
+        pending.run();
         if (Double.isNaN(from)) {
             return Measured.absent("window " + window.text() + ": no data in it");
         }
@@ -39,13 +39,13 @@ public abstract class Measurement {
         return measured();
     }
 
-    /** Takes the next pieces within the window, in the order of time. */
+    /** Adds the next pieces within the window, in the order of time. */
     protected abstract void add(Pieces pieces);
 
-    /** The figure, once every piece of a covered window has been taken. */
+    /** The figure, once every piece of a covered window has been added. */
     protected abstract Measured measured();
 
-    /** Takes what lies in the window of the pieces between points. */
+    /** Adds the part of the pieces between points that lies in the window. */
     final void take(Points points) {
         double[] times = points.times();
         int first = 0;
@@ -60,14 +60,14 @@ public abstract class Measurement {
             last--;
         }
         if (first < last && times[first] < window.start()) {
-            take(points.cut(first++, window.start(), window.end()));
+            take(Pieces.cut(points, first++, window.start(), window.end()));
         }
         boolean longer = first < last && times[last] > window.end();
         if (first < last - (longer ? 1 : 0)) {
             take(new Pieces(points, first, longer ? last - 1 : last));
         }
         if (longer) {
-            take(points.cut(last - 1, window.start(), window.end()));
+            take(Pieces.cut(points, last - 1, window.start(), window.end()));
         }
     }
 
@@ -77,9 +77,9 @@ public abstract class Measurement {
         add(pieces);
     }
 
-    /** Whom to ask for what still waits before there is a result. */
-    final void waitFor(Runnable others) {
-        rest = others;
+    /** Sets the action that completes pending work before {@link #result} returns. */
+    final void completeBy(Runnable pendingWork) {
+        pending = pendingWork;
     }
 
     private static String range(double start, double end) {

@@ -6,12 +6,12 @@ import java.util.Set;
 import lampproof.waveform.Engineering;
 
 /**
- * How the values of one figure are written: with one prefix and one count of decimals, so that they can be compared at a
- * glance, and padded so that the points of a column stand under each other.
+ * How the values of one figure are written: with one prefix and one count of decimals, so that they can be compared at
+ * a glance, and padded so that the decimal points of a column align.
  *
  * @param prefix prefix of the unit
  * @param unit the unit; empty for a plain number
- * @param decimals digits behind the point
+ * @param decimals digits after the point
  */
 record NumberText(Prefix prefix, String unit, int decimals) {
 

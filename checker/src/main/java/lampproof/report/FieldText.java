@@ -9,7 +9,7 @@ import lampproof.choice.Candidate;
 import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
 
-/** The best string of each converter, law and way of smoothing, in the order of the ranking. */
+/** The best string of each converter, law and kind of smoothing, in the order of the ranking. */
 final class FieldText {
 
     private final Style style;

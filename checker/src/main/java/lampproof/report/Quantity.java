@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 import lampproof.waveform.Engineering;
 
-/** Values of figures as a reader wants them: in engineering units, and in ASCII so that every terminal shows them. */
+/** Values of figures for a reader: in engineering units, and in ASCII so that every terminal shows them. */
 final class Quantity {
 
     private static final Set<String> UNSCALED = Set.of("%", "deg", "1", "degC", "K", "h", "dBuV", "dB");

@@ -6,9 +6,9 @@ import java.util.concurrent.TimeUnit;
 import lampproof.simulator.RunEnd.Cause;
 
 /**
- * Watches a running simulator to its end, and is the end of it when it passes a limit.
+ * Watches a running simulator and ends it when it exceeds a limit.
  *
- * <p>When this program is told to stop (Ctrl-C), a shutdown hook ends the simulator and removes its folder. When this
+ * <p>When this program is stopped (Ctrl-C), a shutdown hook ends the simulator and removes its folder. When this
  * program is killed outright, the simulator ends by itself at its next line of progress, which finds no reader.
  */
 final class SimulatorProcess {
@@ -61,7 +61,7 @@ final class SimulatorProcess {
 
     /** Waits for the end or for a limit to be passed. */
     private Cause ended() throws InterruptedException {
-        OptionalDouble told = OptionalDouble.empty();
+        OptionalDouble reported = OptionalDouble.empty();
         while (!process.waitFor(POLL_MILLIS, TimeUnit.MILLISECONDS)) {
             if (wallTime() > job.timeLimit()) {
                 return Cause.TIME_LIMIT;
@@ -69,20 +69,20 @@ final class SimulatorProcess {
             if (folder.size() > job.sizeLimit()) {
                 return Cause.SIZE_LIMIT;
             }
-            told = tell(told);
+            reported = report(reported);
         }
         return folder.size() > job.sizeLimit() ? Cause.SIZE_LIMIT : Cause.ITSELF;
     }
 
-    private OptionalDouble tell(OptionalDouble told) {
+    private OptionalDouble report(OptionalDouble reported) {
         OptionalDouble reached = messages.reached();
-        if (!reached.equals(told)) {
+        if (!reached.equals(reported)) {
             listener.progress(job, reached.orElseThrow(), job.stopTime());
         }
         return reached;
     }
 
-    /** Nobody answers a question of the simulator: it must find the end of its input, not wait. */
+    /** A question of the simulator has no answer: it must find the end of its input, not wait. */
     private void closeInput() {
         try {
             process.getOutputStream().close();

@@ -24,7 +24,7 @@ final class RowStore implements BlockSink {
 
     private final FileChannel file;
     private final int signals;
-    private final int room;
+    private final int capacity;
     private final ByteBuffer bytes;
     private final DoubleBuffer doubles;
     private long rows;
@@ -33,15 +33,16 @@ final class RowStore implements BlockSink {
     private RowStore(FileChannel file, int signals) {
         this.file = file;
         this.signals = signals;
-        room = new Block(signals).room();
-        bytes = ByteBuffer.allocateDirect(room * (signals + 1) * Double.BYTES).order(ByteOrder.nativeOrder());
+        capacity = new Block(signals).capacity();
+        bytes = ByteBuffer.allocateDirect(capacity * (signals + 1) * Double.BYTES)
+                .order(ByteOrder.nativeOrder());
         doubles = bytes.asDoubleBuffer();
     }
 
     /**
-     * A store for rows of some signals; empty when the disk has no room for it.
+     * A store for rows of some signals; empty if the disk is too full.
      *
-     * @param most bytes that there may be
+     * @param most largest number of bytes
      */
     static Optional<RowStore> open(List<Signal> signals, long most) {
         try {
@@ -58,7 +59,7 @@ final class RowStore implements BlockSink {
         }
     }
 
-    /** Keeps a block; a full disk must not end a pass that can do without. */
+    /** Stores a block; a full disk must not end a pass that does not need the copy. */
     @Override
     public void block(Block block) {
         rows += block.count();
@@ -76,19 +77,19 @@ final class RowStore implements BlockSink {
         }
     }
 
-    /** Whether all rows are there. */
+    /** Whether all rows were stored. */
     boolean complete() {
         return !broken;
     }
 
-    /** Hands every row on; every block but the last was full. */
+    /** Passes every row on; every block but the last was full. */
     void replay(BlockSink sink) throws IOException {
         BlockPair blocks = new BlockPair(signals);
         file.position(0);
         long left = rows;
         while (left > 0) {
             Block block = blocks.next();
-            block.hold((int) Math.min(left, room));
+            block.setCount((int) Math.min(left, capacity));
             left -= block.count();
             read(block.count() * (signals + 1));
             doubles.clear().get(block.times(), 0, block.count());

@@ -46,7 +46,7 @@ public final class RawFormat implements FileFormat {
     }
 
     /**
-     * Reads the heads up to the plot that is wanted.
+     * Reads the heads up to the requested plot.
      *
      * @throws UserFault when a head is damaged, or no plot is a transient record
      */
@@ -104,7 +104,7 @@ public final class RawFormat implements FileFormat {
     @Override
     public Optional<Span> spanFromEnds(DecodedFile content) throws IOException {
         return number == 1 && !steppedInside(head)
-                ? new RawEnds(content, head, width, headEnd).span()
+                ? new RawSpanReader(content, head, width, headEnd).span()
                 : Optional.empty();
     }
 
@@ -129,12 +129,12 @@ public final class RawFormat implements FileFormat {
                         rows.passOver();
                     }
                 }
-                next = lines.endedEarly() || rows.spoilt() ? Optional.empty() : RawHead.behind(lines, faults);
+                next = lines.endedEarly() || rows.defective() ? Optional.empty() : RawHead.behind(lines, faults);
             }
         }
     }
 
-    /** The values behind a head. */
+    /** The values after a head. */
     private static RawValues values(RawHead head, RawWidth width, RawLines lines, FileFaults faults) {
         return head.binary() ? new RawBytes(head, width, lines, faults) : new RawText(head, lines, faults);
     }
