@@ -8,6 +8,8 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.quasistatic.Condition;
+import lampproof.quasistatic.CrestWhatIf;
+import lampproof.quasistatic.LineWhatIf;
 import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.SteadyState;
 import lampproof.quasistatic.WhatIf;
@@ -29,7 +31,7 @@ final class DifferenceExplainer {
     private DifferenceExplainer(DeckKind deck, Operation predicted) {
         this.deck = deck;
         this.predicted = predicted;
-        this.whatIf = deck.held() ? WhatIf.atCrest(predicted) : WhatIf.overLine(predicted);
+        this.whatIf = deck.held() ? new CrestWhatIf(predicted) : new LineWhatIf(predicted);
     }
 
     /**

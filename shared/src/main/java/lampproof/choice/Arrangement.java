@@ -18,12 +18,6 @@ import lampproof.design.Topology;
 public record Arrangement(
         Topology topology, Law law, Smoothing smoothing, int junctions, double voltage, double current) {
 
-    /** The arrangement of a lamp with so many junctions in series. */
-    static Arrangement of(Lamp lamp, Topology topology, Law law, Smoothing smoothing, int junctions) {
-        double voltage = fourDigits(junctions * lamp.junctionVoltage());
-        return new Arrangement(topology, law, smoothing, junctions, voltage, fourDigits(lamp.power() / voltage));
-    }
-
     /** The arrangement in words. */
     public String text() {
         return String.format(

@@ -18,20 +18,9 @@ import lampproof.spec.Word;
  *
  * @param items one item a kind of part
  */
-public record BillOfMaterials(List<Item> items) {
+public record BillOfMaterials(List<BillItem> items) {
 
     private static final int MOST_SIDE_BY_SIDE = 4;
-
-    /**
-     * So many parts of one class.
-     *
-     * @param part what they are for
-     * @param housing their package
-     * @param count how many
-     * @param area board that they cover together [m2]
-     * @param cost cost points of all of them [-]
-     */
-    public record Item(String part, String housing, int count, double area, double cost) {}
 
     /** Copies the items. */
     public BillOfMaterials {
@@ -45,7 +34,7 @@ public record BillOfMaterials(List<Item> items) {
     static BillOfMaterials of(Design design, Solution solution, PartTable table) {
         Driver driver = solution.driver();
         double crest = Math.sqrt(2) * amount(design, "line.voltage").most();
-        List<Item> items = new ArrayList<>(List.of(
+        List<BillItem> items = new ArrayList<>(List.of(
                 table.item("fuse", 1),
                 table.item("choke", 1e3 * driver.filter().inductance()),
                 table.item("damping", 0.05 * solution.losses().filter()),
@@ -64,10 +53,10 @@ public record BillOfMaterials(List<Item> items) {
     }
 
     /** A lamp has no room for more than some capacitors side by side. */
-    private static Item output(Design design, PartTable table) {
+    private static BillItem output(Design design, PartTable table) {
         double capacitance = design.driver().output().capacitance();
         String part = "output " + word(design, "output.kind");
-        Item item = table.item(
+        BillItem item = table.item(
                 part,
                 millijoules(capacitance, amount(design, "output.voltage_rating").typical()));
         if (item.count() > MOST_SIDE_BY_SIDE) {
@@ -81,8 +70,8 @@ public record BillOfMaterials(List<Item> items) {
         return item;
     }
 
-    private static List<Item> load(Dimming dimming, double loss, PartTable table) {
-        List<Item> items = new ArrayList<>();
+    private static List<BillItem> load(Dimming dimming, double loss, PartTable table) {
+        List<BillItem> items = new ArrayList<>();
         if (dimming.bleederResistance() < DimmerLoad.NONE) {
             items.add(table.item("dimmer load", dimming.topUpCurrent() > 0 ? 0.5 * loss : 2 * loss));
             items.add(table.item("dimmer load switch", 1));
@@ -118,22 +107,22 @@ public record BillOfMaterials(List<Item> items) {
     }
 
     /** The parts that cover the most board. */
-    public Item largest() {
-        return items.stream().max(Comparator.comparingDouble(Item::area)).orElseThrow();
+    public BillItem largest() {
+        return items.stream().max(Comparator.comparingDouble(BillItem::area)).orElseThrow();
     }
 
     /** How many parts there are. */
     public int count() {
-        return items.stream().mapToInt(Item::count).sum();
+        return items.stream().mapToInt(BillItem::count).sum();
     }
 
     /** Board area of all parts [m2]. */
     public double area() {
-        return items.stream().mapToDouble(Item::area).sum();
+        return items.stream().mapToDouble(BillItem::area).sum();
     }
 
     /** Cost points of all parts [-]. */
     public double cost() {
-        return items.stream().mapToDouble(Item::cost).sum();
+        return items.stream().mapToDouble(BillItem::cost).sum();
     }
 }

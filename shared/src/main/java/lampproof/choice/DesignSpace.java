@@ -59,7 +59,7 @@ public record DesignSpace(Lamp lamp, List<Candidate> candidates, List<Rejection>
         return Arrays.stream(Law.values())
                 .flatMap(law -> Arrays.stream(Smoothing.values())
                         .flatMap(smoothing -> Arrays.stream(counts)
-                                .mapToObj(count -> Arrangement.of(lamp, topology, law, smoothing, count))));
+                                .mapToObj(count -> lamp.arrangement(topology, law, smoothing, count))));
     }
 
     /** How many arrangements work, how many do not, and how many are best in their way. */

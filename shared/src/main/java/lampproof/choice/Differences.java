@@ -233,7 +233,7 @@ public final class Differences {
     }
 
     private static String built(Candidate candidate) {
-        BillOfMaterials.Item largest = candidate.bill().largest();
+        BillItem largest = candidate.bill().largest();
         return text(
                 "%d parts on %.0f mm2 for %.0f cost points in the %s, of which the %s takes %.0f mm2",
                 candidate.bill().count(),

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lampproof.design.Law;
+import lampproof.design.Smoothing;
 import lampproof.design.StringPoints;
 import lampproof.design.Topology;
 import lampproof.spec.Amount;
@@ -138,6 +140,12 @@ public record Lamp(
     /** Whether the spec says itself which load the dimmer gets. */
     boolean hasOwnLoad() {
         return rows.stream().anyMatch(row -> row.name().startsWith("bleeder."));
+    }
+
+    /** The arrangement of a converter and so many junctions in series. */
+    Arrangement arrangement(Topology topology, Law law, Smoothing smoothing, int junctions) {
+        double string = Arrangement.fourDigits(junctions * junctionVoltage);
+        return new Arrangement(topology, law, smoothing, junctions, string, Arrangement.fourDigits(power / string));
     }
 
     /** The spec of a candidate, as far as the arrangement and some more rows decide it. */

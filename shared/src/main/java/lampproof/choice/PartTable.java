@@ -152,12 +152,12 @@ public final class PartTable {
      *
      * @param stress the stress [unit of the part]
      */
-    BillOfMaterials.Item item(String part, double stress) {
+    BillItem item(String part, double stress) {
         List<PartClass> known = classes.get(part);
         PartClass largest = known.get(known.size() - 1);
         PartClass chosen =
                 known.stream().filter(one -> one.rating() >= stress).findFirst().orElse(largest);
         int count = (int) Math.max(1, Math.min(1000, Math.ceil(stress / largest.rating())));
-        return new BillOfMaterials.Item(part, chosen.housing(), count, count * chosen.area(), count * chosen.cost());
+        return new BillItem(part, chosen.housing(), count, count * chosen.area(), count * chosen.cost());
     }
 }

@@ -10,7 +10,7 @@ final class ControlSizing {
     ControlSizing(DesignValues values, Demand demand) {
         this.values = values;
         this.demand = demand;
-        this.crest = demand.crest();
+        this.crest = CrestPoint.typical(demand);
     }
 
     Control control() {

@@ -13,6 +13,16 @@ record CrestPoint(Demand demand, double crest) {
     private static final double RIPPLE = 0.6;
     private static final double CONDUCTION_SHARE = 0.8;
 
+    /** The converter at the crest of the typical line. */
+    static CrestPoint typical(Demand demand) {
+        return new CrestPoint(demand, demand.line().crest());
+    }
+
+    /** The converter at the crest of the lowest line, where its currents are greatest. */
+    static CrestPoint lowest(Demand demand) {
+        return new CrestPoint(demand, Math.sqrt(2) * demand.lines().least());
+    }
+
     /** Source of the cell [V]. */
     double source() {
         return demand.isStepUp() ? crest : crest - demand.stringVoltage();

@@ -60,16 +60,6 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
         return topology == Topology.STEP_UP;
     }
 
-    /** The converter at the crest of the typical line. */
-    CrestPoint crest() {
-        return new CrestPoint(this, line.crest());
-    }
-
-    /** The converter at the crest of the lowest line, where its currents are greatest. */
-    CrestPoint lowestCrest() {
-        return new CrestPoint(this, Math.sqrt(2) * lines.least());
-    }
-
     /** Crest of the highest line [V]. */
     double highestCrest() {
         return Math.sqrt(2) * lines.most();

@@ -10,7 +10,8 @@ final class DiodeSizing {
     private DiodeSizing() {}
 
     static Rectifier diode(DesignValues values, Demand demand) {
-        Rectifier diode = rectifier(values, "diode", 0.9, demand.crest().peak());
+        Rectifier diode =
+                rectifier(values, "diode", 0.9, CrestPoint.typical(demand).peak());
         values.amount("diode.voltage_rating", RatingClasses.RULE, () -> RatingClasses.voltageClass(values, demand));
         values.amount(
                 "diode.current_rating",
@@ -29,7 +30,7 @@ final class DiodeSizing {
         double current = values.amount(
                 "diode.recovery_current",
                 "crest peak current",
-                () -> demand.crest().peak());
+                () -> CrestPoint.typical(demand).peak());
         return recoveryCharge(values, demand) / current;
     }
 
@@ -38,7 +39,8 @@ final class DiodeSizing {
         return values.amount(
                 "diode.recovery_charge",
                 "25 ns of the crest peak current: ultrafast silicon",
-                () -> Rounding.twoDigits(RECOVERY_TIME * demand.crest().peak()));
+                () -> Rounding.twoDigits(
+                        RECOVERY_TIME * CrestPoint.typical(demand).peak()));
     }
 
     /** A diode of a part's drop [V] at a current [A]. */

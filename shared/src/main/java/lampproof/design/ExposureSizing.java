@@ -1,8 +1,6 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.design.Exposure.Ratings;
-import lampproof.design.Surge.Wave;
 
 /** Chooses the protection of the control cell and the surge that the lamp is tried with. */
 final class ExposureSizing {
@@ -29,14 +27,14 @@ final class ExposureSizing {
                 values.amount(
                         "switching.current_limit",
                         "one and a half times the crest peak at the lowest line",
-                        () -> Rounding.twoDigits(1.5 * demand.lowestCrest().peak())),
+                        () -> Rounding.twoDigits(1.5 * CrestPoint.lowest(demand).peak())),
                 ControlSizing.blanking(values),
                 values.amount(
                         "switching.restart_time",
                         "200 us: restart timer of boundary controllers, common practice, no source",
                         () -> RESTART),
                 values.amount("string.short_resistance", "1 Ohm of wire and fault contact", () -> 1),
-                surge(values),
+                Surge.of(values),
                 Math.toRadians(values.amount("decks.power_up_angle", "at the crest: the greatest inrush", () -> 90)),
                 ratings(),
                 Derating.of(values));
@@ -65,29 +63,13 @@ final class ExposureSizing {
         return (demand.highestCrest() * on / off - values.known("diode.drop")) / resistance;
     }
 
-    /** The surge that the lamp is tried with. */
-    static Surge surge(DesignValues values) {
-        Wave wave = Wave.valueOf(values.word("surge.wave", "ring: the usual trial of lamps", "ring")
-                .toUpperCase(Locale.ROOT));
-        boolean ring = wave == Wave.RING;
-        double voltage = values.amount(
-                "surge.voltage",
-                ring
-                        ? "2.5 kV ring wave, ENERGY STAR for lamps (from memory)"
-                        : "0.5 kV line to line up to 25 W, IEC 61547 (from memory)",
-                () -> ring ? 2500 : 500);
-        double impedance =
-                ring ? values.amount("surge.impedance", "30 Ohm, IEEE C62.41.2 category A (from memory)", () -> 30) : 2;
-        double angle = values.amount("surge.angle", "at the crest of the line", () -> 90);
-        return new Surge(wave, voltage, impedance, Math.toRadians(angle));
-    }
-
     private Ratings ratings() {
         values.amount(
                 "switch.current_rating",
                 "peak at the lowest line, with 10 % to spare at derating.current, and in a step-down converter that of a "
                         + "shorted string, class",
-                () -> RatingClasses.currentClass(values, demand.lowestCrest().peak(), shortedPeak()));
+                () -> RatingClasses.currentClass(
+                        values, CrestPoint.lowest(demand).peak(), shortedPeak()));
         return new Ratings(
                 values.known("bus.voltage_rating"),
                 values.known("output.voltage_rating"),

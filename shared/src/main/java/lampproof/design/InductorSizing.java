@@ -36,8 +36,8 @@ final class InductorSizing {
         this.demand = demand;
         this.inductance = values.amount(
                 "inductor.inductance",
-                demand.crest().inductanceRule(),
-                () -> E12.nearest(demand.crest().inductance()));
+                CrestPoint.typical(demand).inductanceRule(),
+                () -> E12.nearest(CrestPoint.typical(demand).inductance()));
     }
 
     Inductor inductor(Winding winding) {
@@ -86,7 +86,7 @@ final class InductorSizing {
     }
 
     private double overload() {
-        return OVERLOAD * demand.lowestCrest().peakWith(inductance);
+        return OVERLOAD * CrestPoint.lowest(demand).peakWith(inductance);
     }
 
     private MagneticCore core() {
@@ -99,7 +99,7 @@ final class InductorSizing {
     }
 
     private double areaProduct() {
-        double current = demand.lowestCrest().lineRms();
+        double current = CrestPoint.lowest(demand).lineRms();
         return AreaProduct.required(inductance, overload(), current, FLUX, CURRENT_DENSITY, FILL);
     }
 

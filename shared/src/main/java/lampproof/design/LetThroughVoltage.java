@@ -19,7 +19,7 @@ final class LetThroughVoltage {
 
     /** Rise of the bus [V] with filter and bus as they are given or were chosen; never more than the surge itself. */
     static double of(DesignValues values) {
-        Surge surge = ExposureSizing.surge(values);
+        Surge surge = Surge.of(values);
         double resistance = surge.impedance() + values.known("filter.fuse_resistance") + values.known("filter.damping");
         double capacitance = values.known("filter.capacitance") + values.known("bus.capacitance");
         double rise = LATER * voltSeconds(surge) / (resistance * Math.max(1e-12, capacitance));

@@ -98,7 +98,7 @@ final class OutputSizing {
      * feeds the string alone while the diode blocks.
      */
     private double againstSwitching() {
-        CrestPoint crest = demand.crest();
+        CrestPoint crest = CrestPoint.typical(demand);
         double share = demand.isStepUp() ? crest.duty() : crest.ripple() / (8 * crest.current());
         return share / (demand.frequency() * demand.string().resistance() * RIPPLE);
     }

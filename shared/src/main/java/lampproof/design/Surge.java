@@ -24,4 +24,21 @@ public record Surge(Wave wave, double voltage, double impedance, double angle) {
             return name().toLowerCase(Locale.ROOT);
         }
     }
+
+    /** The surge that the lamp is tried with. */
+    static Surge of(DesignValues values) {
+        Wave wave = Wave.valueOf(values.word("surge.wave", "ring: the usual trial of lamps", "ring")
+                .toUpperCase(Locale.ROOT));
+        boolean ring = wave == Wave.RING;
+        double voltage = values.amount(
+                "surge.voltage",
+                ring
+                        ? "2.5 kV ring wave, ENERGY STAR for lamps (from memory)"
+                        : "0.5 kV line to line up to 25 W, IEC 61547 (from memory)",
+                () -> ring ? 2500 : 500);
+        double impedance =
+                ring ? values.amount("surge.impedance", "30 Ohm, IEEE C62.41.2 category A (from memory)", () -> 30) : 2;
+        double angle = values.amount("surge.angle", "at the crest of the line", () -> 90);
+        return new Surge(wave, voltage, impedance, Math.toRadians(angle));
+    }
 }

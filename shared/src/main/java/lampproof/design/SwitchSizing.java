@@ -42,7 +42,7 @@ final class SwitchSizing {
     }
 
     private double losingLittle() {
-        CrestPoint crest = demand.crest();
+        CrestPoint crest = CrestPoint.typical(demand);
         return 0.004 * demand.power() / (crest.lineRms() * crest.lineRms() * crest.duty());
     }
 
@@ -50,7 +50,7 @@ final class SwitchSizing {
         return values.amount(
                 "sense.resistance",
                 "0.5 V at the crest peak current, E24",
-                () -> E24.nearest(0.5 / demand.crest().peak()));
+                () -> E24.nearest(0.5 / CrestPoint.typical(demand).peak()));
     }
 
     Edges edges(PowerSwitch powerSwitch) {

@@ -34,6 +34,9 @@ public record DimmingCurve(
         OffState off,
         OffState offWithoutBleeder) {
 
+    /** From setting to setting [deg]. */
+    public static final int STEP_DEGREES = 5;
+
     private static final double LIT = 1e-3;
 
     /** What an eye takes for no change, also the tolerance of means: two steps of it make a step back. */
@@ -52,7 +55,7 @@ public record DimmingCurve(
 
     /** Mean string current at a conduction angle [deg] while the dimmer is turned down, straight between two settings [A]. */
     public double currentAt(double degrees) {
-        double place = down.size() - 1 - degrees / DimmingSweep.STEP_DEGREES;
+        double place = down.size() - 1 - degrees / STEP_DEGREES;
         int before = (int) Math.max(0, Math.min(down.size() - 2, Math.floor(place)));
         double share = place - before;
         return (1 - share) * down.get(before).current()

@@ -165,7 +165,7 @@ public final class DimmingFigures {
     }
 
     private static boolean neighbours(DimmingPoint higher, DimmingPoint lower) {
-        return higher.degrees() - lower.degrees() < 1.5 * DimmingSweep.STEP_DEGREES;
+        return higher.degrees() - lower.degrees() < 1.5 * DimmingCurve.STEP_DEGREES;
     }
 
     private static String stretch(DimmingPoint from, DimmingPoint to) {

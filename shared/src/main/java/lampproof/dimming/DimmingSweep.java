@@ -16,14 +16,11 @@ import lampproof.quasistatic.dimmed.DimmedState;
 /** Turns the dimmer of a lamp down and up; each setting begins with the state that the one before has left. */
 public final class DimmingSweep {
 
-    /** From setting to setting [deg]. */
-    public static final int STEP_DEGREES = 5;
-
     /** How closely it is found where the lamp lights or goes dark [rad]. */
     private static final double RESOLUTION = Math.toRadians(0.25);
 
-    private static final List<Double> RISING = IntStream.rangeClosed(0, 180 / STEP_DEGREES)
-            .mapToObj(step -> Math.toRadians(STEP_DEGREES * (double) step))
+    private static final List<Double> RISING = IntStream.rangeClosed(0, 180 / DimmingCurve.STEP_DEGREES)
+            .mapToObj(step -> Math.toRadians(DimmingCurve.STEP_DEGREES * (double) step))
             .toList();
 
     private final Operation full;

@@ -28,6 +28,11 @@ public record AnglePoint(
         double stringCurrent,
         CellCycle cycle) {
 
+    /** Whether the switch takes over while the diode still conducts. */
+    public boolean continuous() {
+        return cycle != null && cycle.continuous();
+    }
+
     /** Mean current that a gate takes with a charge of so much [C] in each cycle; in [A]. */
     public double gateCurrent(double charge) {
         return cycle == null ? 0 : charge / cycle.period();

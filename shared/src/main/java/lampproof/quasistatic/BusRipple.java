@@ -8,8 +8,11 @@ public final class BusRipple {
     private BusRipple() {}
 
     /**
-     * Mean square of a swing [unit of the swing, squared]. A step-up converter's triangular current makes arcs of it, whose
-     * mean square is a sine's within a tenth; a step-down converter's pulses make a triangle of it.
+     * Mean square of the ripple. A step-up converter's triangular current makes it parabolic, with the mean square of a sine
+     * within a tenth; a step-down converter's pulses make it triangular.
+     *
+     * @param swing peak-to-peak value [unit of the ripple]
+     * @return mean square [square of that unit]
      */
     public static double meanSquare(Topology topology, double swing) {
         return swing * swing / (topology == Topology.STEP_UP ? 8 : 12);

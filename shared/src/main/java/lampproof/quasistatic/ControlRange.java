@@ -36,17 +36,22 @@ final class ControlRange {
         wanted = driver.string().current();
     }
 
-    static UserFault fault(Driver driver) {
-        return UserFault.badInput(new ControlRange(driver).finding());
+    /**
+     * The periodic steady state of a driver, in any mode.
+     *
+     * @throws UserFault when no set-point gives the string its current, with the nearest change that would work
+     */
+    static Operation operation(Driver driver) {
+        return SetPointSearch.of(driver).orElseThrow(() -> UserFault.badInput(new ControlRange(driver).finding()));
     }
 
     private Finding finding() {
         if (control.law().setsCurrent()) {
-            double most = SteadyState.stringCurrent(driver, FAR * wanted);
+            double most = SetPointSearch.stringCurrent(driver, FAR * wanted);
             if (most < wanted) {
                 return tooLittle(most);
             }
-            double least = SteadyState.stringCurrent(driver, wanted / FAR);
+            double least = SetPointSearch.stringCurrent(driver, wanted / FAR);
             if (least > wanted) {
                 return tooMuch(least);
             }
@@ -145,7 +150,7 @@ final class ControlRange {
         return DoubleStream.iterate(step.applyAsDouble(present), step)
                 .limit(VALUES_TRIED)
                 .filter(value -> (value - end) * (present - end) > 0)
-                .filter(value -> SteadyState.exists(changed.apply(value)))
+                .filter(value -> SetPointSearch.exists(changed.apply(value)))
                 .boxed()
                 .findFirst();
     }

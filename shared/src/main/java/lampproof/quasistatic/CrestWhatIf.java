@@ -5,15 +5,16 @@ import lampproof.design.Control;
 import lampproof.design.Driver;
 import lampproof.design.Law;
 
-/** Switching cycles at the crest of the line under changed conditions. */
-final class CrestWhatIf implements WhatIf {
+/** Switching cycles with the line held at its crest under changed conditions; output and bus voltage keep their given values. */
+public final class CrestWhatIf implements WhatIf {
 
     private static final int CYCLES = 32;
 
     private final Operation predicted;
     private final AnglePoint crest;
 
-    CrestWhatIf(Operation predicted) {
+    /** The conditions of a steady state at the crest. */
+    public CrestWhatIf(Operation predicted) {
         this.predicted = predicted;
         this.crest = predicted.crest();
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import lampproof.design.Driver;
-import lampproof.design.Law;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.physics.PreferredSeries;
@@ -27,24 +26,15 @@ final class DiscontinuousMode {
      * @throws UserFault with the first angle at which it is left, the inductance, and the largest that works
      */
     static void require(Operation operation) {
-        if (isLeft(operation)) {
+        if (operation.leavesDiscontinuousMode()) {
             throw fault(operation);
         }
-    }
-
-    static boolean isLeft(Operation operation) {
-        return operation.driver().control().law() == Law.FIXED_DUTY
-                && operation.points().stream().anyMatch(DiscontinuousMode::continuous);
-    }
-
-    private static boolean continuous(AnglePoint point) {
-        return point.cycle() != null && point.cycle().continuous();
     }
 
     private static UserFault fault(Operation operation) {
         Driver driver = operation.driver();
         List<Double> angles = operation.points().stream()
-                .filter(DiscontinuousMode::continuous)
+                .filter(AnglePoint::continuous)
                 .map(point -> Math.toDegrees(point.angle()))
                 .toList();
         String found = String.format(
@@ -65,7 +55,7 @@ final class DiscontinuousMode {
         double below = driver.inductor().inductance() * 0.99;
         return Stream.iterate(PreferredSeries.E12.down(below), value -> PreferredSeries.E12.down(value * 0.99))
                 .limit(VALUES_TRIED)
-                .filter(value -> !isLeft(SteadyState.any(with(driver, value))))
+                .filter(value -> !ControlRange.operation(with(driver, value)).leavesDiscontinuousMode())
                 .findFirst()
                 .map(value -> String.format(Locale.ROOT, "at most %.3g mH", 1e3 * value))
                 .orElse("");

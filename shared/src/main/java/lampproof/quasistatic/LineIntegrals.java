@@ -16,22 +16,24 @@ final class LineIntegrals {
     /** The ripple changes slowly over the angle, and its harmonics are the dearest part of a prediction. */
     private static final int RIPPLE_STRIDE = 4;
 
+    private static final int HIGHEST_ORDER = 39;
+
     private final Driver driver;
     private final Filter filter;
     private final List<AnglePoint> points;
 
-    LineIntegrals(Operation operation) {
-        driver = operation.driver();
-        filter = driver.filter();
-        points = operation.points();
+    LineIntegrals(Driver driver, List<AnglePoint> points) {
+        this.driver = driver;
+        this.filter = driver.filter();
+        this.points = points;
     }
 
-    LineStress stress(int highestOrder) {
+    LineStress stress() {
         InputRipple ripple = ripple();
         double bridgeSquare = mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
         double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
         double least = CONDUCTING * crestCurrent();
-        LineSpectrum spectrum = LineSpectrum.of(points, highestOrder);
+        LineSpectrum spectrum = LineSpectrum.of(points, HIGHEST_ORDER);
         return new LineStress(
                 mean(point -> point.lineVoltage() * point.lineCurrent()),
                 Math.sqrt(slowSquare + mean(this::passedSquare)),

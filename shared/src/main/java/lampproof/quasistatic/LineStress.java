@@ -34,12 +34,6 @@ public record LineStress(
         double busValley,
         double busRippleCurrent) {
 
-    private static final int HIGHEST_ORDER = 39;
-
-    static LineStress of(Operation operation) {
-        return new LineIntegrals(operation).stress(HIGHEST_ORDER);
-    }
-
     /** Line power over rms voltage times rms current [-]. */
     public double powerFactor(double lineVoltage) {
         return power / (lineVoltage * current);

@@ -3,13 +3,14 @@ package lampproof.quasistatic;
 import java.util.Map;
 import lampproof.design.Driver;
 
-/** The line half cycle under changed conditions, at the set-point that was predicted or one that is told. */
-final class LineWhatIf implements WhatIf {
+/** The line half cycle under changed conditions, at the predicted set-point or a given one; the string current follows. */
+public final class LineWhatIf implements WhatIf {
 
     private final Operation predicted;
     private final StageStress stage;
 
-    LineWhatIf(Operation predicted) {
+    /** The conditions of a steady state over the half cycle. */
+    public LineWhatIf(Operation predicted) {
         this.predicted = predicted;
         this.stage = predicted.stage();
     }
@@ -19,7 +20,7 @@ final class LineWhatIf implements WhatIf {
         return switch (condition) {
             case ON_TIME -> stage.meanOnTime();
             case PEAK_CURRENT -> stage.inductorPeak();
-            default -> WhatIf.atCrest(predicted).predicted(condition);
+            default -> new CrestWhatIf(predicted).predicted(condition);
         };
     }
 

@@ -2,6 +2,7 @@ package lampproof.quasistatic;
 
 import java.util.List;
 import lampproof.design.Driver;
+import lampproof.design.Law;
 
 /**
  * The periodic steady state of a driver.
@@ -19,9 +20,14 @@ public record Operation(Driver driver, double setPoint, List<AnglePoint> points,
         points = List.copyOf(points);
     }
 
+    /** Whether the fixed-duty law leaves discontinuous mode, in which it must stay, at some line angle. */
+    boolean leavesDiscontinuousMode() {
+        return driver.control().law() == Law.FIXED_DUTY && points.stream().anyMatch(AnglePoint::continuous);
+    }
+
     /** Mains, filter, bridge and bus over the half cycle. */
     public LineStress line() {
-        return LineStress.of(this);
+        return new LineIntegrals(driver, points).stress();
     }
 
     /** The power stage over the half cycle. */

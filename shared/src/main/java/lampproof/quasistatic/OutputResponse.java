@@ -2,7 +2,7 @@ package lampproof.quasistatic;
 
 import lampproof.design.LedString;
 
-/** How output capacitor and string answer to a current: exactly, for a current that stays the same over a step. */
+/** How output capacitor and string respond to a current: exactly, for a current that is constant over a step. */
 public final class OutputResponse {
 
     private final LedString string;
@@ -11,6 +11,13 @@ public final class OutputResponse {
     private final double wholeDecay;
     private final double halfDecay;
 
+    /**
+     * The response of a string beside an output capacitor.
+     *
+     * @param string the string
+     * @param capacitance output capacitor [F]
+     * @param step length of a step [s]
+     */
     public OutputResponse(LedString string, double capacitance, double step) {
         this.string = string;
         this.capacitance = capacitance;

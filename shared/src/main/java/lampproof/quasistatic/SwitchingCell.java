@@ -57,14 +57,6 @@ public record SwitchingCell(
         return Math.sqrt(source * source + lift * lift);
     }
 
-    /** The cycle that begins with a current, keeps the switch on for a time, and ends as the off-time rule says. */
-    CellCycle cycle(CellSupply supply, double start, double onTime, OffTime offTime) {
-        CellRun run = new CellRun(this, offTime);
-        run.between(supply);
-        run.next(start, onTime);
-        return run.cycle();
-    }
-
     /** Time in which a reset voltage takes a current down to zero [s]. */
     double fallTime(double current, double reset) {
         return inductance * current / (reset + 0.5 * offResistance * current);

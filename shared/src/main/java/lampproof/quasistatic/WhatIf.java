@@ -15,14 +15,4 @@ public interface WhatIf {
      * @throws IllegalStateException when it then has no steady state
      */
     Operation under(Map<Condition, Double> changed);
-
-    /** The switching cycles with the line held at its crest. Output and bus voltage stay as they are told. */
-    static WhatIf atCrest(Operation predicted) {
-        return new CrestWhatIf(predicted);
-    }
-
-    /** The whole half cycle at the set-point that was predicted; the string takes what comes. */
-    static WhatIf overLine(Operation predicted) {
-        return new LineWhatIf(predicted);
-    }
 }

@@ -76,7 +76,7 @@ public final class LimitVerdicts {
 
     private static Stream<AnglePoint> continuous(Solution solution) {
         return solution.operation().points().stream()
-                .filter(point -> point.cycle() != null && point.cycle().continuous())
+                .filter(AnglePoint::continuous)
                 .filter(point -> source(solution, point) > 0);
     }
 

@@ -47,10 +47,10 @@ class BusSwingTest {
 
     @Test
     void aCycleAgreesWithSmallSteps() {
-        CellCycle cycle = CELL.cycle(new CellSupply(SOURCE, OUTPUT), 0, ON_TIME, (fall, on) -> PERIOD - on);
+        CellCycle cycle = SingleCycle.of(CELL, new CellSupply(SOURCE, OUTPUT), 0, ON_TIME, (fall, on) -> PERIOD - on);
         BusSwing swing = BusSwing.of(cycle.on(), cycle.diode(), PERIOD, STIFFNESS, true);
         for (int i = 0; i < 20; i++) {
-            cycle = CELL.cycle(supply(swing), 0, ON_TIME, (fall, on) -> PERIOD - on);
+            cycle = SingleCycle.of(CELL, supply(swing), 0, ON_TIME, (fall, on) -> PERIOD - on);
             swing = BusSwing.of(cycle.on(), cycle.diode(), PERIOD, STIFFNESS, true);
         }
         Stepped stepped = Stepped.from(SOURCE + swing.turnOn(), cycle.inductorCharge() / PERIOD);

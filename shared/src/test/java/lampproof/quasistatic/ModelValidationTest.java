@@ -112,7 +112,7 @@ class ModelValidationTest {
     void the_mode_is_found_and_not_assumed() {
         SwitchingCell cell = new SwitchingCell(1.5e-3, 0, 0, 1e-18, 1e9, 1e12, 0);
         double period = 1 / 60e3;
-        CellCycle cycle = cell.cycle(new CellSupply(150, 337.5), 0, 0.3 * period, (fall, on) -> period - on);
+        CellCycle cycle = SingleCycle.of(cell, new CellSupply(150, 337.5), 0, 0.3 * period, (fall, on) -> period - on);
         assertThat(cycle.peakCurrent()).isCloseTo(0.5, within(1e-9));
         assertThat(cycle.diode().time() / period).isCloseTo(0.24, within(1e-4));
         assertThat(cycle.continuous()).isFalse();

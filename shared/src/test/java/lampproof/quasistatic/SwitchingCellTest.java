@@ -33,7 +33,7 @@ class SwitchingCellTest {
 
     @Test
     void aCurrentTooSmallForTheDiodeSwingsTheNodeUpAndDown() {
-        CellCycle cycle = CELL.cycle(STEP_UP_IN_THE_VALLEY, 0, 2e-6, (conduction, on) -> conduction + 60e-9);
+        CellCycle cycle = SingleCycle.of(CELL, STEP_UP_IN_THE_VALLEY, 0, 2e-6, (conduction, on) -> conduction + 60e-9);
         assertThat(cycle.diode().charge()).isZero();
         agrees(CELL, STEP_UP_IN_THE_VALLEY, 0, 2e-6, 60e-9);
     }
@@ -41,7 +41,7 @@ class SwitchingCellTest {
     @Test
     void continuousModeEndsWhereTheDiodeCurrentHasFallen() {
         SwitchingCell lossless = cell(0, 0);
-        CellCycle cycle = lossless.cycle(new CellSupply(290, 325), 0.2, 2e-6, (conduction, on) -> 5e-6);
+        CellCycle cycle = SingleCycle.of(lossless, new CellSupply(290, 325), 0.2, 2e-6, (conduction, on) -> 5e-6);
         double peak = 0.2 + 290 * 2e-6 / INDUCTANCE;
         assertThat(cycle.peakCurrent()).isCloseTo(peak, Percentage.withPercentage(1e-9));
         assertThat(cycle.continuous()).isTrue();
@@ -51,7 +51,7 @@ class SwitchingCellTest {
     @Test
     void chargeAndEnergyOfALosslessCycleBalance() {
         SwitchingCell lossless = cell(0, 0);
-        CellCycle cycle = lossless.cycle(STEP_UP_AT_THE_CREST, 0, 3e-6, (conduction, on) -> conduction);
+        CellCycle cycle = SingleCycle.of(lossless, STEP_UP_AT_THE_CREST, 0, 3e-6, (conduction, on) -> conduction);
         double taken = 325 * cycle.inductorCharge();
         double given = 420 * cycle.diode().charge();
         double lostAtTurnOn = 0.5 * CAPACITANCE * 420 * 420;
@@ -70,7 +70,7 @@ class SwitchingCellTest {
     }
 
     private static void agrees(SwitchingCell cell, CellSupply supply, double start, double onTime, double idle) {
-        CellCycle cycle = cell.cycle(supply, start, onTime, (conduction, on) -> conduction + idle);
+        CellCycle cycle = SingleCycle.of(cell, supply, start, onTime, (conduction, on) -> conduction + idle);
         SmallSteps steps = new SmallSteps(cell, supply);
         steps.conduct(start, onTime);
         double peak = steps.current;

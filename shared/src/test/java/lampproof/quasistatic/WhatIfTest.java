@@ -27,12 +27,12 @@ class WhatIfTest {
     })
     void underTheConditionsThatWerePredictedNothingChanges(Topology topology, Law law) {
         Operation predicted = SteadyState.of(driver(topology, law));
-        Operation crest = WhatIf.atCrest(predicted).under(Map.of());
+        Operation crest = new CrestWhatIf(predicted).under(Map.of());
         assertThat(crest.stageAtCrest().inductorPeak())
                 .isCloseTo(predicted.stageAtCrest().inductorPeak(), SAME);
         assertThat(crest.stageAtCrest().leastFrequency())
                 .isCloseTo(predicted.stageAtCrest().leastFrequency(), SAME);
-        Operation line = WhatIf.overLine(predicted).under(Map.of());
+        Operation line = new LineWhatIf(predicted).under(Map.of());
         assertThat(line.line().power()).isCloseTo(predicted.line().power(), SAME);
         assertThat(line.string().meanCurrent()).isCloseTo(predicted.string().meanCurrent(), SAME);
     }
@@ -41,7 +41,7 @@ class WhatIfTest {
     @CsvSource({"STEP_UP, PEAK_CURRENT", "STEP_UP, FIXED_OFF_TIME", "STEP_DOWN, FIXED_OFF_TIME"})
     void onTimeAndFrequencyAreKeptAsTold(Topology topology, Law law) {
         Operation predicted = SteadyState.of(driver(topology, law));
-        WhatIf crest = WhatIf.atCrest(predicted);
+        WhatIf crest = new CrestWhatIf(predicted);
         double onTime = 1.1 * crest.predicted(Condition.ON_TIME);
         double frequency = 0.9 * crest.predicted(Condition.FREQUENCY);
         StageStress stage = crest.under(Map.of(Condition.ON_TIME, onTime, Condition.FREQUENCY, frequency))
@@ -54,7 +54,7 @@ class WhatIfTest {
     @Test
     void thePeakFollowsOnTimeAndInductance() {
         Operation predicted = SteadyState.of(driver(Topology.STEP_UP, Law.BOUNDARY));
-        WhatIf crest = WhatIf.atCrest(predicted);
+        WhatIf crest = new CrestWhatIf(predicted);
         double peak = predicted.stageAtCrest().inductorPeak();
         Operation shorter = crest.under(Map.of(Condition.ON_TIME, 0.5 * crest.predicted(Condition.ON_TIME)));
         Operation larger = crest.under(Map.of(Condition.INDUCTANCE, 2 * crest.predicted(Condition.INDUCTANCE)));
@@ -67,7 +67,7 @@ class WhatIfTest {
     @Test
     void powerFollowsLineVoltageAndInductance() {
         Operation predicted = SteadyState.of(driver(Topology.STEP_UP, Law.BOUNDARY));
-        WhatIf line = WhatIf.overLine(predicted);
+        WhatIf line = new LineWhatIf(predicted);
         double power = predicted.line().power();
         Operation lower = line.under(Map.of(Condition.LINE_VOLTAGE, 0.95 * line.predicted(Condition.LINE_VOLTAGE)));
         Operation larger = line.under(Map.of(Condition.INDUCTANCE, 1.1 * line.predicted(Condition.INDUCTANCE)));
@@ -78,7 +78,7 @@ class WhatIfTest {
     @Test
     void aStringOfHigherVoltageGetsLessCurrent() {
         Operation predicted = SteadyState.of(driver(Topology.STEP_UP, Law.BOUNDARY));
-        WhatIf line = WhatIf.overLine(predicted);
+        WhatIf line = new LineWhatIf(predicted);
         double rated = line.predicted(Condition.STRING_VOLTAGE);
         Operation higher = line.under(Map.of(Condition.STRING_VOLTAGE, 1.03 * rated));
         assertThat(higher.string().meanCurrent()).isLessThan(predicted.string().meanCurrent());
