@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lampproof.fault.Finding;
+import lampproof.fault.Nearest;
 import lampproof.fault.UserFault;
-import lampproof.spec.Nearest;
 import lampproof.waveform.Engineering;
 
 /**

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
 import lampproof.prediction.Solution;
+import lampproof.unit.ValueStyle;
 
 /** Tells in words what makes the finalists of a comparison differ. */
 public final class Differences {
@@ -142,11 +143,11 @@ public final class Differences {
     private String inductor() {
         return text(
                 "stores at most %s on a core of %.0f mm4 (%s) in the %s, %s on %.0f mm4 (%s) in the %s",
-                ValueText.of(winner.inductorEnergy(), "J"),
+                ValueStyle.SENTENCE.text(winner.inductorEnergy(), "J"),
                 1e12 * winner.areaProduct(),
                 winner.core(),
                 name(winner),
-                ValueText.of(rival.inductorEnergy(), "J"),
+                ValueStyle.SENTENCE.text(rival.inductorEnergy(), "J"),
                 1e12 * rival.areaProduct(),
                 rival.core(),
                 name(rival));
@@ -213,8 +214,8 @@ public final class Differences {
                 resistor
                         ? text(
                                 " of %s below %s",
-                                ValueText.of(dimming.bleederResistance(), "Ohm"),
-                                ValueText.of(dimming.threshold(), "V"))
+                                ValueStyle.SENTENCE.text(dimming.bleederResistance(), "Ohm"),
+                                ValueStyle.SENTENCE.text(dimming.threshold(), "V"))
                         : "",
                 topUp ? text(" that tops up its current to %s", amperes(dimming.topUpCurrent())) : "",
                 watts(candidate.dimmerLoad()));
@@ -224,7 +225,7 @@ public final class Differences {
         return candidate.deadVoltage() > 0
                 ? text(
                         "below %s of the line the %s can draw nothing, so the last %.1f degrees of a dimmer move no light",
-                        ValueText.of(candidate.deadVoltage(), "V"), name(candidate), candidate.deadTravel())
+                        ValueStyle.SENTENCE.text(candidate.deadVoltage(), "V"), name(candidate), candidate.deadTravel())
                 : text("the %s draws from any line voltage, so every degree of a dimmer moves light", name(candidate));
     }
 
@@ -261,7 +262,7 @@ public final class Differences {
     }
 
     private static String hours(Candidate candidate) {
-        return ValueText.of(100 * Math.rint(candidate.life() / 100), "h");
+        return ValueStyle.SENTENCE.text(100 * Math.rint(candidate.life() / 100), "h");
     }
 
     private static double gateCharge(Solution solution) {
@@ -269,11 +270,11 @@ public final class Differences {
     }
 
     private static String watts(double power) {
-        return ValueText.of(power, "W");
+        return ValueStyle.SENTENCE.text(power, "W");
     }
 
     private static String amperes(double current) {
-        return ValueText.of(current, "A");
+        return ValueStyle.SENTENCE.text(current, "A");
     }
 
     private static double losses(Candidate candidate) {

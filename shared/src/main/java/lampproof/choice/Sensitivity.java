@@ -12,12 +12,12 @@ import lampproof.design.Sizing;
 import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
 import lampproof.spec.Amount;
-import lampproof.spec.Dimension;
 import lampproof.spec.Quantity;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
-import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
 
 /**
  * What moves a figure of a design when one row of its spec goes from least to most and all others stay.
@@ -162,8 +162,7 @@ public record Sensitivity(
     /** From where to where the row goes. */
     public String rangeText() {
         Dimension dimension = Vocabulary.quantity(row).dimension();
-        return UnitWriter.text(dimension, ValueText.threeDigits(least)) + " to "
-                + UnitWriter.text(dimension, ValueText.threeDigits(most));
+        return QuantityWriter.rounded(dimension, least, 3) + " to " + QuantityWriter.rounded(dimension, most, 3);
     }
 
     private static String end(OptionalDouble value, Target target) {

@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
+import lampproof.fault.Nearest;
 import lampproof.fault.UserFault;
-import lampproof.spec.Nearest;
 
 /**
  * How much each criterion counts.

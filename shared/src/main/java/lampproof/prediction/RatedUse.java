@@ -1,8 +1,8 @@
 package lampproof.prediction;
 
 import java.util.Locale;
-import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
+import lampproof.unit.QuantityWriter;
 
 /**
  * A rating or limit of a part, and the use that comes closest to what is allowed of it.
@@ -31,7 +31,7 @@ public record RatedUse(String name, double rated, double used, double allowed, S
                 Locale.ROOT,
                 "%.0f %% of %s %s, at most %.0f %%",
                 100 * used / rated,
-                UnitWriter.text(Vocabulary.quantity(name).dimension(), rated),
+                QuantityWriter.text(Vocabulary.quantity(name).dimension(), rated),
                 when,
                 100 * allowed);
         return new RuleVerdict(

@@ -24,16 +24,17 @@ class RoomsTest {
     private static final List<Room> ROOMS = """
             fault       ->
             file        -> fault
-            spec        -> file fault
+            unit        -> fault
+            spec        -> unit file fault
             physics     -> fault
-            design      -> spec physics fault
+            design      -> spec unit physics fault
             quasistatic -> design physics fault
             event       -> quasistatic design physics fault
             dimming     -> quasistatic design fault
-            prediction  -> event quasistatic design physics spec file fault
-            choice      -> prediction quasistatic design physics spec file fault
+            prediction  -> event quasistatic design physics spec unit file fault
+            choice      -> prediction quasistatic design physics spec unit file fault
             part        -> lint spec fault
-            deck        -> part prediction event quasistatic design physics spec file fault
+            deck        -> part prediction event quasistatic design physics spec unit file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault
@@ -41,7 +42,7 @@ class RoomsTest {
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
             report      -> choice compare dimming capture measure waveform prediction quasistatic design spec file fault
-            page        -> choice compare dimming measure waveform prediction quasistatic design physics spec fault
+            page        -> choice compare dimming measure waveform prediction quasistatic design physics spec unit fault
             cli         -> page report choice compare dimming capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 

@@ -1,0 +1,73 @@
+package lampproof.unit;
+
+/** An SI prefix (BIPM, The International System of Units, 9th edition, 2019, table 7); only those that a lamp needs. */
+public enum Prefix {
+    FEMTO("f", -15),
+    PICO("p", -12),
+    NANO("n", -9),
+    MICRO("u", -6),
+    MILLI("m", -3),
+    NONE("", 0),
+    KILO("k", 3),
+    MEGA("M", 6),
+    GIGA("G", 9),
+    TERA("T", 12);
+
+    private final String symbol;
+    private final int exponent;
+    private final double factor;
+
+    Prefix(String symbol, int exponent) {
+        this.symbol = symbol;
+        this.exponent = exponent;
+        this.factor = Double.parseDouble("1e" + exponent);
+    }
+
+    /** The prefix that leaves one to three digits before the point; none for zero and what is not finite. */
+    public static Prefix of(double value) {
+        return value == 0 || !Double.isFinite(value)
+                ? NONE
+                : ofMagnitude(Decimal.of(value).rounded(9).magnitude());
+    }
+
+    /** The prefix for a number whose first digit has this power of ten. Nothing in a lamp is as small as a femto unit. */
+    static Prefix ofMagnitude(int magnitude) {
+        Prefix largest = PICO;
+        for (Prefix prefix : values()) {
+            if (prefix.exponent > PICO.exponent && prefix.exponent <= magnitude) {
+                largest = prefix;
+            }
+        }
+        return largest;
+    }
+
+    /** The prefix of a symbol in ASCII. */
+    static Prefix ofSymbol(char symbol) {
+        for (Prefix prefix : values()) {
+            if (prefix.symbol.length() == 1 && prefix.symbol.charAt(0) == symbol) {
+                return prefix;
+            }
+        }
+        throw new IllegalArgumentException("no prefix " + symbol);
+    }
+
+    /** The symbol in ASCII: micro is u. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** The symbol with the micro sign. */
+    public String sign() {
+        return this == MICRO ? "\u00b5" : symbol;
+    }
+
+    /** The power of ten. */
+    public int exponent() {
+        return exponent;
+    }
+
+    /** What a number with this prefix is multiplied by [-]. */
+    public double factor() {
+        return factor;
+    }
+}
