@@ -16,7 +16,7 @@ import lampproof.choice.Reweighing;
 import lampproof.choice.Trait;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
-import lampproof.prediction.RuleVerdict;
+import lampproof.rule.RuleVerdict;
 
 /** The page of a comparison: the recommendation, both drivers side by side, why they differ, the field, what moves them. */
 public final class ComparisonPage {

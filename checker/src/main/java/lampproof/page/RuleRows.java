@@ -2,7 +2,7 @@ package lampproof.page;
 
 import java.util.List;
 import java.util.Map;
-import lampproof.prediction.RuleVerdict;
+import lampproof.rule.RuleVerdict;
 
 /** What rules say of a design as rows, those that are not kept first. */
 final class RuleRows {

@@ -9,9 +9,9 @@ import lampproof.design.Design;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Prediction;
-import lampproof.prediction.RuleVerdict;
-import lampproof.prediction.RuleVerdicts;
 import lampproof.prediction.Solution;
+import lampproof.rule.RuleVerdict;
+import lampproof.rule.RuleVerdicts;
 import lampproof.waveform.WaveformFile;
 
 /**

@@ -12,7 +12,7 @@ import lampproof.choice.Differences;
 import lampproof.choice.Reweighing;
 import lampproof.choice.Sensitivity;
 import lampproof.choice.Trait;
-import lampproof.prediction.RuleVerdict;
+import lampproof.rule.RuleVerdict;
 
 /** A comparison for a reader: the recommendation, the finalists side by side, why they differ, the field, what moves them. */
 public final class ComparisonText {

@@ -2,8 +2,8 @@ package lampproof.report;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
-import lampproof.prediction.RuleVerdict;
-import lampproof.prediction.RuleVerdict.Standing;
+import lampproof.rule.RuleVerdict;
+import lampproof.rule.RuleVerdict.Standing;
 
 /** What rules say of a design, for a reader. */
 public final class RuleText {

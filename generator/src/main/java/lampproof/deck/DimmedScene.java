@@ -9,8 +9,8 @@ import lampproof.design.Driver;
 import lampproof.design.Line;
 import lampproof.design.Topology;
 import lampproof.prediction.Solution;
-import lampproof.quasistatic.DimmedOperation;
-import lampproof.quasistatic.DimmedState;
+import lampproof.quasistatic.dimmed.DimmedOperation;
+import lampproof.quasistatic.dimmed.DimmedState;
 
 /** Three line half cycles behind a dimmer, from the predicted periodic steady state; the last two are measured. */
 record DimmedScene(Solution solution) implements Scene {

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import lampproof.design.Housing.Part;
 import lampproof.prediction.LineCorners;
-import lampproof.prediction.RatedUses;
 import lampproof.prediction.heat.Temperatures;
+import lampproof.rule.RatedUses;
 
 /** How much room each rating leaves beyond the greatest use: in per cent of that use, or in kelvins. */
 final class PartMargins {

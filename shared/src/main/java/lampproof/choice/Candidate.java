@@ -8,12 +8,12 @@ import lampproof.design.Driver;
 import lampproof.design.Housing;
 import lampproof.design.Sizing;
 import lampproof.design.Topology;
-import lampproof.prediction.LimitVerdicts;
 import lampproof.prediction.LineCorners;
-import lampproof.prediction.RuleVerdict;
 import lampproof.prediction.Solution;
 import lampproof.prediction.heat.Lives;
 import lampproof.quasistatic.Operation;
+import lampproof.rule.LimitVerdicts;
+import lampproof.rule.RuleVerdict;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 

@@ -1,6 +1,6 @@
 package lampproof.dimming;
 
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 
 /**
  * The lamp at one setting of its dimmer.

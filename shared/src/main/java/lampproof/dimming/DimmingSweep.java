@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
 import lampproof.design.Driver;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.quasistatic.DimmedOperation;
-import lampproof.quasistatic.DimmedState;
 import lampproof.quasistatic.Operation;
+import lampproof.quasistatic.dimmed.DimmedOperation;
+import lampproof.quasistatic.dimmed.DimmedState;
 
 /** Turns the dimmer of a lamp down and up; each setting begins with the state that the one before has left. */
 public final class DimmingSweep {

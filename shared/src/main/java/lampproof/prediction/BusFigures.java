@@ -12,7 +12,7 @@ import static lampproof.prediction.Sources.OHM;
 
 import java.util.List;
 import lampproof.event.EventResult;
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 
 /** Figures of filter, bridge and bus. */
 final class BusFigures {

@@ -18,7 +18,7 @@ public enum Corner {
     }
 
     /** The line voltage in words. */
-    String phrase() {
+    public String phrase() {
         return phrase;
     }
 

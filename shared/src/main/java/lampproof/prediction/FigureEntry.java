@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 
 /**
  * A figure and how its value follows from a solution, in each deck that settles it and without a deck.

@@ -51,7 +51,7 @@ public record LineCorners(Map<Corner, Solution> solutions) {
     }
 
     /** The steady state at the greatest line voltage. */
-    Solution highest() {
+    public Solution highest() {
         return solutions.getOrDefault(Corner.HIGH_LINE, nominal());
     }
 

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 
 /** Figures of the line current. */
 final class LineFigures {

@@ -8,7 +8,7 @@ import lampproof.quasistatic.ConductedNoise;
  * The corner that the filter has, and the one that it would need for every harmonic to keep its limits: the choke is
  * changed and its damping with the square root, so that the filter stays damped as it is.
  */
-final class NeededFilter {
+public final class NeededFilter {
 
     private static final int TRIALS_PER_DECADE = 48;
     private static final int DECADES = 4;
@@ -16,13 +16,13 @@ final class NeededFilter {
     private NeededFilter() {}
 
     /** Corner of the choke with both capacitors [Hz]; 0 without them. */
-    static double corner(Driver driver) {
+    public static double corner(Driver driver) {
         double product = driver.filter().inductance() * (driver.filter().capacitance() + driver.busCapacitance());
         return product > 0 ? 1 / (2 * Math.PI * Math.sqrt(product)) : 0;
     }
 
     /** The highest corner with which every limit is kept [Hz]; 0 when none within four decades of the choke does. */
-    static double corner(ConductedNoise noise, Driver driver) {
+    public static double corner(ConductedNoise noise, Driver driver) {
         int broken = -DECADES * TRIALS_PER_DECADE - 1;
         int kept = DECADES * TRIALS_PER_DECADE + 1;
         while (kept - broken > 1) {

@@ -26,7 +26,7 @@ public record NoiseMargin(int order, double frequency, double level, double limi
     }
 
     /** The harmonic with its level and limit. */
-    String text() {
+    public String text() {
         return String.format(
                 Locale.ROOT,
                 "order %d at %.3g kHz %.1f dBuV, at most %.1f dBuV",
@@ -52,7 +52,7 @@ public record NoiseMargin(int order, double frequency, double level, double limi
      * @param frequency switching frequency [Hz]
      * @param voltage rms voltage of each harmonic at a receiver [V]
      */
-    static NoiseMargin average(double frequency, IntToDoubleFunction voltage) {
+    public static NoiseMargin average(double frequency, IntToDoubleFunction voltage) {
         return least(ConductedLimit::average, frequency, voltage);
     }
 

@@ -100,7 +100,7 @@ public record Solution(
     }
 
     /** Greatest reverse voltage of a bridge diode [V]: what the bus and the diode that conducts drop. */
-    double bridgeReverseVoltage() {
+    public double bridgeReverseVoltage() {
         Rectifier bridge = driver().bridge();
         double current = operation.crest().bridgeCurrent();
         return line.busPeak() + bridge.junction(current) + bridge.resistance() * current;
@@ -171,7 +171,7 @@ public record Solution(
     }
 
     /** Greatest output voltage with the junctions as cold as the air in which the lamp starts [V]. */
-    double coldOutputVoltage() {
+    public double coldOutputVoltage() {
         return string.peakVoltage() + coldStringVoltage() - stringVoltage(RATED_TEMPERATURE);
     }
 

@@ -12,7 +12,7 @@ import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
 import lampproof.event.EventResult;
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 
 /** Figures of the string and the capacitor across it. */
 final class StringFigures {

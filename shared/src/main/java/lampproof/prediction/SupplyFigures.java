@@ -10,7 +10,7 @@ import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
 import lampproof.prediction.loss.Bleeder;
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 
 /** Figures of the controller supply and of what a dimmer needs. */
 final class SupplyFigures {

@@ -3,7 +3,7 @@ package lampproof.quasistatic;
 import lampproof.design.Control;
 
 /** The control law as the two times that it decides. */
-final class ControlRule {
+public final class ControlRule {
 
     private final Control control;
     private final double crest;
@@ -15,13 +15,14 @@ final class ControlRule {
      * @param control the control cell
      * @param crest bus voltage at which a shaped reference is full [V]
      */
-    ControlRule(Control control, double crest) {
+    public ControlRule(Control control, double crest) {
         this.control = control;
         this.crest = crest;
         this.offTime = offTimeOf(control);
     }
 
-    OffTime offTime() {
+    /** How long the switch stays open. */
+    public OffTime offTime() {
         return offTime;
     }
 
@@ -34,7 +35,7 @@ final class ControlRule {
      * @param start inductor current at turn-on [A]
      * @param setPoint on-time [s] or peak current [A]
      */
-    double onTime(SwitchingCell cell, double source, double followed, double start, double setPoint) {
+    public double onTime(SwitchingCell cell, double source, double followed, double start, double setPoint) {
         if (!control.law().setsCurrent()) {
             return setPoint;
         }

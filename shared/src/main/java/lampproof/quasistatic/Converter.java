@@ -5,7 +5,7 @@ import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 
 /** A cell in its place between bus and output. */
-final class Converter {
+public final class Converter {
 
     /** More than this share of a voltage cannot be a small ripple on it. */
     private static final double MOST_SWING = 0.5;
@@ -24,7 +24,7 @@ final class Converter {
      * @param driver the driver
      * @param step time from one line angle to the next [s]
      */
-    Converter(Driver driver, double step) {
+    public Converter(Driver driver, double step) {
         this.step = step;
         this.stiffness = BusStiffness.of(driver);
         this.stepUp = driver.topology() == Topology.STEP_UP;
@@ -48,7 +48,7 @@ final class Converter {
     }
 
     /** The same while a shaped reference still follows another bus voltage [V] than that of now. */
-    CellCycle cycle(
+    public CellCycle cycle(
             double busVoltage, double followed, double outputVoltage, double setPoint, double guess, CellCycle before) {
         if (!(source(busVoltage, outputVoltage) > 0)) {
             return null;
@@ -106,12 +106,12 @@ final class Converter {
     }
 
     /** Charge that a cycle takes from the bus [C]. */
-    double inputCharge(CellCycle cycle) {
+    public double inputCharge(CellCycle cycle) {
         return stepUp ? cycle.inductorCharge() : cycle.switchCharge();
     }
 
     /** Charge that moves in and out of the bus capacitor within a cycle [C]. */
-    double rippleCharge(CellCycle cycle) {
+    public double rippleCharge(CellCycle cycle) {
         double mean = inputCharge(cycle) / cycle.period();
         return stepUp ? triangleAbove(cycle, mean) : cycle.on().charge() - mean * cycle.onTime();
     }
@@ -131,7 +131,7 @@ final class Converter {
     }
 
     /** Charge that a cycle gives to output capacitor and string [C]. */
-    double outputCharge(CellCycle cycle) {
+    public double outputCharge(CellCycle cycle) {
         return stepUp ? cycle.diodeCharge() : cycle.inductorCharge();
     }
 }

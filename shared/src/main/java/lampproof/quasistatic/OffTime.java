@@ -2,7 +2,7 @@ package lampproof.quasistatic;
 
 /** How long the switch stays open. */
 @FunctionalInterface
-interface OffTime {
+public interface OffTime {
 
     /**
      * Time from turn-off to turn-on [s].

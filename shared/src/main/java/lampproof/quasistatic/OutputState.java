@@ -3,7 +3,7 @@ package lampproof.quasistatic;
 import lampproof.design.LedString;
 
 /** How output capacitor and string answer to a current: exactly, for a current that stays the same over a step. */
-final class OutputState {
+public final class OutputState {
 
     private final LedString string;
     private final double capacitance;
@@ -11,7 +11,7 @@ final class OutputState {
     private final double wholeDecay;
     private final double halfDecay;
 
-    OutputState(LedString string, double capacitance, double step) {
+    public OutputState(LedString string, double capacitance, double step) {
         this.string = string;
         this.capacitance = capacitance;
         this.step = step;
@@ -21,17 +21,17 @@ final class OutputState {
     }
 
     /** Voltage half a step later [V]. */
-    double halfway(double voltage, double current) {
+    public double halfway(double voltage, double current) {
         return after(voltage, current, 0.5 * step, halfDecay);
     }
 
     /** Voltage a step later [V]. */
-    double next(double voltage, double current) {
+    public double next(double voltage, double current) {
         return after(voltage, current, step, wholeDecay);
     }
 
     /** Mean string current over the step that led from one voltage to another [A]: what the capacitor did not take. */
-    double stringCurrent(double from, double to, double current) {
+    public double stringCurrent(double from, double to, double current) {
         return current - capacitance * (to - from) / step;
     }
 

@@ -13,7 +13,7 @@ public record SlowState(
         double busVoltage, double outputVoltage, double inputCurrent, double outputCurrent, double inductorCurrent) {
 
     /** The same state with another output voltage [V]. */
-    SlowState withOutputVoltage(double voltage) {
+    public SlowState withOutputVoltage(double voltage) {
         return new SlowState(busVoltage, voltage, inputCurrent, outputCurrent, inductorCurrent);
     }
 }

@@ -16,7 +16,7 @@ import lampproof.design.Driver;
  * @param angularFrequency 1/sqrt(LC) [rad/s]
  * @param recoveryTime recovered charge of the diode over its current at turn-off [s]
  */
-record SwitchingCell(
+public record SwitchingCell(
         double inductance,
         double onResistance,
         double offResistance,
@@ -25,7 +25,7 @@ record SwitchingCell(
         double angularFrequency,
         double recoveryTime) {
 
-    static SwitchingCell of(Driver driver) {
+    public static SwitchingCell of(Driver driver) {
         double inductance = driver.inductor().inductance();
         double capacitance = driver.powerSwitch().capacitance();
         double winding = driver.inductor().resistance();

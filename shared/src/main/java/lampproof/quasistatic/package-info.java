@@ -18,10 +18,6 @@
  * inductor, switching ripple on the output within a cycle, and inductor current carried over from one cycle to the next by
  * the fixed-duty law in continuous mode.
  *
- * <p>Behind a dimmer ({@link lampproof.quasistatic.DimmedOperation}) what stands before the converter is stepped through the
- * half cycle instead, since it rings when the dimmer fires; the converter stays averaged. Neglected there: the cycle in which
- * a firing finds the converter, and what the bridge diodes store.
- *
  * <table>
  * <caption>Symbols</caption>
  * <tr><td>E</td><td>source of the cell [V]</td></tr>

@@ -11,7 +11,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import lampproof.design.Dimming;
 import lampproof.design.Dimming.Edge;
-import lampproof.quasistatic.DimmedStress;
+import lampproof.quasistatic.dimmed.DimmedStress;
 import org.junit.jupiter.api.Test;
 
 /** Curves that are drawn by hand: 1 A without a dimmer, a holding current of 30 mA. */

@@ -4,16 +4,16 @@ import lampproof.design.Sizing;
 import lampproof.spec.Spec;
 
 /** Solved drivers and their figures for tests. */
-final class SolvedLamps {
+public final class SolvedLamps {
 
     private SolvedLamps() {}
 
-    static Solution solve(Spec spec) {
+    public static Solution solve(Spec spec) {
         return Solution.of(Sizing.of(spec).driver());
     }
 
     /** The value of a figure that no deck settles, or else that of its widest window. */
-    static double value(Solution solution, String figure) {
+    public static double value(Solution solution, String figure) {
         return FigureCatalogue.entries().stream()
                 .filter(entry -> entry.figure().name().equals(figure))
                 .findFirst()

@@ -32,18 +32,19 @@ class RoomsTest {
             event       -> quasistatic design physics fault
             dimming     -> quasistatic design fault
             prediction  -> event quasistatic design physics spec unit file fault
-            choice      -> prediction quasistatic design physics spec unit file fault
+            rule        -> prediction event quasistatic design physics spec unit
+            choice      -> rule prediction quasistatic design physics spec unit file fault
             part        -> lint spec fault
-            deck        -> part prediction event quasistatic design physics spec unit file fault
+            deck        -> part rule prediction event quasistatic design physics spec unit file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault
             measure     -> waveform fault
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> choice compare dimming capture measure waveform prediction quasistatic design spec file fault
-            page        -> choice compare dimming measure waveform prediction quasistatic design physics spec unit fault
-            cli         -> page report choice compare dimming capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
+            report      -> choice rule compare dimming capture measure waveform prediction quasistatic design spec file fault
+            page        -> choice rule compare dimming measure waveform prediction quasistatic design physics spec unit fault
+            cli         -> page report choice rule compare dimming capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,7 @@ import lampproof.physics.HarmonicVerdict;
 import lampproof.physics.LightingHarmonics;
 import lampproof.physics.LineCurrentFigures;
 import lampproof.physics.SmallLampLimits;
+import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 
 /** The line current of a solved driver against IEC 61000-3-2, with every alternative that the standard leaves. */

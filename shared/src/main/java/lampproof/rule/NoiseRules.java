@@ -1,7 +1,10 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import java.util.List;
 import java.util.Locale;
+import lampproof.prediction.NeededFilter;
+import lampproof.prediction.NoiseMargin;
+import lampproof.prediction.Solution;
 import lampproof.quasistatic.ConductedNoise;
 
 /** Differential-mode noise of a solved driver against the limits at the mains terminals. */

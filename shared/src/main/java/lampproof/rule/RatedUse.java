@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import java.util.Locale;
 import lampproof.spec.Vocabulary;

@@ -1,4 +1,4 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;

@@ -1,4 +1,4 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;

@@ -1,4 +1,6 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
+
+import lampproof.quasistatic.SlowState;
 
 /**
  * What a half cycle behind a dimmer hands to the next, at the zero crossing of the line, signed as the half cycle that

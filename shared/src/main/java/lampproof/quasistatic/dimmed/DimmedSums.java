@@ -1,4 +1,4 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 /** What is summed and watched over the steps of a half cycle behind a dimmer. */
 final class DimmedSums {

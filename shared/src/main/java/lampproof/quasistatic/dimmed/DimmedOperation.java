@@ -1,6 +1,7 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import lampproof.design.Driver;
+import lampproof.quasistatic.Operation;
 
 /**
  * A lamp behind a dimmer, in its periodic steady state.

@@ -1,4 +1,4 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import lampproof.design.Dimming;
 import lampproof.design.Driver;

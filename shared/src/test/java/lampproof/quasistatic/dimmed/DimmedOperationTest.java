@@ -1,4 +1,4 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -11,6 +11,8 @@ import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Sizing;
 import lampproof.design.Topology;
+import lampproof.quasistatic.Operation;
+import lampproof.quasistatic.SteadyState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

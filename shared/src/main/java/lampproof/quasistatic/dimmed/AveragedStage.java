@@ -1,9 +1,13 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
 import lampproof.design.LedString;
 import lampproof.design.Topology;
+import lampproof.quasistatic.CellCycle;
+import lampproof.quasistatic.Converter;
+import lampproof.quasistatic.OutputState;
+import lampproof.quasistatic.SlowState;
 
 /**
  * Converter, output and controller supply behind a bus that may move fast: averaged over switching cycles, solved once in an

@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import static lampproof.prediction.SolvedLamps.solve;
 import static lampproof.prediction.SolvedLamps.value;
@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
+import lampproof.prediction.LineCorners;
+import lampproof.prediction.Solution;
 import org.junit.jupiter.api.Test;
 
 class LimitVerdictsTest {

@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +10,9 @@ import lampproof.design.Derating;
 import lampproof.design.Exposure;
 import lampproof.design.Exposure.Ratings;
 import lampproof.event.EventResult;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.LineCorners;
+import lampproof.prediction.Solution;
 
 /**
  * How close every rated part comes to its rating: in ordinary use at each line voltage to a derated share of it, in faults

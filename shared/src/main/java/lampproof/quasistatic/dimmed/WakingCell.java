@@ -1,7 +1,9 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import lampproof.design.Control;
 import lampproof.design.Driver;
+import lampproof.quasistatic.ControlRule;
+import lampproof.quasistatic.SwitchingCell;
 
 /**
  * The inductor current of a step-up converter in the first cycles after its bus has come up, step by step.

@@ -1,7 +1,8 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lampproof.prediction.LineCorners;
 
 /** Everything that rules say of a design: limits of standards, the stability of its control, and the ratings of its parts. */
 public final class RuleVerdicts {

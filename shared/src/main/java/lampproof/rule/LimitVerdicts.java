@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,8 @@ import lampproof.physics.DisplacementFactorFloor;
 import lampproof.physics.FlickerLimit;
 import lampproof.physics.LimitVerdict;
 import lampproof.physics.SubharmonicStability;
+import lampproof.prediction.LineCorners;
+import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 
 /** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */

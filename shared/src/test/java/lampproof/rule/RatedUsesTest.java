@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Sizing;
+import lampproof.prediction.LineCorners;
+import lampproof.prediction.Solution;
 import lampproof.spec.Spec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

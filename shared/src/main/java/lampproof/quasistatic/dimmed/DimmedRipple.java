@@ -1,4 +1,4 @@
-package lampproof.quasistatic;
+package lampproof.quasistatic.dimmed;
 
 import static lampproof.quasistatic.Impedance.capacitor;
 import static lampproof.quasistatic.Impedance.inductor;
@@ -6,6 +6,7 @@ import static lampproof.quasistatic.Impedance.parallel;
 
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
+import lampproof.quasistatic.BusRipple;
 import org.hipparchus.complex.Complex;
 
 /**

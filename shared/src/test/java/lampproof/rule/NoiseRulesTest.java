@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 import static lampproof.prediction.SolvedLamps.solve;
 import static lampproof.prediction.SolvedLamps.value;
@@ -10,6 +10,8 @@ import lampproof.design.Filter;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Topology;
+import lampproof.prediction.NoiseMargin;
+import lampproof.prediction.Solution;
 import lampproof.quasistatic.ConductedNoise;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

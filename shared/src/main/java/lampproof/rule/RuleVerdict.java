@@ -1,4 +1,4 @@
-package lampproof.prediction;
+package lampproof.rule;
 
 /**
  * What a rule says of the lamp, and which number decided.
