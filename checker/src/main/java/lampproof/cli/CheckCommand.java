@@ -7,12 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import lampproof.capture.Mapping;
-import lampproof.capture.MappingText;
-import lampproof.cli.Checking.Checked;
+import lampproof.cli.RunCheck.Result;
 import lampproof.deck.RunFolder;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.instrument.Mapping;
+import lampproof.instrument.MappingText;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import picocli.CommandLine.Command;
@@ -57,7 +57,7 @@ final class CheckCommand extends LampproofCommand {
         RunFolder folder = new RunFolder(run);
         Map<DeckKind, Path> kinds = kinds();
         kinds.forEach((kind, file) -> tellOld(file, folder.deck(kind)));
-        Checked checked = new Checking(folder, kinds, mappings(), options.hints()).checked();
+        Result checked = new RunCheck(folder, kinds, mappings(), options.readOptions()).checked();
         print(checked.text(style()));
         return ExitCode.of(checked.verdict().worst()).code();
     }

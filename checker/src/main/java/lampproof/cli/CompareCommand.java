@@ -13,7 +13,7 @@ import lampproof.choice.NearestChange;
 import lampproof.choice.PartTable;
 import lampproof.choice.StringRange;
 import lampproof.choice.Weights;
-import lampproof.cli.Checking.Checked;
+import lampproof.cli.RunCheck.Result;
 import lampproof.compare.RunVerdict;
 import lampproof.deck.RunFolder;
 import lampproof.fault.Finding;
@@ -140,11 +140,11 @@ final class CompareCommand extends LampproofCommand {
     }
 
     private List<RunVerdict> proved(List<RunFolder> runs) {
-        Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
+        DeckSimulation simulating = new DeckSimulation(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         List<SimulationOutcome> outcomes = simulating.run(runs);
-        List<Checked> checked =
-                runs.stream().map(run -> new Checking(run, outcomes).checked()).toList();
+        List<Result> checked =
+                runs.stream().map(run -> new RunCheck(run, outcomes).checked()).toList();
         checked.forEach(one -> print(one.text(style()) + "\n"));
-        return checked.stream().map(Checked::verdict).toList();
+        return checked.stream().map(Result::verdict).toList();
     }
 }

@@ -2,9 +2,9 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import lampproof.deck.RunFolder;
-import lampproof.part.PartModels;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecReader;
+import lampproof.subcircuit.PartModels;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

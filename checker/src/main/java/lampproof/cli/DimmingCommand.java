@@ -18,7 +18,6 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.file.WholeFile;
 import lampproof.page.DimmingPage;
-import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.quasistatic.SteadyState;
@@ -31,6 +30,7 @@ import lampproof.spec.Origin;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecReader;
 import lampproof.spec.SpecRow;
+import lampproof.subcircuit.PartModels;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -136,7 +136,7 @@ final class DimmingCommand extends LampproofCommand {
         WholeFile.write(folder.resolve(TABLE), DimmingTable.text(curve, simulated));
         WholeFile.write(folder.resolve(FIGURES), DimmingTable.figures(curve));
         Path page = folder.resolve("dimming.html");
-        WholeFile.write(page, DimmingPage.html(curve, Sizing.of(lamp), simulated, Provenance.now("")));
+        WholeFile.write(page, DimmingPage.html(curve, Sizing.of(lamp), simulated, RunProvenance.now("")));
         out().println();
         out().println("Open next: " + page);
     }
@@ -151,7 +151,7 @@ final class DimmingCommand extends LampproofCommand {
     }
 
     private List<SettingVerdict> simulated(Spec lamp, Path folder) {
-        Simulating simulating = new Simulating(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
+        DeckSimulation simulating = new DeckSimulation(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         PartModels models = PartModels.of(lamp, spec);
         Map<Double, RunFolder> runs = new LinkedHashMap<>();
         for (double angle : angles()) {
@@ -166,7 +166,7 @@ final class DimmingCommand extends LampproofCommand {
     }
 
     private static RunVerdict verdict(RunFolder run, List<SimulationOutcome> outcomes) {
-        return new Checking(run, outcomes).checked().verdict();
+        return new RunCheck(run, outcomes).checked().verdict();
     }
 
     /** The same lamp with its dimmer at another conduction angle [deg]. */

@@ -2,14 +2,14 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import lampproof.capture.Capture;
-import lampproof.capture.CaptureReport;
-import lampproof.capture.Mapping;
-import lampproof.capture.MappingText;
-import lampproof.capture.Quantity;
-import lampproof.capture.Recognition;
+import lampproof.instrument.Capture;
+import lampproof.instrument.CaptureQuantity;
+import lampproof.instrument.CaptureReport;
+import lampproof.instrument.Mapping;
+import lampproof.instrument.MappingText;
+import lampproof.instrument.Recognition;
 import lampproof.report.CaptureText;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -66,14 +66,15 @@ final class MeasureCommand extends LampproofCommand {
     }
 
     private CaptureReport report() {
-        try (ReadingProgress progress = progress()) {
-            WaveformFile table = WaveformFile.open(file, options.hints(), progress);
-            List<Mapping> mappings = map == null ? Recognition.of(table) : MappingText.read(map, Quantity.words());
+        try (ReadProgress progress = progress()) {
+            WaveformFile table = WaveformFile.open(file, options.readOptions(), progress);
+            List<Mapping> mappings =
+                    map == null ? Recognition.of(table) : MappingText.read(map, CaptureQuantity.words());
             return Capture.report(table, mappings, from, to);
         }
     }
 
-    private static ReadingProgress progress() {
-        return ReadingProgress.on(System.err, Terminal.isThere());
+    private static ReadProgress progress() {
+        return ReadProgress.on(System.err, Terminal.isThere());
     }
 }

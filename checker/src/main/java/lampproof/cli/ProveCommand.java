@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lampproof.cli.Checking.Checked;
+import lampproof.cli.RunCheck.Result;
 import lampproof.deck.RunFolder;
-import lampproof.part.PartModels;
 import lampproof.prediction.PredictedDesign;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
 import lampproof.spec.SpecReader;
+import lampproof.subcircuit.PartModels;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,7 +46,7 @@ final class ProveCommand extends LampproofCommand {
     @Override
     public Integer call() {
         Simulator simulator = Simulator.locate(System.getenv());
-        Simulating simulating = new Simulating(simulator, timeLimit.seconds(), err());
+        DeckSimulation simulating = new DeckSimulation(simulator, timeLimit.seconds(), err());
         Map<RunFolder, PredictedDesign> runs = predicted();
         PartModels models = spec == null ? PartModels.NONE : PartModels.of(SpecReader.read(spec), spec);
         runs.forEach((run, predicted) -> run.writeDecks(predicted, models));
@@ -71,7 +71,7 @@ final class ProveCommand extends LampproofCommand {
     }
 
     private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
-        Checked checked = new Checking(run, outcomes).checked();
+        Result checked = new RunCheck(run, outcomes).checked();
         print(checked.text(style()) + "\n");
         return ExitCode.of(checked.verdict().worst());
     }

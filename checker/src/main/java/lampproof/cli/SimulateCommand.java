@@ -26,7 +26,7 @@ final class SimulateCommand extends LampproofCommand {
     public Integer call() {
         Simulator simulator = Simulator.locate(System.getenv());
         List<SimulationOutcome> outcomes =
-                new Simulating(simulator, timeLimit.seconds(), err()).run(List.of(new RunFolder(run)));
+                new DeckSimulation(simulator, timeLimit.seconds(), err()).run(List.of(new RunFolder(run)));
         outcomes.forEach(this::tell);
         boolean all = outcomes.stream().allMatch(SimulationOutcome::completed);
         return (all ? ExitCode.AGREES : ExitCode.NO_VERDICT).code();

@@ -2,8 +2,8 @@ package lampproof.cli;
 
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.waveform.Hints;
-import lampproof.waveform.Hints.Decimal;
+import lampproof.waveform.ReadOptions;
+import lampproof.waveform.ReadOptions.Decimal;
 import picocli.CommandLine.Option;
 
 /** The options that say what a table cannot tell of itself. */
@@ -32,12 +32,12 @@ final class TableOptions {
      *
      * @throws UserFault when the number is that of no run
      */
-    Hints hints() {
+    ReadOptions readOptions() {
         if (run != null && run < 1) {
             throw UserFault.badInput(
                     new Finding("this is no run", "--run", String.valueOf(run), "1 for the first", ""));
         }
-        Hints marked = decimal == null ? Hints.NONE : Hints.NONE.with(decimal());
+        ReadOptions marked = decimal == null ? ReadOptions.NONE : ReadOptions.NONE.with(decimal());
         return run == null ? marked : marked.withRun(run);
     }
 

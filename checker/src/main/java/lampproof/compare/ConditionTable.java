@@ -26,27 +26,27 @@ import lampproof.quasistatic.Condition;
 /** How the conditions that predictions rest on are measured on a deck's table. */
 final class ConditionTable {
 
-    private static final Map<Condition, Function<Bench, Taking>> PARTS = Map.of(
+    private static final Map<Condition, Function<ProbeMeasurements, PendingValue>> PARTS = Map.of(
             Condition.INDUCTANCE,
                     b -> b.add(new Inductance(b.window(), b.channel(INDUCTOR_VOLTAGE), b.channel(INDUCTOR_CURRENT))),
             Condition.OUTPUT_CAPACITANCE, ConditionTable::outputCapacitance,
             Condition.BUS_CAPACITANCE, ConditionTable::busCapacitance);
 
-    private static final Map<Condition, Function<Bench, Taking>> CREST = Map.of(
+    private static final Map<Condition, Function<ProbeMeasurements, PendingValue>> CREST = Map.of(
             Condition.BUS_VOLTAGE, b -> b.mean(BUS_VOLTAGE),
             Condition.OUTPUT_VOLTAGE, b -> b.mean(OUTPUT_VOLTAGE),
             Condition.ON_TIME, b -> b.add(new OnTime(b.window(), b.gate())),
             Condition.FREQUENCY, b -> b.add(new SwitchingFrequency(b.window(), b.gate())),
             Condition.TURN_ON_CURRENT, b -> b.add(new Trough(b.window(), b.channel(INDUCTOR_CURRENT))));
 
-    private static final Map<Condition, Function<Bench, Taking>> LINE = Map.of(
+    private static final Map<Condition, Function<ProbeMeasurements, PendingValue>> LINE = Map.of(
             Condition.LINE_VOLTAGE, b -> b.rms(LINE_VOLTAGE), Condition.STRING_VOLTAGE, ConditionTable::stringVoltage);
 
     private ConditionTable() {}
 
     /** The conditions that a deck shows, each with its recipe. */
-    static Map<Condition, Function<Bench, Taking>> of(DeckKind deck, boolean setsCurrent) {
-        Map<Condition, Function<Bench, Taking>> recipes = new EnumMap<>(PARTS);
+    static Map<Condition, Function<ProbeMeasurements, PendingValue>> of(DeckKind deck, boolean setsCurrent) {
+        Map<Condition, Function<ProbeMeasurements, PendingValue>> recipes = new EnumMap<>(PARTS);
         switch (deck) {
             case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> recipes.clear();
             case CREST, NOISE -> recipes.putAll(CREST);
@@ -62,28 +62,28 @@ final class ConditionTable {
     }
 
     /** Mean voltage, brought from the mean current that flows to the one that is rated. */
-    private static Taking stringVoltage(Bench b) {
+    private static PendingValue stringVoltage(ProbeMeasurements b) {
         LedString string = b.driver().string();
-        Taking current = b.mean(STRING_CURRENT);
-        Taking over = () -> current.result().map(mean -> (mean - string.current()) * string.resistance());
+        PendingValue current = b.mean(STRING_CURRENT);
+        PendingValue over = () -> current.result().map(mean -> (mean - string.current()) * string.resistance());
         return b.mean(OUTPUT_VOLTAGE).minus(over);
     }
 
-    private static Taking outputCapacitance(Bench b) {
+    private static PendingValue outputCapacitance(ProbeMeasurements b) {
         return b.add(new Capacitance(
                 b.window(),
                 b.channel(OUTPUT_VOLTAGE),
                 b.difference(stepUp(b) ? DIODE_CURRENT : INDUCTOR_CURRENT, STRING_CURRENT)));
     }
 
-    private static Taking busCapacitance(Bench b) {
+    private static PendingValue busCapacitance(ProbeMeasurements b) {
         return b.add(new Capacitance(
                 b.window(),
                 b.channel(BUS_VOLTAGE),
                 b.difference(BRIDGE_CURRENT, stepUp(b) ? INDUCTOR_CURRENT : SWITCH_CURRENT)));
     }
 
-    private static boolean stepUp(Bench b) {
+    private static boolean stepUp(ProbeMeasurements b) {
         return b.driver().topology() == Topology.STEP_UP;
     }
 }

@@ -11,16 +11,16 @@ import lampproof.fault.UserFault;
 import lampproof.measure.LastPeriods;
 import lampproof.measure.LineWindow;
 import lampproof.measure.Measured;
-import lampproof.measure.MeasuringPass;
+import lampproof.measure.MeasurementPass;
 import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
 import lampproof.waveform.Engineering;
-import lampproof.waveform.Reading;
+import lampproof.waveform.ReadResult;
 import lampproof.waveform.Remark;
 import lampproof.waveform.Span;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /** Judges the table of one deck: first whether it can be trusted, then each figure. */
 public final class DeckComparison {
@@ -73,21 +73,21 @@ public final class DeckComparison {
             return DeckVerdict.failed(deck, predictions, tooLong(span));
         }
         Window window = window(span);
-        Bench bench = new Bench(window, driver);
-        Trust trust = new Trust(bench, deck);
-        Map<Prediction, Taking> takings = takings(bench);
-        Reading reading = bench.pass().over(table);
+        ProbeMeasurements measurements = new ProbeMeasurements(window, driver);
+        Trust trust = new Trust(measurements, deck);
+        Map<Prediction, PendingValue> pendingValues = pendingValues(measurements);
+        ReadResult reading = measurements.pass().over(table);
         List<TrustCheck> checks = checks(span, window, reading, trust);
         if (checks.stream().anyMatch(check -> !check.passed())) {
             return DeckVerdict.noVerdict(deck, window.text(), predictions, checks);
         }
         List<Verdict> verdicts = new ArrayList<>();
-        takings.forEach((prediction, taking) -> verdicts.add(Verdict.of(prediction, taking.result())));
+        pendingValues.forEach((prediction, pending) -> verdicts.add(Verdict.of(prediction, pending.result())));
         if (deck.event()) {
             return new DeckVerdict(deck, window.text(), checks, verdicts);
         }
-        List<Verdict> explained =
-                Explaining.explained(deck, new Bench(window, driver), EnumSet.allOf(Probe.class), table, verdicts);
+        List<Verdict> explained = DifferenceExplainer.explained(
+                deck, new ProbeMeasurements(window, driver), EnumSet.allOf(Probe.class), table, verdicts);
         return new DeckVerdict(deck, window.text(), checks, explained);
     }
 
@@ -113,28 +113,28 @@ public final class DeckComparison {
     }
 
     private Window lastSwitchingPeriods(Span span) {
-        MeasuringPass pass = new MeasuringPass();
-        LastPeriods periods = pass.add(
-                new LastPeriods(Window.of(span), Bench.gate(pass.channel(Probe.GATE_VOLTAGE.column())), CREST_PERIODS));
+        MeasurementPass pass = new MeasurementPass();
+        LastPeriods periods = pass.add(new LastPeriods(
+                Window.of(span), ProbeMeasurements.gate(pass.channel(Probe.GATE_VOLTAGE.column())), CREST_PERIODS));
         pass.over(table);
         return periods.found(CREST_PERIODS_AT_LEAST);
     }
 
-    private Map<Prediction, Taking> takings(Bench bench) {
-        Map<Prediction, Taking> takings = new LinkedHashMap<>();
+    private Map<Prediction, PendingValue> pendingValues(ProbeMeasurements measurements) {
+        Map<Prediction, PendingValue> pendingValues = new LinkedHashMap<>();
         for (Prediction prediction : DeckVerdict.settled(deck, predictions)) {
             String figure = prediction.figure().name();
-            Taking taking = FigureTable.take(figure, bench).orElse(() -> unmeasured(figure));
-            takings.put(prediction, SpikeNote.noted(taking, prediction, bench));
+            PendingValue pending = FigureTable.take(figure, measurements).orElse(() -> unmeasured(figure));
+            pendingValues.put(prediction, SpikeNote.noted(pending, prediction, measurements));
         }
-        return takings;
+        return pendingValues;
     }
 
     private static Measured unmeasured(String figure) {
         return Measured.absent("lampproof cannot measure " + figure);
     }
 
-    private List<TrustCheck> checks(Span span, Window window, Reading reading, Trust trust) {
+    private List<TrustCheck> checks(Span span, Window window, ReadResult reading, Trust trust) {
         List<TrustCheck> first = List.of(
                 TrustCheck.passed("complete", "the record reaches " + Engineering.rounded(span.end(), "s")),
                 readable(reading),
@@ -142,7 +142,7 @@ public final class DeckComparison {
         return Stream.concat(first.stream(), trust.checks().stream()).toList();
     }
 
-    static TrustCheck readable(Reading reading) {
+    static TrustCheck readable(ReadResult reading) {
         String spoilt = String.join(
                 "; ",
                 reading.remarks().stream()

@@ -65,7 +65,7 @@ final class FigureTable {
     private static final String WHILE_FORWARD = "taken of the inductor, whose current the diode carries";
     private static final String OUTSIDE_EDGES = "taken outside 0.2 us after each gate edge";
 
-    private static final Map<String, Function<Bench, Taking>> TABLE = Stream.of(
+    private static final Map<String, Function<ProbeMeasurements, PendingValue>> TABLE = Stream.of(
                     figure("line.power.mean", b -> b.power(LINE_VOLTAGE, LINE_CURRENT)),
                     figure("line.current.rms", b -> b.rms(LINE_CURRENT)),
                     figure("line.current.peak", b -> b.magnitudePeak(LINE_CURRENT)),
@@ -79,10 +79,10 @@ final class FigureTable {
                             "bridge.voltage.peak",
                             b -> b.add(new Peak(b.window(), b.sum(BUS_VOLTAGE, 0.5, BRIDGE_VOLTAGE)))),
                     figure("bridge.loss", b -> b.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT)),
-                    figure("filter.loss", Bench::filterLoss),
+                    figure("filter.loss", ProbeMeasurements::filterLoss),
                     figure("bus.voltage.peak", b -> b.peak(BUS_VOLTAGE)),
                     figure("bus.ripple_current.rms", FigureTable::busRipple),
-                    figure("inductor.current.peak", Bench::inductorPeak),
+                    figure("inductor.current.peak", ProbeMeasurements::inductorPeak),
                     figure("inductor.current.rms", b -> b.rms(INDUCTOR_CURRENT)),
                     figure("inductor.current.ripple", b -> b.swing(INDUCTOR_CURRENT)),
                     figure(
@@ -94,7 +94,7 @@ final class FigureTable {
                     figure("switch.current.rms", b -> b.rms(SWITCH_CURRENT)),
                     figure("switch.current.mean", b -> b.mean(SWITCH_CURRENT)),
                     figure("switch.voltage.peak", b -> b.peak(SWITCH_VOLTAGE)),
-                    figure("switch.loss", Bench::switchPower),
+                    figure("switch.loss", ProbeMeasurements::switchPower),
                     figure(
                             "switch.loss.conduction",
                             b -> b.heatWhileClosed(b.driver().powerSwitch().resistance(), SWITCH_CURRENT)),
@@ -150,10 +150,11 @@ final class FigureTable {
                     figure("efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
 
-    private static final Map<String, Function<Bench, Taking>> HARMONICS = IntStream.iterate(
+    private static final Map<String, Function<ProbeMeasurements, PendingValue>> HARMONICS = IntStream.iterate(
                     3, order -> order <= HIGHEST_ORDER, order -> order + 2)
             .boxed()
-            .collect(toMap(order -> "line.current.harmonic." + order, order -> bench -> harmonic(bench, order)));
+            .collect(toMap(
+                    order -> "line.current.harmonic." + order, order -> measurements -> harmonic(measurements, order)));
 
     private FigureTable() {}
 
@@ -164,43 +165,44 @@ final class FigureTable {
     }
 
     /** Prepares a figure on the bench. */
-    static Optional<Taking> take(String figure, Bench bench) {
+    static Optional<PendingValue> take(String figure, ProbeMeasurements measurements) {
         return Optional.ofNullable(TABLE.get(figure))
                 .or(() -> Optional.ofNullable(HARMONICS.get(figure)))
-                .map(recipe -> recipe.apply(bench));
+                .map(recipe -> recipe.apply(measurements));
     }
 
-    private static Map.Entry<String, Function<Bench, Taking>> figure(String name, Function<Bench, Taking> recipe) {
+    private static Map.Entry<String, Function<ProbeMeasurements, PendingValue>> figure(
+            String name, Function<ProbeMeasurements, PendingValue> recipe) {
         return Map.entry(name, recipe);
     }
 
-    private static Ratings ratings(Bench b) {
+    private static Ratings ratings(ProbeMeasurements b) {
         return b.driver().fittings().exposure().ratings();
     }
 
-    private static Taking powerFactor(Bench b) {
+    private static PendingValue powerFactor(ProbeMeasurements b) {
         return b.add(new PowerFactor(b.window(), b.channel(LINE_VOLTAGE), b.channel(LINE_CURRENT)));
     }
 
-    private static Taking displacementFactor(Bench b) {
+    private static PendingValue displacementFactor(ProbeMeasurements b) {
         Harmonics voltage = b.spectrum(LINE_VOLTAGE);
         Harmonics current = b.spectrum(LINE_CURRENT);
         return () -> DisplacementFactor.of(voltage, current);
     }
 
-    private static Taking distortion(Bench b) {
+    private static PendingValue distortion(ProbeMeasurements b) {
         Harmonics current = b.spectrum(LINE_CURRENT);
         return () -> TotalHarmonicDistortion.of(current, HIGHEST_ORDER).map(share -> 100 * share);
     }
 
-    private static Taking harmonic(Bench b, int order) {
+    private static PendingValue harmonic(ProbeMeasurements b, int order) {
         Harmonics current = b.spectrum(LINE_CURRENT);
         return () -> current.result()
                 .then(fundamental ->
                         Measured.ratio(100 * current.rms(order).value(), fundamental, "there is no fundamental"));
     }
 
-    private static Taking conductionAngle(Bench b) {
+    private static PendingValue conductionAngle(ProbeMeasurements b) {
         LedString string = b.driver().string();
         double power = string.current() * string.voltage(string.current());
         double crestCurrent = 2 * power / b.driver().line().crest();
@@ -210,29 +212,29 @@ final class FigureTable {
     }
 
     /** What the bridge brings less what the converter takes. */
-    private static Taking busRipple(Bench b) {
+    private static PendingValue busRipple(ProbeMeasurements b) {
         Probe taken = b.driver().topology() == Topology.STEP_UP ? INDUCTOR_CURRENT : SWITCH_CURRENT;
         return b.add(new RootMeanSquare(b.window(), b.difference(BRIDGE_CURRENT, taken)));
     }
 
     /** What the converter gives less what the string takes. */
-    private static Taking outputRipple(Bench b) {
+    private static PendingValue outputRipple(ProbeMeasurements b) {
         Probe given = b.driver().topology() == Topology.STEP_UP ? DIODE_CURRENT : INDUCTOR_CURRENT;
         return b.add(new RootMeanSquare(b.window(), b.difference(given, STRING_CURRENT)));
     }
 
-    private static Taking startTime(Bench b) {
+    private static PendingValue startTime(ProbeMeasurements b) {
         double half = 0.5 * b.driver().string().current();
         return b.add(new TimeToReach(b.window(), b.channel(STRING_CURRENT), half));
     }
 
-    private static Taking lineRipple(Bench b) {
+    private static PendingValue lineRipple(ProbeMeasurements b) {
         return b.add(new LineRipple(
                 b.window(), b.channel(STRING_CURRENT), b.driver().line().frequency()));
     }
 
     /** In a record of a line period or half of one around its first crest; with the line held at its crest anywhere. */
-    private static Taking crestFrequency(Bench b) {
+    private static PendingValue crestFrequency(ProbeMeasurements b) {
         Window window = b.window();
         double period = 1 / b.driver().line().frequency();
         if (window.length() < period / 4) {
@@ -243,44 +245,44 @@ final class FigureTable {
         return b.add(new SwitchingFrequency(Window.of(crest - half, crest + half), b.gate()));
     }
 
-    private static Taking flickerPercent(Bench b) {
+    private static PendingValue flickerPercent(ProbeMeasurements b) {
         return b.add(new FlickerPercent(b.window(), b.channel(STRING_CURRENT), runningMean(b)))
                 .times(100);
     }
 
-    private static Taking flickerIndex(Bench b) {
+    private static PendingValue flickerIndex(ProbeMeasurements b) {
         return b.add(new FlickerIndex(b.window(), b.channel(STRING_CURRENT), runningMean(b)));
     }
 
-    private static double runningMean(Bench b) {
+    private static double runningMean(ProbeMeasurements b) {
         return 1 / (RUNNING_MEANS_PER_PERIOD * b.driver().line().frequency());
     }
 
     /** In both half cycles of a line period; a current that has turned round is none. */
-    private static Taking leastDimmerCurrent(Bench b) {
+    private static PendingValue leastDimmerCurrent(ProbeMeasurements b) {
         Line line = b.driver().line();
         double start = b.window().start();
-        Taking negative = b.add(new Peak(dimmerWatch(b, start), b.channel(DIMMER_CURRENT)))
+        PendingValue negative = b.add(new Peak(dimmerWatch(b, start), b.channel(DIMMER_CURRENT)))
                 .times(-1);
         Window second = dimmerWatch(b, start + line.halfPeriod());
-        Taking positive = b.add(new Trough(second, b.channel(DIMMER_CURRENT)));
+        PendingValue positive = b.add(new Trough(second, b.channel(DIMMER_CURRENT)));
         return negative.with(positive, (one, other) -> Math.max(0, Math.min(one, other)));
     }
 
-    private static Window dimmerWatch(Bench b, double zeroCrossing) {
+    private static Window dimmerWatch(ProbeMeasurements b, double zeroCrossing) {
         Dimming dimming = b.driver().fittings().dimming();
         Line line = b.driver().line();
         return Window.of(zeroCrossing + dimming.watchFrom(line), zeroCrossing + dimming.watchUntil(line));
     }
 
     /** Line power less what goes into the stores. */
-    private static Taking steadyInput(Bench b) {
+    private static PendingValue steadyInput(ProbeMeasurements b) {
         return b.power(LINE_VOLTAGE, LINE_CURRENT).minus(b.storing());
     }
 
-    private static Taking efficiency(Bench b) {
-        Taking input = steadyInput(b);
-        Taking output = b.power(OUTPUT_VOLTAGE, STRING_CURRENT);
+    private static PendingValue efficiency(ProbeMeasurements b) {
+        PendingValue input = steadyInput(b);
+        PendingValue output = b.power(OUTPUT_VOLTAGE, STRING_CURRENT);
         return () -> output.result()
                 .then(out -> input.result().then(in -> Measured.ratio(100 * out, in, "no power flows in")));
     }

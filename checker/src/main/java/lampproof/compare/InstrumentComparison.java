@@ -17,7 +17,7 @@ import lampproof.measure.Gaps;
 import lampproof.measure.LineWindow;
 import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
-import lampproof.measure.MeasuringPass;
+import lampproof.measure.MeasurementPass;
 import lampproof.measure.PeriodRms;
 import lampproof.measure.Sampling;
 import lampproof.measure.Window;
@@ -25,7 +25,7 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
 import lampproof.waveform.Engineering;
-import lampproof.waveform.Reading;
+import lampproof.waveform.ReadResult;
 import lampproof.waveform.Waveforms;
 
 /**
@@ -78,20 +78,20 @@ public final class InstrumentComparison {
         Line line = driver.line();
         Driver onLine = driver.on(new Line(line.voltage(), frequency, line.resistance()));
         Window window = LineWindow.last(sampling.span(), frequency);
-        Bench bench = new Bench(window, onLine, sampling.between());
-        List<Taking> signs = power(bench).stream().toList();
-        Map<Probe, PeriodRms> steady = steadiness(bench);
-        Map<Prediction, Taking> takings = takings(bench);
-        Reading reading = bench.pass().over(table);
+        ProbeMeasurements measurements = new ProbeMeasurements(window, onLine, sampling.interpolation());
+        List<PendingValue> signs = power(measurements).stream().toList();
+        Map<Probe, PeriodRms> steady = steadiness(measurements);
+        Map<Prediction, PendingValue> pendingValues = pendingValues(measurements);
+        ReadResult reading = measurements.pass().over(table);
         List<TrustCheck> checks = checks(reading, window, signs, steady);
         if (checks.stream().anyMatch(check -> !check.passed())) {
             return DeckVerdict.noVerdict(DECK, window.text(), predictions, checks);
         }
         List<Verdict> verdicts = DeckVerdict.settled(DECK, predictions).stream()
-                .map(prediction -> verdict(prediction, takings, bench))
+                .map(prediction -> verdict(prediction, pendingValues, measurements))
                 .toList();
-        List<Verdict> explained =
-                Explaining.explained(DECK, new Bench(window, onLine, sampling.between()), there, table, verdicts);
+        List<Verdict> explained = DifferenceExplainer.explained(
+                DECK, new ProbeMeasurements(window, onLine, sampling.interpolation()), there, table, verdicts);
         return new DeckVerdict(DECK, window.text(), checks, explained);
     }
 
@@ -108,7 +108,7 @@ public final class InstrumentComparison {
     }
 
     private Measured fit(Probe probe, double nominal) {
-        MeasuringPass pass = new MeasuringPass(sampling.between());
+        MeasurementPass pass = new MeasurementPass(sampling.interpolation());
         FundamentalFrequency fit = pass.add(new FundamentalFrequency(
                 Window.of(sampling.span()),
                 pass.channel(probe.column()),
@@ -118,66 +118,71 @@ public final class InstrumentComparison {
         return fit.result();
     }
 
-    private Map<Prediction, Taking> takings(Bench bench) {
-        Map<Prediction, Taking> takings = new LinkedHashMap<>();
+    private Map<Prediction, PendingValue> pendingValues(ProbeMeasurements measurements) {
+        Map<Prediction, PendingValue> pendingValues = new LinkedHashMap<>();
         for (Prediction prediction : DeckVerdict.settled(DECK, predictions)) {
-            if (missing(prediction, bench).isEmpty() && resolved(prediction, bench)) {
-                FigureTable.take(prediction.figure().name(), bench)
-                        .ifPresent(taking -> takings.put(prediction, taking));
+            if (missing(prediction, measurements).isEmpty() && resolved(prediction, measurements)) {
+                FigureTable.take(prediction.figure().name(), measurements)
+                        .ifPresent(pending -> pendingValues.put(prediction, pending));
             }
         }
-        return takings;
+        return pendingValues;
     }
 
-    private Verdict verdict(Prediction prediction, Map<Prediction, Taking> takings, Bench bench) {
-        Optional<Probe> missing = missing(prediction, bench);
+    private Verdict verdict(
+            Prediction prediction, Map<Prediction, PendingValue> pendingValues, ProbeMeasurements measurements) {
+        Optional<Probe> missing = missing(prediction, measurements);
         if (missing.isPresent()) {
             return Verdict.notSimulated(
                     prediction, "the table has no column for " + missing.get().dotted());
         }
-        return takings.containsKey(prediction)
-                ? Verdict.of(prediction, takings.get(prediction).result())
+        return pendingValues.containsKey(prediction)
+                ? Verdict.of(prediction, pendingValues.get(prediction).result())
                 : Verdict.notSimulated(prediction, "the table has too few points in a line period");
     }
 
-    private Optional<Probe> missing(Prediction prediction, Bench bench) {
-        Function<Bench, Object> recipe =
+    private Optional<Probe> missing(Prediction prediction, ProbeMeasurements measurements) {
+        Function<ProbeMeasurements, Object> recipe =
                 trial -> FigureTable.take(prediction.figure().name(), trial);
-        return bench.probesOf(recipe).stream()
+        return measurements.probesOf(recipe).stream()
                 .filter(probe -> !there.contains(probe))
                 .sorted()
                 .findFirst();
     }
 
     /** A harmonic needs more than two points in its period. */
-    private boolean resolved(Prediction prediction, Bench bench) {
+    private boolean resolved(Prediction prediction, ProbeMeasurements measurements) {
         String name = prediction.figure().name();
         String prefix = "line.current.harmonic.";
         int order = name.startsWith(prefix)
                 ? Integer.parseInt(name.substring(prefix.length()))
                 : name.equals("line.current.thd") ? FigureTable.HIGHEST_ORDER : 1;
-        return sampling.rate() > 2 * order * bench.driver().line().frequency();
+        return sampling.rate() > 2 * order * measurements.driver().line().frequency();
     }
 
-    private Optional<Taking> power(Bench bench) {
+    private Optional<PendingValue> power(ProbeMeasurements measurements) {
         Set<Probe> both = Set.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT);
         return there.containsAll(both)
-                ? Optional.of(bench.add(new MeanProduct(
-                        bench.window(), bench.channel(Probe.LINE_VOLTAGE), bench.channel(Probe.LINE_CURRENT))))
+                ? Optional.of(measurements.add(new MeanProduct(
+                        measurements.window(),
+                        measurements.channel(Probe.LINE_VOLTAGE),
+                        measurements.channel(Probe.LINE_CURRENT))))
                 : Optional.empty();
     }
 
     /** Rms line voltage and current over each line period. */
-    private Map<Probe, PeriodRms> steadiness(Bench bench) {
+    private Map<Probe, PeriodRms> steadiness(ProbeMeasurements measurements) {
         Map<Probe, PeriodRms> periods = new EnumMap<>(Probe.class);
         Stream.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT)
                 .filter(there::contains)
-                .forEach(probe ->
-                        periods.put(probe, bench.pass().add(new PeriodRms(bench.window(), bench.channel(probe)))));
+                .forEach(probe -> periods.put(
+                        probe,
+                        measurements.pass().add(new PeriodRms(measurements.window(), measurements.channel(probe)))));
         return periods;
     }
 
-    private List<TrustCheck> checks(Reading reading, Window window, List<Taking> signs, Map<Probe, PeriodRms> steady) {
+    private List<TrustCheck> checks(
+            ReadResult reading, Window window, List<PendingValue> signs, Map<Probe, PeriodRms> steady) {
         List<TrustCheck> checks = new ArrayList<>();
         checks.add(DeckComparison.readable(reading));
         checks.add(gaps());

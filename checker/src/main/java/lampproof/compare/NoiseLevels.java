@@ -15,13 +15,13 @@ final class NoiseLevels {
     private NoiseLevels() {}
 
     /** Level of the switching frequency [dBuV]. */
-    static Taking fundamental(Bench b) {
+    static PendingValue fundamental(ProbeMeasurements b) {
         Harmonics terminals = b.switchingSpectrum(LINE_VOLTAGE);
         return () -> atReceiver(terminals, 1).map(ConductedLimit::level);
     }
 
     /** Level of its harmonics together [dBuV]. */
-    static Taking harmonics(Bench b) {
+    static PendingValue harmonics(ProbeMeasurements b) {
         Harmonics terminals = b.switchingSpectrum(LINE_VOLTAGE);
         return () -> terminals.result().map(fundamental -> {
             double square = IntStream.rangeClosed(2, ConductedNoise.HIGHEST_ORDER)
@@ -32,7 +32,7 @@ final class NoiseLevels {
     }
 
     /** Least distance below the quasi-peak limit [dB]. */
-    static Taking margin(Bench b) {
+    static PendingValue margin(ProbeMeasurements b) {
         Harmonics terminals = b.switchingSpectrum(LINE_VOLTAGE);
         return () -> terminals
                 .result()

@@ -14,10 +14,10 @@ import lampproof.measure.MeanProduct;
 import lampproof.measure.Measured;
 import lampproof.measure.Measurement;
 import lampproof.measure.OnTime;
+import lampproof.measure.PointAlternation;
 import lampproof.measure.PointCount;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.SwitchingWindow;
-import lampproof.measure.Zigzag;
 import lampproof.prediction.Probe;
 import lampproof.waveform.Engineering;
 
@@ -48,15 +48,15 @@ final class Resolution {
     /** Far from both: measured on the step-up example, Gear's rule has none, the trapezoidal rule 28 in 100 [-]. */
     private static final double ZIGZAG = 0.01;
 
-    private final Bench bench;
+    private final ProbeMeasurements measurements;
     private final List<Halving> halvings = new ArrayList<>();
     private final PointCount points;
     private final SwitchingWindow cycles;
-    private final Taking onTime;
-    private final Taking zigzag;
+    private final PendingValue onTime;
+    private final PendingValue alternation;
 
     /** A figure from every point, and from every second one. */
-    private record Halving(String figure, Taking all, Taking half) {
+    private record Halving(String figure, PendingValue all, PendingValue half) {
 
         /** Change relative to the figure from every point [-]; not a number when one is absent. */
         double change() {
@@ -73,17 +73,21 @@ final class Resolution {
         }
     }
 
-    Resolution(Bench bench) {
-        this.bench = bench;
-        points = bench.pass().add(new PointCount(bench.window(), bench.gate()));
-        cycles = bench.pass().add(new SwitchingWindow(bench.window(), bench.gate()));
-        onTime = bench.add(new OnTime(bench.window(), bench.gate()));
-        zigzag = bench.add(new Zigzag(bench.window(), bench.channel(SWITCH_CURRENT)));
+    Resolution(ProbeMeasurements measurements) {
+        this.measurements = measurements;
+        points = measurements.pass().add(new PointCount(measurements.window(), measurements.gate()));
+        cycles = measurements.pass().add(new SwitchingWindow(measurements.window(), measurements.gate()));
+        onTime = measurements.add(new OnTime(measurements.window(), measurements.gate()));
+        alternation =
+                measurements.add(new PointAlternation(measurements.window(), measurements.channel(SWITCH_CURRENT)));
         halve(
                 "line.power.mean",
-                () -> new MeanProduct(bench.window(), bench.channel(LINE_VOLTAGE), bench.channel(LINE_CURRENT)));
+                () -> new MeanProduct(
+                        measurements.window(), measurements.channel(LINE_VOLTAGE), measurements.channel(LINE_CURRENT)));
         for (Probe current : List.of(BRIDGE_CURRENT, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT)) {
-            halve(current.dotted() + ".rms", () -> new RootMeanSquare(bench.window(), bench.channel(current)));
+            halve(
+                    current.dotted() + ".rms",
+                    () -> new RootMeanSquare(measurements.window(), measurements.channel(current)));
         }
     }
 
@@ -93,7 +97,7 @@ final class Resolution {
         if (!steps.passed()) {
             return steps;
         }
-        return zigzag.result().value() > ZIGZAG ? rings() : followed(steps.text());
+        return alternation.result().value() > ZIGZAG ? rings() : followed(steps.text());
     }
 
     /** After a fault the switch may rest for good, so that all steps count where there is no whole cycle. */
@@ -125,15 +129,15 @@ final class Resolution {
         if (longest > LONGEST_OF_ON_TIME * onTime.result().value()) {
             return TrustCheck.failed(NAME, "too coarse: " + longest(longest));
         }
-        double cycle = bench.window().length() / cycles.result().value();
+        double cycle = measurements.window().length() / cycles.result().value();
         return points.longest().value() > LONGEST_OF_CYCLE * cycle
                 ? TrustCheck.failed(NAME, gap(points.longest().value(), cycle))
                 : TrustCheck.passed(NAME, steps);
     }
 
     private void halve(String figure, Supplier<Measurement> measurement) {
-        Taking all = bench.add(measurement.get());
-        Taking half = bench.pass().addSparse(measurement.get())::result;
+        PendingValue all = measurements.add(measurement.get());
+        PendingValue half = measurements.pass().addSparse(measurement.get())::result;
         halvings.add(new Halving(figure, all, half));
     }
 
@@ -141,7 +145,7 @@ final class Resolution {
         return TrustCheck.failed(
                 NAME,
                 "numerical ringing: switch.current turns back at every point in "
-                        + Trust.percent(zigzag.result().value()) + " of the record (limit " + Trust.percent(ZIGZAG)
+                        + Trust.percent(alternation.result().value()) + " of the record (limit " + Trust.percent(ZIGZAG)
                         + "): integrate with method=gear");
     }
 

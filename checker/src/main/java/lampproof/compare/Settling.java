@@ -42,12 +42,19 @@ final class Settling {
             ": the run leaves the predicted steady state, so circuit and prediction differ;"
                     + " a later stop time in .tran lets it settle, and each figure is told";
 
-    private final Bench bench;
+    private final ProbeMeasurements measurements;
     private final List<Change> changes = new ArrayList<>();
 
     /** What is taken of a probe before and after, and the change between them as a share of something. */
     private record Change(
-            Probe probe, String what, Taking before, String then, Taking after, Taking share, String of, double band) {
+            Probe probe,
+            String what,
+            PendingValue before,
+            String then,
+            PendingValue after,
+            PendingValue share,
+            String of,
+            double band) {
 
         boolean moves() {
             return !(nearness() <= 1);
@@ -67,22 +74,26 @@ final class Settling {
                     : probe.dotted() + ": " + change.note();
         }
 
-        private String value(Taking taking) {
-            return Engineering.rounded(taking.result().value(), probe.unit());
+        private String value(PendingValue pending) {
+            return Engineering.rounded(pending.result().value(), probe.unit());
         }
     }
 
-    Settling(Bench bench, DeckKind kind) {
-        this.bench = bench;
+    Settling(ProbeMeasurements measurements, DeckKind kind) {
+        this.measurements = measurements;
         if (single()) {
-            returns(OUTPUT_VOLTAGE, VOLTAGE_BAND, taking -> taking, " of its peak");
-            returns(BUS_VOLTAGE, ENERGY_BAND, taking -> taking.squareTimes(1), " of its peak energy");
-            returns(STRING_CURRENT, CURRENT_BAND, taking -> taking, " of its peak");
+            returns(OUTPUT_VOLTAGE, VOLTAGE_BAND, pending -> pending, " of its peak");
+            returns(BUS_VOLTAGE, ENERGY_BAND, pending -> pending.squareTimes(1), " of its peak energy");
+            returns(STRING_CURRENT, CURRENT_BAND, pending -> pending, " of its peak");
         } else {
             means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
             means(BUS_VOLTAGE, VOLTAGE_BAND);
             if (kind.held()) {
-                halves(INDUCTOR_CURRENT, "peak", CURRENT_BAND, w -> new Peak(w, bench.channel(INDUCTOR_CURRENT)));
+                halves(
+                        INDUCTOR_CURRENT,
+                        "peak",
+                        CURRENT_BAND,
+                        w -> new Peak(w, measurements.channel(INDUCTOR_CURRENT)));
             } else {
                 means(STRING_CURRENT, CURRENT_BAND);
             }
@@ -100,34 +111,34 @@ final class Settling {
 
     /** Whether the window is one half period of the line. */
     private boolean single() {
-        return bench.window().what().equals(LineWindow.HALF_PERIOD);
+        return measurements.window().what().equals(LineWindow.HALF_PERIOD);
     }
 
     private void means(Probe probe, double band) {
-        halves(probe, "mean", band, window -> new Mean(window, bench.channel(probe)));
+        halves(probe, "mean", band, window -> new Mean(window, measurements.channel(probe)));
     }
 
     private void halves(Probe probe, String statistic, double band, Function<Window, Measurement> measurement) {
-        Window window = bench.window();
+        Window window = measurements.window();
         double middle = window.start() + window.length() / 2;
-        Taking first = bench.add(measurement.apply(Window.of(window.start(), middle)));
-        Taking second = bench.add(measurement.apply(Window.of(middle, window.end())));
-        Taking larger = first.with(second, (a, b) -> Math.max(Math.abs(a), Math.abs(b)));
-        Taking share = share(first, second, larger);
+        PendingValue first = measurements.add(measurement.apply(Window.of(window.start(), middle)));
+        PendingValue second = measurements.add(measurement.apply(Window.of(middle, window.end())));
+        PendingValue larger = first.with(second, (a, b) -> Math.max(Math.abs(a), Math.abs(b)));
+        PendingValue share = share(first, second, larger);
         changes.add(new Change(
                 probe, statistic + " %s in the first half", first, "in the second", second, share, "", band));
     }
 
     /** A bus falls steeply where the line crosses zero: not its voltage tells how much is left, but its energy. */
-    private void returns(Probe probe, double band, UnaryOperator<Taking> measure, String of) {
-        Taking start = bench.add(new ValueAtStart(bench.window(), bench.channel(probe)));
-        Taking end = bench.add(new ValueAtEnd(bench.window(), bench.channel(probe)));
-        Taking peak = bench.magnitudePeak(probe);
-        Taking share = share(measure.apply(start), measure.apply(end), measure.apply(peak));
+    private void returns(Probe probe, double band, UnaryOperator<PendingValue> measure, String of) {
+        PendingValue start = measurements.add(new ValueAtStart(measurements.window(), measurements.channel(probe)));
+        PendingValue end = measurements.add(new ValueAtEnd(measurements.window(), measurements.channel(probe)));
+        PendingValue peak = measurements.magnitudePeak(probe);
+        PendingValue share = share(measure.apply(start), measure.apply(end), measure.apply(peak));
         changes.add(new Change(probe, "%s at its start", start, "at its end", end, share, of, band));
     }
 
-    private static Taking share(Taking before, Taking after, Taking scale) {
+    private static PendingValue share(PendingValue before, PendingValue after, PendingValue scale) {
         return after.minus(before).with(scale, (change, whole) -> change == 0 ? 0 : change / whole);
     }
 

@@ -15,20 +15,22 @@ import lampproof.waveform.Engineering;
  */
 final class SpikeNote {
 
-    private static final Map<String, Function<Bench, Channel>> BLOCKING = Map.of(
-            "switch.voltage.peak", bench -> bench.channel(Probe.SWITCH_VOLTAGE),
-            "diode.voltage.peak", bench -> bench.reversed(Probe.DIODE_VOLTAGE));
+    private static final Map<String, Function<ProbeMeasurements, Channel>> BLOCKING = Map.of(
+            "switch.voltage.peak", measurements -> measurements.channel(Probe.SWITCH_VOLTAGE),
+            "diode.voltage.peak", measurements -> measurements.reversed(Probe.DIODE_VOLTAGE));
 
     private SpikeNote() {}
 
     /** The peak with that note, where it is one of a blocking voltage with a spike. */
-    static Taking noted(Taking peak, Prediction prediction, Bench bench) {
-        Function<Bench, Channel> blocking = BLOCKING.get(prediction.figure().name());
+    static PendingValue noted(PendingValue peak, Prediction prediction, ProbeMeasurements measurements) {
+        Function<ProbeMeasurements, Channel> blocking =
+                BLOCKING.get(prediction.figure().name());
         if (blocking == null) {
             return peak;
         }
         double level = SpikeWidth.ABOVE_PLATEAU * prediction.value();
-        SpikeWidth spike = bench.pass().add(new SpikeWidth(bench.window(), blocking.apply(bench), level));
+        SpikeWidth spike =
+                measurements.pass().add(new SpikeWidth(measurements.window(), blocking.apply(measurements), level));
         return () -> peak.result().noted(text(level, spike.result()));
     }
 

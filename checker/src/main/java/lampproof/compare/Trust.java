@@ -49,27 +49,27 @@ final class Trust {
             SWITCH_CURRENT,
             DIODE_CURRENT);
 
-    private final Bench bench;
+    private final ProbeMeasurements measurements;
     private final DeckKind kind;
     private final boolean event;
     private final Settling settling;
     private final Resolution resolution;
-    private final Taking input;
-    private final Taking parts;
-    private final Taking released;
-    private final Map<Probe, Taking> oneWay = new EnumMap<>(Probe.class);
+    private final PendingValue input;
+    private final PendingValue parts;
+    private final PendingValue released;
+    private final Map<Probe, PendingValue> oneWay = new EnumMap<>(Probe.class);
 
-    Trust(Bench bench, DeckKind kind) {
-        this.bench = bench;
+    Trust(ProbeMeasurements measurements, DeckKind kind) {
+        this.measurements = measurements;
         this.kind = kind;
         this.event = kind.event();
-        settling = new Settling(bench, kind);
-        resolution = new Resolution(bench);
-        input = bench.power(LINE_VOLTAGE, LINE_CURRENT);
+        settling = new Settling(measurements, kind);
+        resolution = new Resolution(measurements);
+        input = measurements.power(LINE_VOLTAGE, LINE_CURRENT);
         parts = losses().plus(kind.held() ? intoOutput() : intoString());
         released = released();
         if (kind != DeckKind.DIMMED) {
-            ONE_WAY.forEach(probe -> oneWay.put(probe, bench.mean(probe)));
+            ONE_WAY.forEach(probe -> oneWay.put(probe, measurements.mean(probe)));
         }
     }
 
@@ -83,13 +83,13 @@ final class Trust {
     /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */
     private TrustCheck energyOfEvent() {
         Measured turned = input.result().with(released.result(), (in, stores) -> Math.abs(in) + Math.abs(stores));
-        return closes(turned, bench.window().length(), "J", "from line and stores");
+        return closes(turned, measurements.window().length(), "J", "from line and stores");
     }
 
     /** Mean power out of the output and bus capacitors, the large stores. */
-    private Taking released() {
-        Driver driver = bench.driver();
-        return bench.chargingOutput().plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE));
+    private PendingValue released() {
+        Driver driver = measurements.driver();
+        return measurements.chargingOutput().plus(measurements.charging(driver.busCapacitance(), BUS_VOLTAGE));
     }
 
     private TrustCheck energy() {
@@ -137,28 +137,28 @@ final class Trust {
     }
 
     /** Mean power into every part but output and string, lossy or storing. */
-    private Taking losses() {
-        Driver driver = bench.driver();
-        return (kind == DeckKind.DIMMED ? dimmerLoad().plus(bench.filterLoss()) : bench.filterLoss())
-                .plus(bench.charging(driver.filter().capacitance(), FILTERED_VOLTAGE))
-                .plus(bench.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT))
-                .plus(bench.charging(driver.busCapacitance(), BUS_VOLTAGE))
-                .plus(bench.power(INDUCTOR_VOLTAGE, INDUCTOR_CURRENT))
-                .plus(bench.power(SWITCH_VOLTAGE, SWITCH_CURRENT))
-                .plus(bench.power(DIODE_VOLTAGE, DIODE_CURRENT));
+    private PendingValue losses() {
+        Driver driver = measurements.driver();
+        return (kind == DeckKind.DIMMED ? dimmerLoad().plus(measurements.filterLoss()) : measurements.filterLoss())
+                .plus(measurements.charging(driver.filter().capacitance(), FILTERED_VOLTAGE))
+                .plus(measurements.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT))
+                .plus(measurements.charging(driver.busCapacitance(), BUS_VOLTAGE))
+                .plus(measurements.power(INDUCTOR_VOLTAGE, INDUCTOR_CURRENT))
+                .plus(measurements.power(SWITCH_VOLTAGE, SWITCH_CURRENT))
+                .plus(measurements.power(DIODE_VOLTAGE, DIODE_CURRENT));
     }
 
-    private Taking dimmerLoad() {
-        return bench.power(BLEEDER_VOLTAGE, BLEEDER_CURRENT).plus(bench.power(BUS_VOLTAGE, BIAS_CURRENT));
+    private PendingValue dimmerLoad() {
+        return measurements.power(BLEEDER_VOLTAGE, BLEEDER_CURRENT).plus(measurements.power(BUS_VOLTAGE, BIAS_CURRENT));
     }
 
-    private Taking intoString() {
-        return bench.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(bench.chargingOutput());
+    private PendingValue intoString() {
+        return measurements.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(measurements.chargingOutput());
     }
 
     /** With the line held at its crest a source beside the string takes what the output would store: not probed. */
-    private Taking intoOutput() {
-        boolean stepUp = bench.driver().topology() == Topology.STEP_UP;
-        return bench.power(OUTPUT_VOLTAGE, stepUp ? DIODE_CURRENT : INDUCTOR_CURRENT);
+    private PendingValue intoOutput() {
+        boolean stepUp = measurements.driver().topology() == Topology.STEP_UP;
+        return measurements.power(OUTPUT_VOLTAGE, stepUp ? DIODE_CURRENT : INDUCTOR_CURRENT);
     }
 }

@@ -6,7 +6,7 @@ package lampproof.measure;
  * <p>Least squares of {@code i = C dv/dt + I} over all pieces, each taken as a whole: its charge against the step of the
  * voltage and its width. A steady current I that the probes miss does no harm and is not told.
  */
-public final class Capacitance extends PieceByPiece {
+public final class Capacitance extends PiecewiseMeasurement {
 
     private final Channel voltage;
     private final Channel current;

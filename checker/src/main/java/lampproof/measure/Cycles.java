@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** Cuts a gate signal into whole cycles, from rising edge to rising edge. */
-abstract class Cycles extends PieceByPiece {
+abstract class Cycles extends PiecewiseMeasurement {
 
     static final String TOO_FEW = "fewer than two rising edges in the window";
 

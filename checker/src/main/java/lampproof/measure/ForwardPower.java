@@ -6,7 +6,7 @@ package lampproof.measure;
  * <p>Pieces in which the voltage is negative at either end count as nothing: a diode that blocks loses nothing, and the
  * sampled product of the piece in which it takes over is not a loss but the charging of the node beside it.
  */
-public final class ForwardPower extends PieceByPiece {
+public final class ForwardPower extends PiecewiseMeasurement {
 
     private final Channel voltage;
     private final Channel current;

@@ -62,7 +62,7 @@ public final class Harmonics extends Measurement {
     @Override
     protected void add(Pieces pieces) {
         Arrays.fill(amplitudes, null);
-        if (pieces.between() == Between.SAMPLED) {
+        if (pieces.interpolation() == Interpolation.SAMPLED) {
             pieces.each(this::sampled);
         } else {
             straight(pieces);

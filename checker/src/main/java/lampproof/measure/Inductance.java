@@ -6,7 +6,7 @@ package lampproof.measure;
  * <p>Least squares of {@code v = L di/dt + R i} over all pieces, each taken as a whole: its volt-seconds against the
  * step and the charge of its current. The resistance of the winding takes its part and is not told.
  */
-public final class Inductance extends PieceByPiece {
+public final class Inductance extends PiecewiseMeasurement {
 
     private final Channel voltage;
     private final Channel current;

@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The mean time that a gate stays on [s], whole pulses only. */
-public final class OnTime extends PieceByPiece {
+public final class OnTime extends PiecewiseMeasurement {
 
     private final GateEdges edges;
     private double rise = Double.NaN;

@@ -5,7 +5,7 @@ package lampproof.measure;
  *
  * <p>What is left out is stated by the caller and belongs beside the figure; {@link Peak} counts everything.
  */
-public final class PeakOutsideEdges extends PieceByPiece {
+public final class PeakOutsideEdges extends PiecewiseMeasurement {
 
     /** The edges after which values are left out. */
     public enum After {

@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The largest value of a channel while a gate is closed, the ends of each closure counted where the gate crosses. */
-public final class PeakWhileClosed extends PieceByPiece {
+public final class PeakWhileClosed extends PiecewiseMeasurement {
 
     private final Channel channel;
     private final Gate gate;

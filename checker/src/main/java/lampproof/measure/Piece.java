@@ -71,7 +71,7 @@ public final class Piece {
 
     /** The time integral of the product of two channels [product of their units times s]. */
     public double areaOfProduct(Channel one, Channel other) {
-        return points.between().areaOfProduct(times, levels(one), levels(other), first, first + 1);
+        return points.interpolation().areaOfProduct(times, levels(one), levels(other), first, first + 1);
     }
 
     /** Becomes the piece that begins at a point. */

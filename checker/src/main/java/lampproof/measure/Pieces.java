@@ -82,7 +82,7 @@ public final class Pieces {
 
     /** The time integral of the product of two channels [product of their units times s]. */
     public double areaOfProduct(Channel one, Channel other) {
-        return points.between().areaOfProduct(points.times(), levels(one), levels(other), first, last);
+        return points.interpolation().areaOfProduct(points.times(), levels(one), levels(other), first, last);
     }
 
     /** Hands the pieces on one by one. */
@@ -116,8 +116,8 @@ public final class Pieces {
         return piece;
     }
 
-    Between between() {
-        return points.between();
+    Interpolation interpolation() {
+        return points.interpolation();
     }
 
     /** Place of the first point among {@link #times} and {@link #levels}. */

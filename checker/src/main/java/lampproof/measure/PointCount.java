@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** The number of steps in time from which a window is drawn [-], of those in which a gate is on, and the longest ones. */
-public final class PointCount extends PieceByPiece {
+public final class PointCount extends PiecewiseMeasurement {
 
     private final Gate gate;
     private double steps;

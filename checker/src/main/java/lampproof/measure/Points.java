@@ -3,14 +3,14 @@ package lampproof.measure;
 /** Successive points of every channel of a pass; each but the last begins a piece. */
 final class Points {
 
-    private final Between between;
+    private final Interpolation interpolation;
     private final double[] times;
     private final double[][] levels;
     private int count;
 
     /** Points whose times and levels stand in arrays. */
-    Points(Between between, double[] times, double[][] levels, int count) {
-        this.between = between;
+    Points(Interpolation interpolation, double[] times, double[][] levels, int count) {
+        this.interpolation = interpolation;
         this.times = times;
         this.levels = levels;
         this.count = count;
@@ -21,12 +21,12 @@ final class Points {
      *
      * @param room number of points that fit in
      */
-    Points(int channels, int room, Between between) {
-        this(between, new double[room], new double[channels][room], 0);
+    Points(int channels, int room, Interpolation interpolation) {
+        this(interpolation, new double[room], new double[channels][room], 0);
     }
 
-    Between between() {
-        return between;
+    Interpolation interpolation() {
+        return interpolation;
     }
 
     /** Number of points. */
@@ -77,7 +77,7 @@ final class Points {
     /** The part of the piece that begins at a point which lies between two times [s]. */
     Pieces cut(int point, double start, double end) {
         Piece whole = new Pieces(this, point, point + 1).piece(point);
-        Points part = new Points(levels.length, 2, between);
+        Points part = new Points(levels.length, 2, interpolation);
         for (int i = 0; i < levels.length; i++) {
             part.levels[i][0] = start > whole.start() ? whole.at(start, levels[i]) : levels[i][point];
             part.levels[i][1] = end < whole.end() ? whole.at(end, levels[i]) : levels[i][point + 1];

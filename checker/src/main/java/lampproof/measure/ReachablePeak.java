@@ -8,7 +8,7 @@ package lampproof.measure;
  * over its inductance; {@value #SLACK} times as much is allowed, for a core that saturates. Where more than a thousandth of
  * the points would have to go, current and voltage are not those of one inductance, and every point counts.
  */
-public final class ReachablePeak extends PieceByPiece {
+public final class ReachablePeak extends PiecewiseMeasurement {
 
     private static final double SLACK = 10;
     private static final double MOST_LEFT_OUT = 1e-3;

@@ -6,7 +6,7 @@ package lampproof.measure;
  * <p>It is joined by straight lines from point to point and zero at a point where either is not reverse: of the piece in
  * which a switch turns the diode off, voltage and current jump somewhere within, and half of it counts.
  */
-public final class ReversePower extends PieceByPiece {
+public final class ReversePower extends PiecewiseMeasurement {
 
     private final Channel voltage;
     private final Channel current;

@@ -39,8 +39,8 @@ public record Sampling(Span span, long times, boolean even, double longest, Gaps
     }
 
     /** What the waveforms do between their points. */
-    public Between between() {
-        return even ? Between.SAMPLED : Between.STRAIGHT;
+    public Interpolation interpolation() {
+        return even ? Interpolation.SAMPLED : Interpolation.LINEAR;
     }
 
     /** Mean number of points in a second; those that share a time count once [Hz]. */

@@ -5,7 +5,7 @@ package lampproof.measure;
  *
  * <p>Nothing is filtered: the raw peak is for {@link Peak} to tell, this says how much of it to believe.
  */
-public final class SpikeWidth extends PieceByPiece {
+public final class SpikeWidth extends PiecewiseMeasurement {
 
     /** Level over plateau above which a value counts as spike [-]. */
     public static final double ABOVE_PLATEAU = 1.05;

@@ -12,7 +12,7 @@ package lampproof.measure;
  * counted once the gate has risen above the threshold by the hysteresis: a window that begins and ends at the threshold holds
  * the closing at its beginning and not that at its end, however its ends are rounded.
  */
-public final class SwitchPower extends PieceByPiece {
+public final class SwitchPower extends PiecewiseMeasurement {
 
     private final Channel voltage;
     private final Channel current;

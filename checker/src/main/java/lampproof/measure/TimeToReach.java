@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 /** How long a channel takes from the start of the window until it first reaches a level. */
-public final class TimeToReach extends PieceByPiece {
+public final class TimeToReach extends PiecewiseMeasurement {
 
     private final Channel channel;
     private final double level;

@@ -14,7 +14,7 @@ import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
-import lampproof.page.RunRecord.Making;
+import lampproof.page.RunRecord.Provenance;
 
 /** The page of a dimming curve. */
 public final class DimmingPage {
@@ -22,15 +22,15 @@ public final class DimmingPage {
     private final DimmingCurve curve;
     private final Design design;
     private final List<SettingVerdict> simulated;
-    private final Making making;
+    private final Provenance provenance;
 
-    private DimmingPage(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Making making) {
+    private DimmingPage(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
         this.curve = curve;
         this.design = design;
         this.simulated = simulated.stream()
                 .sorted(Comparator.comparingDouble(SettingVerdict::degrees))
                 .toList();
-        this.making = making;
+        this.provenance = provenance;
     }
 
     /**
@@ -39,10 +39,11 @@ public final class DimmingPage {
      * @param curve what it shows
      * @param design the driver and where its values came from
      * @param simulated settings that were simulated
-     * @param making who made it
+     * @param provenance who made it
      */
-    public static String html(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Making making) {
-        DimmingPage page = new DimmingPage(curve, design, simulated, making);
+    public static String html(
+            DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
+        DimmingPage page = new DimmingPage(curve, design, simulated, provenance);
         return new PageTemplates().fill("dimming.ftlh", page.model());
     }
 
@@ -81,8 +82,8 @@ public final class DimmingPage {
                         "Bleeder",
                         PartRows.value(design, "bleeder.resistance") + ", holds "
                                 + PartRows.value(design, "bleeder.hold_current")),
-                fact("Program", making.program()),
-                fact("Made", making.date()));
+                fact("Program", provenance.program()),
+                fact("Made", provenance.date()));
     }
 
     private static Map<String, Object> fact(String name, String value) {

@@ -16,7 +16,7 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.waveform.Engineering;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /** Voltages and currents over the last line period of a record, or half of one, with the predicted ones drawn in. */
 final class LineCyclePlots {

@@ -9,7 +9,7 @@ import lampproof.compare.TrustCheck;
 import lampproof.design.Driver;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /** The page of a run. */
 public final class ReportPage {
@@ -55,13 +55,13 @@ public final class ReportPage {
                 fact("Control law", driver.control().law().word()),
                 fact("Line", value("line.voltage") + ", " + value("line.frequency")),
                 fact("String", value("string.voltage") + ", " + value("string.current")),
-                fact("Program", run.making().program()),
+                fact("Program", run.provenance().program()),
                 fact(
                         "Simulator",
-                        run.making().simulator().isEmpty()
+                        run.provenance().simulator().isEmpty()
                                 ? "not known"
-                                : run.making().simulator()),
-                fact("Checked", run.making().date()));
+                                : run.provenance().simulator()),
+                fact("Checked", run.provenance().date()));
     }
 
     private static Map<String, Object> fact(String name, String value) {
@@ -76,7 +76,7 @@ public final class ReportPage {
         WaveformFile waves = run.waves().get(deck.deck());
         return Map.of(
                 "name", deck.deck().word(),
-                "waves", waves == null ? "" : waves.form(),
+                "waves", waves == null ? "" : waves.format(),
                 "trust", deck.trust().stream().map(ReportPage::check).toList());
     }
 

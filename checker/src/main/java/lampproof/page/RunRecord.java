@@ -12,7 +12,7 @@ import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
 import lampproof.rule.RuleVerdict;
 import lampproof.rule.RuleVerdicts;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /**
  * All that the page of a run is made from.
@@ -21,10 +21,14 @@ import lampproof.waveform.WaveformFile;
  * @param design the driver and where its values came from
  * @param corners its predicted steady states
  * @param waves waveforms of the decks that have any
- * @param making who made it
+ * @param provenance who made it
  */
 public record RunRecord(
-        RunVerdict verdict, Design design, LineCorners corners, Map<DeckKind, WaveformFile> waves, Making making) {
+        RunVerdict verdict,
+        Design design,
+        LineCorners corners,
+        Map<DeckKind, WaveformFile> waves,
+        Provenance provenance) {
 
     /**
      * Who made the page.
@@ -33,7 +37,7 @@ public record RunRecord(
      * @param simulator name and version of the simulator; empty when unknown
      * @param date when the run was checked
      */
-    public record Making(String program, String simulator, String date) {}
+    public record Provenance(String program, String simulator, String date) {}
 
     /** Copies the waveforms. */
     public RunRecord {
@@ -43,8 +47,9 @@ public record RunRecord(
     }
 
     /** A run of a design; its steady states are solved. */
-    public static RunRecord of(RunVerdict verdict, Design design, Map<DeckKind, WaveformFile> waves, Making making) {
-        return new RunRecord(verdict, design, LineCorners.of(design), waves, making);
+    public static RunRecord of(
+            RunVerdict verdict, Design design, Map<DeckKind, WaveformFile> waves, Provenance provenance) {
+        return new RunRecord(verdict, design, LineCorners.of(design), waves, provenance);
     }
 
     /** The predicted steady state at the typical line voltage. */

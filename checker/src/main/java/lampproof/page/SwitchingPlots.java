@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import lampproof.measure.Gate;
 import lampproof.measure.LastPeriods;
-import lampproof.measure.MeasuringPass;
+import lampproof.measure.MeasurementPass;
 import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.quasistatic.CellCycle;
 import lampproof.waveform.Engineering;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /** The last switching cycles of a record at the crest of the line, with the predicted cycle drawn in. */
 final class SwitchingPlots {
@@ -44,7 +44,7 @@ final class SwitchingPlots {
      * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds no whole switching cycle
      */
     static List<Map<String, Object>> of(RunRecord run, WaveformFile table) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Gate gate = new Gate(pass.channel(GATE_VOLTAGE.column()), GATE_THRESHOLD);
         LastPeriods periods = pass.add(new LastPeriods(Window.of(table.span()), gate, CYCLES));
         pass.over(table);

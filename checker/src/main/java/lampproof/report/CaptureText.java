@@ -3,11 +3,11 @@ package lampproof.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
-import lampproof.capture.CaptureFigure;
-import lampproof.capture.CaptureLimit;
-import lampproof.capture.CaptureReport;
-import lampproof.capture.CaptureSection;
-import lampproof.capture.Mapping;
+import lampproof.instrument.CaptureFigure;
+import lampproof.instrument.CaptureLimit;
+import lampproof.instrument.CaptureReport;
+import lampproof.instrument.CaptureSection;
+import lampproof.instrument.Mapping;
 import lampproof.measure.Measured;
 
 /** The figures of a capture for a reader: first what was recognised, then each section with its window and limits. */

@@ -1,8 +1,5 @@
 package lampproof.simulator;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,26 +32,6 @@ public record RunLog(
         measures = List.copyOf(measures);
     }
 
-    /**
-     * Judges a log file, whether lampproof or the simulator itself has written it.
-     *
-     * @throws IOException if it cannot be read
-     */
-    public static RunLog read(Path log) throws IOException {
-        try (Lines lines = Lines.of(log)) {
-            return judge(lines);
-        }
-    }
-
-    /** Judges the text of a log. */
-    public static RunLog of(String text) {
-        try (Lines lines = Lines.of(text)) {
-            return judge(lines);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     /** Why the run is unusable: the first cause that the log names, otherwise the first consequence. */
     public Optional<String> reason() {
         return failures.stream()
@@ -62,13 +39,5 @@ public record RunLog(
                 .findFirst()
                 .or(() -> failures.stream().findFirst())
                 .map(Failure::reason);
-    }
-
-    private static RunLog judge(Lines lines) throws IOException {
-        LogJudge judge = new LogJudge();
-        for (Optional<String> line = lines.next(); line.isPresent() && !judge.isTired(); line = lines.next()) {
-            judge.hear(line.get());
-        }
-        return judge.log();
     }
 }

@@ -107,7 +107,7 @@ public final class Simulator {
             return ended(job, RunLog.EMPTY, end, Optional.of("lampproof was stopped"));
         }
         try {
-            RunLog log = RunLog.read(folder.gatherLog());
+            RunLog log = LogReader.read(folder.gatherLog());
             Optional<String> refusal = Acceptance.refusal(job, end, log, folder.table());
             folder.keep(refusal.isEmpty());
             return ended(job, log, end, refusal);

@@ -9,14 +9,14 @@ import java.util.List;
  * <p>Equal times are the two sides of an edge. Three or more points that share a time cannot be one edge: the time
  * column was written with too few digits.
  */
-final class CheckedRows {
+public final class CheckedRows {
 
     private static final int POINTS_OF_AN_EDGE = 2;
 
     /** Beyond any value of a circuit; instruments write numbers such as 9.9e37 for a sample that they could not take. */
     private static final double OVER_RANGE = 1e30;
 
-    private final Faults faults;
+    private final FileFaults faults;
     private final String unit;
     private final List<Signal> chosen;
     private final SampleClock clock;
@@ -26,7 +26,7 @@ final class CheckedRows {
     private final int wantedRun;
     private final BlockWriter writer;
     private final List<Remark> remarks = new ArrayList<>();
-    private final RowCounter counter = new RowCounter();
+    private final RowNumberCheck counter = new RowNumberCheck();
 
     private long rows;
     private int run = 1;
@@ -45,7 +45,8 @@ final class CheckedRows {
      *
      * @param unit what a place is called: line or row
      */
-    CheckedRows(Faults faults, String unit, List<Signal> chosen, SampleClock clock, int wantedRun, BlockSink sink) {
+    public CheckedRows(
+            FileFaults faults, String unit, List<Signal> chosen, SampleClock clock, int wantedRun, BlockSink sink) {
         this.faults = faults;
         this.unit = unit;
         this.chosen = chosen;
@@ -57,11 +58,11 @@ final class CheckedRows {
         writer = new BlockWriter(values.length, sink);
     }
 
-    Faults faults() {
+    public FileFaults faults() {
         return faults;
     }
 
-    String place(long number) {
+    public String place(long number) {
         return unit + " " + number;
     }
 
@@ -73,7 +74,7 @@ final class CheckedRows {
      *     from one column only the first counts
      * @param count number of rows
      */
-    void rows(long before, double[][] numbers, int count) {
+    public void rows(long before, double[][] numbers, int count) {
         int at = 0;
         while (at < count) {
             int end = Math.min(
@@ -90,7 +91,7 @@ final class CheckedRows {
      *
      * @param numbers the time, then the chosen signals, then the number of the row when rows are numbered
      */
-    void row(long number, double[] numbers) {
+    public void row(long number, double[] numbers) {
         if (numbers.length > values.length + 1) {
             count(number, numbers[values.length + 1]);
         }
@@ -107,32 +108,32 @@ final class CheckedRows {
         }
     }
 
-    void remark(Remark remark) {
+    public void remark(Remark remark) {
         remarks.add(remark);
     }
 
     /** Whether a remark forbids figures. */
-    boolean spoilt() {
+    public boolean spoilt() {
         return remarks.stream().anyMatch(Remark::spoils);
     }
 
-    boolean severalRuns() {
+    public boolean severalRuns() {
         return run > 1;
     }
 
     /** Whether the file was read as one of a single run. */
-    boolean onlyRun() {
+    public boolean onlyRun() {
         return wantedRun == 0;
     }
 
     /** A run in a plot of its own was passed over. */
-    void passOver() {
+    public void passOver() {
         run++;
         last = Double.NaN;
         start = Double.NaN;
     }
 
-    Reading finish() {
+    public ReadResult finish() {
         writer.end();
         if (rows == 0) {
             throw wantedRun > 1
@@ -145,7 +146,7 @@ final class CheckedRows {
         if (mostShared > POINTS_OF_AN_EDGE) {
             remarks.add(Remark.note(clipped()));
         }
-        return new Reading(faults.file(), rows, new Span(firstTime, lastTime), remarks);
+        return new ReadResult(faults.file(), rows, new Span(firstTime, lastTime), remarks);
     }
 
     /** Where the numbers of a signal stand: with the first chosen one of its column. */

@@ -9,15 +9,15 @@ import java.util.Optional;
  * @param start time of sample 0 [s]
  * @param step time from one sample to the next [s]
  */
-record SampleClock(double start, double step) {
+public record SampleClock(double start, double step) {
 
     /** The clock that a units row tells, such as {@code Sequence,Volt,-6e-3,1e-6}. */
-    static Optional<SampleClock> of(List<String> units) {
+    public static Optional<SampleClock> of(List<String> units) {
         if (units.isEmpty() || !units.get(0).equalsIgnoreCase("sequence")) {
             return Optional.empty();
         }
         List<Double> numbers = units.stream()
-                .map(NumberText.POINT::value)
+                .map(NumberNotation.POINT::value)
                 .filter(number -> !number.isNaN())
                 .toList();
         return numbers.size() == 2 && numbers.get(1) > 0
@@ -26,12 +26,12 @@ record SampleClock(double start, double step) {
     }
 
     /** The clock of a table that holds time itself, in a unit of so many seconds. */
-    static SampleClock ofUnit(double seconds) {
+    public static SampleClock ofUnit(double seconds) {
         return new SampleClock(0, seconds);
     }
 
     /** The time that a number in the table stands for [s]. */
-    double time(double number) {
+    public double time(double number) {
         return start + number * step;
     }
 }

@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What the title of a column says about its being the scale of the table. */
-final class ScaleName {
+public final class ScaleName {
 
     private static final Set<String> TIME = Set.of(
             "time",
@@ -37,29 +37,29 @@ final class ScaleName {
 
     private ScaleName() {}
 
-    static boolean time(String name) {
+    public static boolean time(String name) {
         return TIME.contains(plain(name));
     }
 
-    static boolean frequency(String name) {
+    public static boolean frequency(String name) {
         return FREQUENCY.contains(plain(name));
     }
 
-    static boolean sweep(String name) {
+    public static boolean sweep(String name) {
         return SWEEP.contains(plain(name));
     }
 
-    static boolean index(String name) {
+    public static boolean index(String name) {
         return Set.of("index", "no.", "nr.", "sample", "point", "row").contains(plain(name));
     }
 
     /** Whether two names that are not empty are one; letter case and blanks do not count. */
-    static boolean same(String name, String scale) {
+    public static boolean same(String name, String scale) {
         return !name.isEmpty() && key(name).equals(key(scale));
     }
 
     /** Whether a name is that of a scale but for the channel, as {@code Time CH2} and {@code time.1} are. */
-    static boolean ofOtherChannel(String name, String scale) {
+    public static boolean ofOtherChannel(String name, String scale) {
         String stem = CHANNEL.matcher(key(scale)).replaceFirst("");
         return stem.length() > 1 && CHANNEL.matcher(key(name)).replaceFirst("").equals(stem);
     }

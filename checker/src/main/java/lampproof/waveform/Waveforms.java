@@ -14,5 +14,5 @@ public interface Waveforms {
      * @param names names of the signals, in the order wanted
      * @throws lampproof.fault.UserFault when there is no such signal, or a row cannot be read
      */
-    Reading rows(List<String> names, BlockSink sink);
+    ReadResult rows(List<String> names, BlockSink sink);
 }

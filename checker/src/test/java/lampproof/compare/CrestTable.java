@@ -29,7 +29,7 @@ import lampproof.design.Sizing;
 import lampproof.design.Topology;
 import lampproof.prediction.Probe;
 import lampproof.spec.SpecReader;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /**
  * The table of a lossless step-up driver at the crest of its line, drawn by hand: 100 V in, 200 V out, the inductor of

@@ -18,7 +18,7 @@ import lampproof.prediction.Probe;
 import lampproof.prediction.Tolerance;
 import lampproof.waveform.BlockSink;
 import lampproof.waveform.BlockWriter;
-import lampproof.waveform.Reading;
+import lampproof.waveform.ReadResult;
 import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
 import org.junit.jupiter.api.Test;
@@ -149,7 +149,7 @@ class InstrumentComparisonTest {
             }
 
             @Override
-            public Reading rows(List<String> names, BlockSink sink) {
+            public ReadResult rows(List<String> names, BlockSink sink) {
                 BlockWriter writer = new BlockWriter(names.size(), sink);
                 for (int row = 0; row <= 3 * pointsPerPeriod; row++) {
                     double time = row / LINE / pointsPerPeriod;
@@ -165,7 +165,7 @@ class InstrumentComparisonTest {
                 }
                 writer.end();
                 String file = String.format(Locale.ROOT, "scope at %d points", pointsPerPeriod);
-                return new Reading(file, 3L * pointsPerPeriod + 1, span(), List.of());
+                return new ReadResult(file, 3L * pointsPerPeriod + 1, span(), List.of());
             }
         };
     }

@@ -16,7 +16,7 @@ class BlocksTest {
     private static final int ROOM = new Block(1).room();
     private static final int STEPS = 3 * ROOM + 17;
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasurementPass pass = new MeasurementPass();
     private final Channel ramp = pass.channel("v");
 
     @Test

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.Map;
 import lampproof.waveform.Span;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -25,7 +25,7 @@ class CapturedAppliancesTest {
     void powerAndItsFactor(String appliance) {
         Map<String, String> expected = Captured.expected("socket/expected.csv", appliance);
         WaveformFile file = open(appliance);
-        MeasuringPass pass = new MeasuringPass(Between.SAMPLED);
+        MeasurementPass pass = new MeasurementPass(Interpolation.SAMPLED);
         Channel v = pass.channel("voltage");
         Channel i = pass.channel("current");
         RootMeanSquare voltage = pass.add(new RootMeanSquare(WINDOW, v));
@@ -48,11 +48,11 @@ class CapturedAppliancesTest {
     void distortionOverWholePeriodsOfTheLineAsItIs(String appliance) {
         Map<String, String> expected = Captured.expected("socket/expected.csv", appliance);
         WaveformFile file = open(appliance);
-        MeasuringPass first = new MeasuringPass(Between.SAMPLED);
+        MeasurementPass first = new MeasurementPass(Interpolation.SAMPLED);
         FundamentalFrequency fit = first.add(new FundamentalFrequency(WINDOW, first.channel("voltage"), 45, 65));
         first.over(file);
         double line = fit.result().value();
-        MeasuringPass pass = new MeasuringPass(Between.SAMPLED);
+        MeasurementPass pass = new MeasurementPass(Interpolation.SAMPLED);
         Window window = LineWindow.last(new Span(WINDOW.start(), WINDOW.end()), line);
         Harmonics voltage = pass.add(new Harmonics(window, pass.channel("voltage"), line));
         Harmonics current = pass.add(new Harmonics(window, pass.channel("current"), line));

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,7 +22,7 @@ class CapturedLampsTest {
     void flickerOfLampsOnTheLine(int lamp) {
         Map<String, String> expected = expected(lamp);
         WaveformFile file = open(lamp);
-        MeasuringPass first = new MeasuringPass();
+        MeasurementPass first = new MeasurementPass();
         Window all = Window.of(file.span());
         Channel light = first.channel("column 2");
         FlickerPercent flicker = first.add(new FlickerPercent(all, light));
@@ -38,7 +38,7 @@ class CapturedLampsTest {
         assertThat(raw).isCloseTo(number(expected, "percent_flicker_raw"), within(0.01));
         assertThat(mean.result().value()).isCloseTo(number(expected, "mean_V"), within(1e-4));
         assertThat(frequency.result().value()).isCloseTo(number(expected, "f_fit_Hz"), within(0.2));
-        MeasuringPass second = new MeasuringPass();
+        MeasurementPass second = new MeasurementPass();
         Window whole = LineWindow.last(file.span(), frequency.result().value());
         FlickerIndex index = second.add(new FlickerIndex(whole, second.channel("column 2")));
         Harmonics harmonics = second.add(new Harmonics(
@@ -56,7 +56,7 @@ class CapturedLampsTest {
     void pulseWidthModulatedLamps(int lamp) {
         Map<String, String> expected = expected(lamp);
         WaveformFile file = open(lamp);
-        MeasuringPass first = new MeasuringPass();
+        MeasurementPass first = new MeasurementPass();
         Window all = Window.of(file.span());
         Channel light = first.channel("column 2");
         Peak peak = first.add(new Peak(all, light));
@@ -64,7 +64,7 @@ class CapturedLampsTest {
         FlickerPercent flicker = first.add(new FlickerPercent(all, light, 4e-6));
         first.over(file);
         double swing = peak.result().value() - trough.result().value();
-        MeasuringPass second = new MeasuringPass();
+        MeasurementPass second = new MeasurementPass();
         Gate gate = new Gate(second.channel("column 2"), trough.result().value() + swing / 2, 0.1 * swing);
         Duty duty = second.add(new Duty(all, gate));
         SwitchingFrequency frequency = second.add(new SwitchingFrequency(all, gate));
@@ -77,7 +77,7 @@ class CapturedLampsTest {
     @Test
     void lampWithoutRippleGetsNoFrequency() {
         WaveformFile file = open(6);
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Window all = Window.of(file.span());
         Channel light = pass.channel("column 2");
         FlickerPercent flicker = pass.add(new FlickerPercent(all, light));

@@ -11,7 +11,7 @@ class CycleSwingTest {
 
     private static final double PERIOD = 10e-6;
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasurementPass pass = new MeasurementPass();
     private final Gate gate = new Gate(pass.channel("gate"), 0.5);
     private final Channel current = pass.channel("current");
 

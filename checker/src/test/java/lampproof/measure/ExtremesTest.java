@@ -62,7 +62,7 @@ class ExtremesTest {
     }
 
     private static Extremes extremes(DoubleUnaryOperator wave) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Extremes extremes = pass.add(new Extremes(Window.of(0, 0.1), pass.channel("v")));
         Wave.run(pass, 0, 0.1, 20_000, List.of(wave));
         extremes.result();

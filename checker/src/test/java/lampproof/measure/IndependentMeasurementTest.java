@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +39,7 @@ class IndependentMeasurementTest {
         Window window = LineWindow.last(file.span(), FREQUENCY);
         Rows rows = Rows.of(path, window);
 
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Channel v = pass.channel("v");
         Channel i = pass.channel("i");
         Mean mean = pass.add(new Mean(window, v));

@@ -15,7 +15,7 @@ class PartValueTest {
 
     @Test
     void inductanceIsFoundBesideTheResistanceOfTheWinding() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Inductance inductance = pass.add(new Inductance(WINDOW, pass.channel("v"), pass.channel("i")));
         run(
                 pass,
@@ -26,7 +26,7 @@ class PartValueTest {
 
     @Test
     void capacitanceIsFoundBesideASteadyCurrentThatGoesElsewhere() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Capacitance capacitance = pass.add(new Capacitance(WINDOW, pass.channel("v"), pass.channel("i")));
         run(pass, t -> 400 + Math.sin(OMEGA * t), t -> 0.3 + 47e-9 * OMEGA * Math.cos(OMEGA * t));
         assertThat(capacitance.result().value()).isCloseTo(47e-9, within(47e-9 * 1e-3));
@@ -34,13 +34,13 @@ class PartValueTest {
 
     @Test
     void aCurrentThatDoesNotChangeTellsNoInductance() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Inductance inductance = pass.add(new Inductance(WINDOW, pass.channel("v"), pass.channel("i")));
         run(pass, t -> 6, t -> 1);
         assertThat(inductance.result()).isEqualTo(Measured.absent("the current does not change"));
     }
 
-    private static void run(MeasuringPass pass, DoubleUnaryOperator voltage, DoubleUnaryOperator current) {
+    private static void run(MeasurementPass pass, DoubleUnaryOperator voltage, DoubleUnaryOperator current) {
         Wave.run(pass, 0, 1e-4, 1000, List.of(voltage, current));
     }
 }

@@ -12,7 +12,7 @@ class PeakPointTest {
 
     private static final int POINTS = 20_000;
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasurementPass pass = new MeasurementPass();
     private final PeakPoint peak = pass.add(new PeakPoint(Window.of(0, POINTS), pass.channel("i")));
 
     /** Also on the last and the first point of a block, of which the next or the one before is in another. */

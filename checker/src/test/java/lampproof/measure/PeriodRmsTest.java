@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class PeriodRmsTest {
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasurementPass pass = new MeasurementPass();
     private final PeriodRms rms = pass.add(new PeriodRms(new Window(0, 3, 3, "period"), pass.channel("v")));
 
     /** By hand: the rms of a straight line from a to b is the root of (a^2 + ab + b^2)/3. */

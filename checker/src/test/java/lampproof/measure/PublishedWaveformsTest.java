@@ -15,7 +15,7 @@ class PublishedWaveformsTest {
     /** Erickson and Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, app. A, pp. 1037-1042: 3.76 A. */
     @Test
     void transistorCurrentOfSixSegments() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         RootMeanSquare rms = pass.add(new RootMeanSquare(Window.of(0, 10e-6), pass.channel("i")));
         Wave.run(
                 pass,
@@ -33,7 +33,7 @@ class PublishedWaveformsTest {
     @ParameterizedTest
     @CsvSource({"0.1414, 1.0033", "1, 1.3333"})
     void rippleAddsToTheSquare(double ripple, double factor) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Channel i = pass.channel("i");
         RootMeanSquare rms = pass.add(new RootMeanSquare(Window.of(0, 1), i));
         double exact = 1 + ripple * ripple / 3;
@@ -58,7 +58,7 @@ class PublishedWaveformsTest {
             }
             return sum;
         };
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Channel i = pass.channel("i");
         Window window = Window.of(start, end);
         Harmonics harmonics = pass.add(new Harmonics(window, i, 50));
@@ -76,18 +76,18 @@ class PublishedWaveformsTest {
     /** A sine of 40 points: the straight lines between them have sinc squared of its amplitude, the samples all of it. */
     @Test
     void sampledAndStraightWaveformsAgreeOnASmoothCurrent() {
-        for (Between between : Between.values()) {
-            MeasuringPass pass = new MeasuringPass(between);
+        for (Interpolation interpolation : Interpolation.values()) {
+            MeasurementPass pass = new MeasurementPass(interpolation);
             Channel i = pass.channel("i");
             Window window = new Window(0, 20e-3, 1, "line period");
             RootMeanSquare rms = pass.add(new RootMeanSquare(window, i));
             Harmonics harmonics = pass.add(new Harmonics(window, i, 50));
             Wave.run(pass, 0, 20e-3, 40, List.of(t -> Math.sin(2 * Math.PI * 50 * t)));
-            double expected = between == Between.SAMPLED ? 1 : Math.sqrt((2 + Math.cos(Math.PI / 20)) / 3);
+            double expected = interpolation == Interpolation.SAMPLED ? 1 : Math.sqrt((2 + Math.cos(Math.PI / 20)) / 3);
             assertThat(rms.result().value() * Math.sqrt(2)).isCloseTo(expected, within(1e-12));
             double sinc = Math.sin(Math.PI / 40) / (Math.PI / 40);
             assertThat(harmonics.rms(1).value() * Math.sqrt(2))
-                    .isCloseTo(between == Between.SAMPLED ? 1 : sinc * sinc, within(1e-12));
+                    .isCloseTo(interpolation == Interpolation.SAMPLED ? 1 : sinc * sinc, within(1e-12));
         }
     }
 
@@ -103,7 +103,7 @@ class PublishedWaveformsTest {
         "CUT, 1, 0.4184"
     })
     void flickerOfCommonShapes(String shape, double percent, double index) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Channel light = pass.channel("light");
         Window window = new Window(0, 20e-3, 2, "line half period");
         FlickerPercent flicker = pass.add(new FlickerPercent(window, light, 1e-6));
@@ -115,7 +115,7 @@ class PublishedWaveformsTest {
 
     @Test
     void darknessHasNoFlicker() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Channel light = pass.channel("light");
         FlickerPercent flicker = pass.add(new FlickerPercent(Window.of(0, 1), light));
         FlickerIndex index = pass.add(new FlickerIndex(Window.of(0, 1), light));

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class ReachablePeakTest {
 
     private static Measured peak(String rows) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         ReachablePeak peak =
                 pass.add(new ReachablePeak(Window.of(0, 4e-6), pass.channel("v"), pass.channel("i"), 1e-3));
         pass.over(Wave.file("time,v,i\n" + rows)).requireSound();

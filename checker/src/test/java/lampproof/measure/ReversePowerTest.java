@@ -24,7 +24,7 @@ class ReversePowerTest {
     /** exp(-t / 2 s) of 3 A at 100 V, from 0 to 40 s: 600 J. */
     @Test
     void a_decay_is_measured_as_its_integral() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         ReversePower power =
                 pass.add(new ReversePower(Window.of(0, 40), pass.channel("voltage"), pass.channel("current")));
         Wave.run(pass, 0, 40, 1000, List.of(t -> -100, t -> -3 * Math.exp(-t / 2)));
@@ -32,7 +32,7 @@ class ReversePowerTest {
     }
 
     private static double power(double[][] rows) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Window window = Window.of(rows[0][0], rows[rows.length - 1][0]);
         ReversePower power = pass.add(new ReversePower(window, pass.channel("voltage"), pass.channel("current")));
         Wave.run(pass, rows);

@@ -11,7 +11,7 @@ class SamplingTest {
     @Test
     void evenStepsHaveNoGapsAndAreSamples() {
         Sampling sampling = sampling(every(1e-3, 0, 200));
-        assertThat(sampling.between()).isEqualTo(Between.SAMPLED);
+        assertThat(sampling.interpolation()).isEqualTo(Interpolation.SAMPLED);
         assertThat(sampling.gaps().fault()).isEmpty();
         assertThat(sampling.gaps().remark()).isEmpty();
     }
@@ -19,7 +19,7 @@ class SamplingTest {
     @Test
     void aLostRowLeavesTheRecordEvenAndIsSaid() {
         Sampling sampling = sampling(DoubleStream.concat(every(1e-3, 0, 76), every(1e-3, 78, 200)));
-        assertThat(sampling.between()).isEqualTo(Between.SAMPLED);
+        assertThat(sampling.interpolation()).isEqualTo(Interpolation.SAMPLED);
         assertThat(sampling.gaps().fault()).isEmpty();
         assertThat(sampling.gaps().remark())
                 .hasValue("no sample from 76 ms to 78 ms, step 1.00 ms elsewhere: bridged by straight lines");
@@ -28,7 +28,7 @@ class SamplingTest {
     @Test
     void aDoubledRowLeavesTheRecordEvenAndIsSaid() {
         Sampling sampling = sampling(DoubleStream.concat(every(1e-3, 0, 77), every(1e-3, 77, 200)));
-        assertThat(sampling.between()).isEqualTo(Between.SAMPLED);
+        assertThat(sampling.interpolation()).isEqualTo(Interpolation.SAMPLED);
         assertThat(sampling.gaps().remark())
                 .hasValue("rows follow each other too early in 1 place, step 1.00 ms elsewhere: doubled?");
     }
@@ -72,7 +72,7 @@ class SamplingTest {
     @Test
     void theStepsOfASimulatorAreUnevenAndHaveNoGaps() {
         Sampling sampling = sampling(IntStream.range(0, 500).mapToDouble(k -> 1e-6 * k * k));
-        assertThat(sampling.between()).isEqualTo(Between.STRAIGHT);
+        assertThat(sampling.interpolation()).isEqualTo(Interpolation.LINEAR);
         assertThat(sampling.gaps().fault()).isEmpty();
         assertThat(sampling.gaps().remark()).isEmpty();
     }

@@ -28,7 +28,7 @@ class SwitchPowerTest {
 
     @Test
     void aSwitchThatIsAlwaysClosedLosesTheProduct() {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         SwitchPower power = switchPower(pass, 2);
         Wave.run(pass, new double[][] {{0, 3, 2, 1}, {1, 3, 2, 1}, {2, 3, 2, 1}});
         assertThat(power.result().value()).isCloseTo(6, within(1e-12));
@@ -38,7 +38,7 @@ class SwitchPowerTest {
     @ParameterizedTest
     @ValueSource(doubles = {-1e-12, 0, 1e-12})
     void aPeriodHoldsOneClosingHoweverItsEndsAreRounded(double rounding) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         SwitchPower power = switchPower(pass, CYCLE);
         Wave.run(pass, new double[][] {
             {0, 100, 0, 0.5 + rounding},
@@ -55,7 +55,7 @@ class SwitchPowerTest {
 
     /** One cycle, with a current that is wrong [A] for a moment just after the voltage has stopped. */
     private static Measured power(double overshoot) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         SwitchPower power = switchPower(pass, CYCLE);
         Wave.run(pass, new double[][] {
             {0, 2, 0.1, 1},
@@ -70,7 +70,7 @@ class SwitchPowerTest {
         return power.result();
     }
 
-    private static SwitchPower switchPower(MeasuringPass pass, double end) {
+    private static SwitchPower switchPower(MeasurementPass pass, double end) {
         Channel voltage = pass.channel("voltage");
         Channel current = pass.channel("current");
         Gate gate = new Gate(pass.channel("gate"), 0.5, 0.1);

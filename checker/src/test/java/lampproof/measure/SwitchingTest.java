@@ -34,7 +34,7 @@ class SwitchingTest {
         {33e-6, 10, 0.1, 0},
     };
 
-    private final MeasuringPass pass = new MeasuringPass();
+    private final MeasurementPass pass = new MeasurementPass();
     private final Gate gate = new Gate(pass.channel("v(gate)"), 5);
     private final Channel inductor = pass.channel("i(l1)");
     private final Channel drain = pass.channel("v(drain)");
@@ -105,7 +105,7 @@ class SwitchingTest {
 
     @Test
     void hysteresisIgnoresNoiseAtTheThreshold() {
-        MeasuringPass noisy = new MeasuringPass();
+        MeasurementPass noisy = new MeasurementPass();
         Channel v = noisy.channel("v");
         OnTime plain = noisy.add(new OnTime(Window.of(0, 10), new Gate(v, 5)));
         OnTime calm = noisy.add(new OnTime(Window.of(0, 10), new Gate(v, 5, 2)));

@@ -25,7 +25,7 @@ class TimeToReachTest {
 
     /** A record from 1 s: 0, 2, 6 (an overshoot), 4, 6. */
     private static Measured time(double level) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         TimeToReach time = pass.add(new TimeToReach(Window.of(1, 5), pass.channel("current"), level));
         Wave.run(pass, new double[][] {{1, 0}, {2, 2}, {3, 6}, {4, 4}, {5, 6}});
         return time.result();

@@ -8,9 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import lampproof.waveform.BlockWriter;
-import lampproof.waveform.Hints;
-import lampproof.waveform.Reading;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.ReadOptions;
+import lampproof.waveform.ReadResult;
+import lampproof.waveform.file.WaveformFile;
 
 /** Waveforms for tests: from the text of a file, or from formulas. */
 final class Wave {
@@ -18,14 +18,14 @@ final class Wave {
     private Wave() {}
 
     static WaveformFile file(String text) {
-        return file(text, Hints.NONE);
+        return file(text, ReadOptions.NONE);
     }
 
-    static WaveformFile file(String text, Hints hints) {
+    static WaveformFile file(String text, ReadOptions options) {
         try {
             Path path = Files.createTempFile("wave", ".txt");
             path.toFile().deleteOnExit();
-            return WaveformFile.open(Files.writeString(path, text), hints);
+            return WaveformFile.open(Files.writeString(path, text), options);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -33,15 +33,15 @@ final class Wave {
 
     /** The mean of each signal over the whole file. */
     static double mean(WaveformFile file, String signal) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         Mean mean = pass.add(new Mean(Window.of(file.span()), pass.channel(signal)));
-        Reading reading = pass.over(file);
+        ReadResult reading = pass.over(file);
         reading.requireSound();
         return mean.result().value();
     }
 
     /** Runs channels given as formulas through a pass whose channels were named one by one. */
-    static void run(MeasuringPass pass, double start, double end, int steps, List<DoubleUnaryOperator> signals) {
+    static void run(MeasurementPass pass, double start, double end, int steps, List<DoubleUnaryOperator> signals) {
         BlockWriter writer = new BlockWriter(signals.size(), pass);
         for (int i = 0; i <= steps; i++) {
             double time = start + (end - start) * i / steps;
@@ -53,7 +53,7 @@ final class Wave {
     }
 
     /** Runs rows of time and values through a pass. */
-    static void run(MeasuringPass pass, double[]... rows) {
+    static void run(MeasurementPass pass, double[]... rows) {
         BlockWriter writer = new BlockWriter(rows[0].length - 1, pass);
         for (double[] row : rows) {
             writer.row(row[0], Arrays.copyOfRange(row, 1, row.length));

@@ -34,9 +34,9 @@ class ReportPageTest {
         List<Prediction> predictions = predictions(design(""));
         RunVerdict verdict = RunVerdict.of(
                 NASTY, predictions, List.of(DeckVerdict.failed(DeckKind.MAINS, predictions, "log: " + NASTY)));
-        RunRecord.Making making = new RunRecord.Making("lampproof", NASTY, "today");
+        RunRecord.Provenance provenance = new RunRecord.Provenance("lampproof", NASTY, "today");
         String page = ReportPage.html(
-                RunRecord.of(verdict, design("\"note \"\"" + NASTY.substring(1) + "\""), Map.of(), making));
+                RunRecord.of(verdict, design("\"note \"\"" + NASTY.substring(1) + "\""), Map.of(), provenance));
         assertThat(page).doesNotContain("<script");
         assertThat(page)
                 .contains("<title>" + ESCAPED)
@@ -122,8 +122,8 @@ class ReportPageTest {
     }
 
     private static RunRecord record(String topology, RunVerdict verdict) {
-        RunRecord.Making making = new RunRecord.Making("lampproof", "ngspice", "today");
-        return RunRecord.of(verdict, design(topology, ""), Map.of(), making);
+        RunRecord.Provenance provenance = new RunRecord.Provenance("lampproof", "ngspice", "today");
+        return RunRecord.of(verdict, design(topology, ""), Map.of(), provenance);
     }
 
     private static RunVerdict agreeing(String topology) {

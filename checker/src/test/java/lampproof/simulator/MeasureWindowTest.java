@@ -47,7 +47,7 @@ class MeasureWindowTest {
 
     private Optional<String> clipping(String statement, String logLine) throws IOException {
         Path deck = Files.writeString(folder.resolve("deck.cir"), "* a title\n" + statement + "\n.end\n");
-        List<MeasureWindow> made = RunLog.of(logLine + "\n").measures();
+        List<MeasureWindow> made = LogReader.of(logLine + "\n").measures();
         assertThat(made).hasSize(1);
         return made.get(0).clipping(MeasureWindow.ofDeck(deck), STOP);
     }

@@ -6,12 +6,12 @@ import java.util.Map;
 import lampproof.design.Driver;
 import lampproof.design.Inductor;
 import lampproof.design.PowerSwitch;
-import lampproof.part.PartKind;
-import lampproof.part.PartModels;
 import lampproof.physics.ArtificialNetwork;
 import lampproof.physics.SoftRecovery;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
+import lampproof.subcircuit.PartKind;
+import lampproof.subcircuit.PartModels;
 
 /** The values that a deck template is filled with. */
 final class DeckValues {
@@ -27,7 +27,7 @@ final class DeckValues {
     private final Solution solution;
     private final Driver driver;
     private final DeckKind kind;
-    private final Scene scene;
+    private final DeckSetup setup;
     private final PartModels models;
 
     DeckValues(Solution solution, DeckKind kind, PartModels models) {
@@ -35,7 +35,17 @@ final class DeckValues {
         this.solution = solution;
         this.driver = solution.driver();
         this.kind = kind;
-        this.scene = Scene.of(kind, solution);
+        this.setup = setup(kind, solution);
+    }
+
+    private static DeckSetup setup(DeckKind kind, Solution solution) {
+        return switch (kind) {
+            case CREST -> new CrestSetup(solution);
+            case NOISE -> new NoiseSetup(solution, new CrestSetup(solution));
+            case MAINS -> new MainsSetup(solution);
+            case DIMMED -> new DimmedSetup(solution);
+            case OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP -> new EventSetup(kind, solution);
+        };
     }
 
     Map<String, Object> with(String title, List<String> figures) {
@@ -45,10 +55,10 @@ final class DeckValues {
         values.put("circuit", circuit());
         values.put("models", subcircuits());
         values.put("recovery", recovery());
-        values.put("cell", new CellValues(solution, scene.stop()).model());
-        values.put("start", scene.start());
-        values.put("setting", scene.settings());
-        values.put("event", scene.event());
+        values.put("cell", new CellValues(solution, setup.stop()).model());
+        values.put("start", setup.start());
+        values.put("setting", setup.settings());
+        values.put("event", setup.event());
         values.put("network", RecordModel.of(ArtificialNetwork.FROM_9_KHZ));
         return values;
     }
@@ -76,13 +86,13 @@ final class DeckValues {
                 "shorterStep",
                 SHORTER * step(),
                 "stop",
-                scene.stop(),
+                setup.stop(),
                 "almostStop",
-                scene.stop() * (1 - 1e-9));
+                setup.stop() * (1 - 1e-9));
     }
 
     private double step() {
-        return scene.step() * driver.fittings().detail().steps();
+        return setup.step() * driver.fittings().detail().steps();
     }
 
     private Map<String, Object> subcircuits() {

@@ -3,10 +3,10 @@ package lampproof.deck;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
+import lampproof.subcircuit.PartModels;
 
 /** Makes the decks of a solved driver. */
 public final class Decks {

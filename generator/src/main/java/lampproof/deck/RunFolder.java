@@ -14,11 +14,11 @@ import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.file.WholeFile;
-import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
 import lampproof.spec.SpecWriter;
+import lampproof.subcircuit.PartModels;
 
 /**
  * The folder of a run, in which generator, simulator and checker meet.

@@ -34,17 +34,17 @@ class RoomsTest {
             prediction  -> event quasistatic design physics spec unit file fault
             rule        -> prediction event quasistatic design physics spec unit
             choice      -> rule prediction quasistatic design physics spec unit file fault
-            part        -> lint spec fault
-            deck        -> part rule prediction event quasistatic design physics spec unit file fault
+            subcircuit  -> lint spec fault
+            deck        -> subcircuit rule prediction event quasistatic design physics spec unit file fault
             lint        -> fault
-            simulator   -> fault
-            waveform    -> fault
-            measure     -> waveform fault
-            capture     -> measure waveform physics spec fault
-            compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> choice rule compare dimming capture measure waveform prediction quasistatic design spec file fault
+            simulator   -> unit fault
+            waveform    -> unit fault
+            measure     -> waveform unit fault
+            instrument  -> measure waveform physics unit fault
+            compare     -> measure waveform prediction design quasistatic spec physics unit fault
+            report      -> choice rule compare dimming instrument measure waveform prediction quasistatic design spec unit file fault
             page        -> choice rule compare dimming measure waveform prediction quasistatic design physics spec unit fault
-            cli         -> page report choice rule compare dimming capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
+            cli         -> page report choice rule compare dimming instrument measure waveform simulator lint deck subcircuit prediction quasistatic design physics spec unit file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

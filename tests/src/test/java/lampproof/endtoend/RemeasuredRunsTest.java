@@ -14,14 +14,14 @@ import lampproof.deck.RunFolder;
 import lampproof.measure.LoggedMeasure;
 import lampproof.measure.Mean;
 import lampproof.measure.MeanProduct;
-import lampproof.measure.MeasuringPass;
+import lampproof.measure.MeasurementPass;
 import lampproof.measure.Peak;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.spec.SpecReader;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,7 +107,7 @@ class RemeasuredRunsTest {
     }
 
     private static Map<String, Double> measured(Path table, Window window) {
-        MeasuringPass pass = new MeasuringPass();
+        MeasurementPass pass = new MeasurementPass();
         RootMeanSquare rms = pass.add(new RootMeanSquare(window, pass.channel("inductor_current")));
         Mean mean = pass.add(new Mean(window, pass.channel("string_current")));
         MeanProduct power =

@@ -23,7 +23,7 @@ import lampproof.simulator.ProgressListener;
 import lampproof.simulator.SimulationJob;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
-import lampproof.waveform.WaveformFile;
+import lampproof.waveform.file.WaveformFile;
 
 /** Predicts, simulates and judges lamps, several at a time. Tables are removed once they are judged: they are large. */
 final class LampBench {

@@ -1,0 +1,187 @@
+package lampproof.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lampproof.compare.DeckComparison;
+import lampproof.compare.DeckVerdict;
+import lampproof.compare.InstrumentComparison;
+import lampproof.compare.RunVerdict;
+import lampproof.deck.RunFolder;
+import lampproof.design.Design;
+import lampproof.design.Driver;
+import lampproof.design.Sizing;
+import lampproof.fault.UserFault;
+import lampproof.file.WholeFile;
+import lampproof.instrument.MappedTable;
+import lampproof.instrument.Mapping;
+import lampproof.lint.netlist.Netlist;
+import lampproof.page.ReportPage;
+import lampproof.page.RunRecord;
+import lampproof.prediction.DeckKind;
+import lampproof.prediction.Prediction;
+import lampproof.prediction.PredictionTable;
+import lampproof.prediction.Probe;
+import lampproof.report.JunitReport;
+import lampproof.report.RuleText;
+import lampproof.report.Style;
+import lampproof.report.VerdictTable;
+import lampproof.report.VerdictText;
+import lampproof.rule.RuleVerdict;
+import lampproof.simulator.SimulationOutcome;
+import lampproof.spec.SpecReader;
+import lampproof.waveform.ReadOptions;
+import lampproof.waveform.file.WaveformFile;
+
+/** Judges the waveforms of a run and leaves the verdicts in its folder. */
+final class RunCheck {
+
+    private final RunFolder run;
+    private final Map<DeckKind, Path> waves;
+    private final List<Mapping> mappings;
+    private final ReadOptions options;
+    private final List<SimulationOutcome> outcomes;
+    private final ReadProgress progress = ReadProgress.on(System.err, Terminal.isThere());
+    private final Map<DeckKind, WaveformFile> drawn = new EnumMap<>(DeckKind.class);
+
+    /**
+     * Prepares to check.
+     *
+     * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
+     * @param mappings which column of an instrument's table of the mains deck is which probe; none for a simulator's
+     * @param options what the tables cannot tell of themselves
+     */
+    RunCheck(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, ReadOptions options) {
+        this(run, waves, mappings, options, List.of());
+    }
+
+    /**
+     * Prepares to check what was simulated just now.
+     *
+     * @param outcomes what became of the simulations
+     */
+    RunCheck(RunFolder run, List<SimulationOutcome> outcomes) {
+        this(run, Map.of(), List.of(), ReadOptions.NONE, outcomes);
+    }
+
+    private RunCheck(
+            RunFolder run,
+            Map<DeckKind, Path> waves,
+            List<Mapping> mappings,
+            ReadOptions options,
+            List<SimulationOutcome> outcomes) {
+        this.run = run;
+        this.waves = waves;
+        this.mappings = mappings;
+        this.options = options;
+        this.outcomes = outcomes;
+    }
+
+    /**
+     * What was found.
+     *
+     * @param verdict what the simulations say
+     * @param rules what rules say of the design
+     */
+    record Result(RunVerdict verdict, List<RuleVerdict> rules) {
+
+        /** Both for a reader. */
+        String text(Style style) {
+            return new VerdictText(style).text(verdict) + new RuleText(style).summary(rules);
+        }
+    }
+
+    /**
+     * Judges every deck that the predictions name and the design itself, and writes the verdicts.
+     *
+     * @throws UserFault when spec or predictions of the run cannot be read
+     */
+    Result checked() {
+        try (progress) {
+            return judged();
+        }
+    }
+
+    private Result judged() {
+        List<Prediction> predictions = PredictionTable.read(run.predictions());
+        Design design = Sizing.of(SpecReader.read(run.spec()));
+        List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
+                .filter(kind -> predictions.stream().anyMatch(prediction -> prediction.deck() == kind))
+                .map(kind -> deck(kind, predictions, design.driver()))
+                .toList();
+        RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
+        WholeFile.write(run.verdict(), VerdictTable.text(verdict));
+        WholeFile.write(run.junit(), JunitReport.text(verdict));
+        RunRecord record = RunRecord.of(verdict, design, drawn, RunProvenance.of(run, outcomes));
+        WholeFile.write(run.report(), ReportPage.html(record));
+        return new Result(verdict, record.rules());
+    }
+
+    private String name() {
+        return run.path().toAbsolutePath().normalize().getFileName().toString();
+    }
+
+    private DeckVerdict deck(DeckKind kind, List<Prediction> predictions, Driver driver) {
+        Optional<String> failure = failure(kind);
+        if (failure.isPresent()) {
+            return DeckVerdict.failed(kind, predictions, failure.get());
+        }
+        Path table = waves.getOrDefault(kind, run.table(kind));
+        if (!Files.exists(table) && !waves.isEmpty() && !waves.containsKey(kind)) {
+            return DeckVerdict.leftOut(kind, predictions, "no waveform was given for this deck");
+        }
+        if (kind == DeckKind.MAINS && !mappings.isEmpty()) {
+            return instrument(table, predictions, driver);
+        }
+        try {
+            Netlist deck = Netlist.read(run.deck(kind));
+            double stopTime = DeckSimulation.stopTime(deck);
+            Optional<String> logged = SimulatorLogFile.failure(table, stopTime);
+            return logged.isPresent()
+                    ? DeckVerdict.failed(kind, predictions, logged.get())
+                    : DeckComparison.of(kind, predictions, driver, open(kind, table, deck), stopTime);
+        } catch (UserFault fault) {
+            return DeckVerdict.failed(kind, predictions, fault.getMessage());
+        }
+    }
+
+    /**
+     * Judges the table of an instrument.
+     *
+     * @throws UserFault when it cannot be read or lacks a column that is mapped
+     */
+    private DeckVerdict instrument(Path table, List<Prediction> predictions, Driver driver) {
+        WaveformFile file = WaveformFile.open(table, options, progress);
+        MappedTable mapped = MappedTable.named(file, mappings, quantity -> quantity.replace('.', '_'));
+        Set<Probe> there = Arrays.stream(Probe.values())
+                .filter(probe -> mapped.has(probe.dotted()))
+                .collect(Collectors.toSet());
+        return InstrumentComparison.of(predictions, driver, mapped, there);
+    }
+
+    private Optional<String> failure(DeckKind kind) {
+        Path deck = run.deck(kind).toAbsolutePath().normalize();
+        return outcomes.stream()
+                .filter(outcome -> outcome.job().deck().equals(deck) && !outcome.completed())
+                .map(outcome -> outcome.finding().text())
+                .findFirst();
+    }
+
+    /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
+    private WaveformFile open(DeckKind kind, Path table, Netlist deck) {
+        String written = run.table(kind).getFileName().toString();
+        ReadOptions named = new ReadOptions(deck.written(written), options.decimal(), options.run());
+        WaveformFile file = WaveformFile.open(table, named, progress);
+        if (!waves.containsKey(kind)) {
+            file.requireNewerThan(run.deck(kind));
+        }
+        drawn.put(kind, file);
+        return file;
+    }
+}

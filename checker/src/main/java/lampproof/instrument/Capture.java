@@ -1,0 +1,108 @@
+package lampproof.instrument;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.measure.MeasurementPass;
+import lampproof.measure.Window;
+import lampproof.waveform.Remark;
+import lampproof.waveform.Span;
+import lampproof.waveform.file.WaveformFile;
+
+/** Measures the table of an instrument for everything that it allows on its own. */
+public final class Capture {
+
+    private final MappedTable table;
+    private final Survey survey;
+    private final Span span;
+    private final List<String> remarks = new ArrayList<>();
+
+    private Capture(MappedTable table, Survey survey, Span span) {
+        this.table = table;
+        this.survey = survey;
+        this.span = span;
+    }
+
+    /**
+     * Measures a file.
+     *
+     * @param mappings which column is which quantity
+     * @param from start of the stretch to measure [s]; before the record for all of it
+     * @param to end of the stretch to measure [s]; behind the record for all of it
+     * @throws UserFault no verdict, when the file is damaged, or the stretch holds nothing or has gaps
+     */
+    public static CaptureReport report(WaveformFile file, List<Mapping> mappings, double from, double to) {
+        MappedTable table = MappedTable.of(file, mappings);
+        Span whole = table.span();
+        Span span = new Span(Math.max(from, whole.start()), Math.min(to, whole.end()));
+        Survey survey = Survey.of(table, span);
+        if (!(span.length() > 0)) {
+            throw UserFault.noVerdict(new Finding(
+                    "the stretch to measure holds nothing",
+                    survey.reading().file(),
+                    asked(from, to, whole).text(),
+                    Window.of(whole).text(),
+                    ""));
+        }
+        survey.sampling().gaps().fault().ifPresent(gap -> {
+            throw UserFault.noVerdict(
+                    Finding.of(gap, survey.reading().file(), "choose a stretch without gaps with --from and --to"));
+        });
+        Capture capture = new Capture(table, survey, span);
+        capture.remarkShorter(asked(from, to, whole));
+        return capture.report(file.format());
+    }
+
+    private void remarkShorter(Window asked) {
+        Window got = Window.of(span);
+        if (!got.equals(asked)) {
+            remarks.add("asked " + asked.text() + ", got " + got.text() + ": the record holds no more");
+        }
+    }
+
+    /** What was asked for, an end that was left open taken from the record. */
+    private static Window asked(double from, double to, Span whole) {
+        return Window.of(Double.isFinite(from) ? from : whole.start(), Double.isFinite(to) ? to : whole.end());
+    }
+
+    private CaptureReport report(String form) {
+        survey.reading().remarks().stream().map(Remark::text).forEach(remarks::add);
+        survey.sampling().gaps().remark().ifPresent(remarks::add);
+        MappedTable upright = upright();
+        MeasurementPass pass = new MeasurementPass(survey.sampling().interpolation());
+        List<Supplier<CaptureSection>> sections =
+                Stream.concat(line(upright, pass), light(upright, pass)).toList();
+        pass.over(upright);
+        return new CaptureReport(
+                survey.reading().file(),
+                form,
+                upright.mappings(),
+                remarks,
+                sections.stream().map(Supplier::get).toList());
+    }
+
+    private Stream<Supplier<CaptureSection>> line(MappedTable upright, MeasurementPass pass) {
+        boolean there =
+                upright.has(CaptureQuantity.LINE_VOLTAGE.word()) || upright.has(CaptureQuantity.LINE_CURRENT.word());
+        return there ? Stream.of(new LineCapture(upright, survey, span, pass, remarks)::section) : Stream.of();
+    }
+
+    private Stream<Supplier<CaptureSection>> light(MappedTable upright, MeasurementPass pass) {
+        return Stream.of(CaptureQuantity.LIGHT, CaptureQuantity.STRING_CURRENT)
+                .map(CaptureQuantity::word)
+                .filter(upright::has)
+                .map(word -> new LightCapture(upright, word, survey, span, pass, remarks)::section);
+    }
+
+    /** The table with the current turned round where power would flow back into the line. */
+    private MappedTable upright() {
+        if (!survey.power().present() || survey.power().value() >= 0) {
+            return table;
+        }
+        remarks.add("power flows into the line: input current reversed? The sign of line.current was turned");
+        return table.turned(CaptureQuantity.LINE_CURRENT.word());
+    }
+}

@@ -1,0 +1,20 @@
+package lampproof.instrument;
+
+import java.util.List;
+
+/**
+ * Figures that were taken over one window.
+ *
+ * @param title what they are about
+ * @param window the window in words
+ * @param figures the figures
+ * @param limits what rules say of them
+ */
+public record CaptureSection(String title, String window, List<CaptureFigure> figures, List<CaptureLimit> limits) {
+
+    /** Copies the lists. */
+    public CaptureSection {
+        figures = List.copyOf(figures);
+        limits = List.copyOf(limits);
+    }
+}

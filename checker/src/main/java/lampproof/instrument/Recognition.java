@@ -1,0 +1,89 @@
+package lampproof.instrument;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.waveform.Signal;
+import lampproof.waveform.file.WaveformFile;
+
+/**
+ * Tells which column is which quantity, by name or by unit, and never by guessing: where two columns would do, the user
+ * must say. A unit tells a column only where its name does not tell another place than the line. A column that is alone
+ * and says nothing of itself is light.
+ */
+public final class Recognition {
+
+    private final WaveformFile file;
+    private final List<Signal> signals;
+    private final List<Mapping> found = new ArrayList<>();
+
+    private Recognition(WaveformFile file) {
+        this.file = file;
+        signals = file.signals();
+    }
+
+    /**
+     * The quantities of a file.
+     *
+     * @throws UserFault when it is not clear which column is which
+     */
+    public static List<Mapping> of(WaveformFile file) {
+        Recognition recognition = new Recognition(file);
+        recognition.recognise();
+        if (recognition.found.isEmpty()) {
+            throw recognition.unclear("what the columns show cannot be told");
+        }
+        return List.copyOf(recognition.found);
+    }
+
+    private void recognise() {
+        for (CaptureQuantity quantity : CaptureQuantity.values()) {
+            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), file.call(signal))));
+        }
+        if (found.isEmpty() && signals.size() == 1 && !electric(signals.get(0))) {
+            found.add(Mapping.plain(CaptureQuantity.LIGHT.word(), file.call(signals.get(0))));
+        }
+    }
+
+    private Optional<Signal> recognise(CaptureQuantity quantity) {
+        List<Signal> named = those(quantity::named);
+        named.stream().filter(quantity::contradicts).findFirst().ifPresent(signal -> {
+            throw unclear("the column '" + signal.name() + "' is named like " + quantity.word() + ", but its unit is "
+                    + signal.unit());
+        });
+        List<Signal> candidates = named.isEmpty() ? those(byUnit(quantity)) : named;
+        if (candidates.size() > 1) {
+            throw unclear("which column is " + quantity.word() + " cannot be told");
+        }
+        return candidates.stream().findFirst();
+    }
+
+    /** A unit alone tells line voltage, line current and light; a string current must be named. */
+    private Predicate<Signal> byUnit(CaptureQuantity quantity) {
+        return switch (quantity) {
+            case LINE_VOLTAGE, LINE_CURRENT ->
+                signal -> quantity.measuredIn(signal) && CaptureQuantity.mayBeLine(signal);
+            case LIGHT -> quantity::measuredIn;
+            case STRING_CURRENT -> signal -> false;
+        };
+    }
+
+    /** Whether the unit of a signal is that of a voltage or a current. */
+    private static boolean electric(Signal signal) {
+        return CaptureQuantity.LINE_VOLTAGE.measuredIn(signal) || CaptureQuantity.LINE_CURRENT.measuredIn(signal);
+    }
+
+    private List<Signal> those(Predicate<Signal> wanted) {
+        return signals.stream().filter(wanted).toList();
+    }
+
+    private UserFault unclear(String what) {
+        String names = signals.stream().map(file::call).collect(Collectors.joining(", "));
+        return UserFault.badInput(new Finding(
+                what, "", names, "", "say it, as in --map line.voltage='" + file.call(signals.get(0)) + "'"));
+    }
+}

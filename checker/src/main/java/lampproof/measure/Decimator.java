@@ -1,0 +1,62 @@
+package lampproof.measure;
+
+/**
+ * Leaves every second point of a record out. The first and the last point stay, and so do both sides of a vertical edge.
+ */
+final class Decimator {
+
+    private final ParallelMeasurements measurements;
+    private Points held;
+    private Points taken;
+    private boolean holding;
+
+    Decimator(ParallelMeasurements measurements) {
+        this.measurements = measurements;
+    }
+
+    /** Takes further points. */
+    void take(Points points) {
+        if (taken == null) {
+            taken = new Points(points.channels(), points.times().length + 1, points.interpolation());
+            held = new Points(points.channels(), 1, points.interpolation());
+        }
+        measurements.settle();
+        taken.keepLast();
+        for (int point = 0; point < points.count(); point++) {
+            next(points, point);
+        }
+        measurements.feed(taken);
+    }
+
+    /** Takes the last point too. */
+    void end() {
+        if (holding) {
+            measurements.settle();
+            taken.keepLast();
+            taken.add(held, 0);
+            measurements.feed(taken);
+        }
+    }
+
+    /** Takes a point and the one before it, or leaves that out. */
+    private void next(Points points, int point) {
+        double time = points.times()[point];
+        if (holding) {
+            if (held.times()[0] == lastTaken() || held.times()[0] == time) {
+                taken.add(held, 0);
+            }
+            holding = false;
+            taken.add(points, point);
+        } else if (taken.count() == 0) {
+            taken.add(points, point);
+        } else {
+            held.clear();
+            held.add(points, point);
+            holding = true;
+        }
+    }
+
+    private double lastTaken() {
+        return taken.times()[taken.count() - 1];
+    }
+}

@@ -1,0 +1,179 @@
+package lampproof.simulator;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Goes through the lines of a log once and sorts its messages into failures, remarks and neither. */
+public final class LogReader {
+
+    private static final int MOST_LINES = 1_000_000;
+    private static final int MOST_MESSAGES = 1000;
+    private static final int MOST_DETAILS = 2;
+
+    /** What the decks echo before their second run; the template of their probes says the same. */
+    static final String TRIED_AGAIN = "lampproof: tried again with shorter steps";
+
+    private static final Pattern REMARK = Pattern.compile(
+            "warning|\\bnote:|ignor|unrecognized|unknown|redefin|already exists|compatib|unsupported|not supported",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern STOPPED = Pattern.compile("Timestep too small; time = (\\d+\\.?\\d*(?:e[-+]?\\d+)?),");
+
+    private final List<Heard> failures = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+    private final List<MeasureWindow> measures = new ArrayList<>();
+    private OptionalDouble stoppedAt = OptionalDouble.empty();
+    private long droppedRemarks;
+    private int heard;
+    private boolean triedAgain;
+
+    /** A failure and what it was told by. */
+    private record Heard(FailingLine kind, RunLog.Failure failure) {}
+
+    /** The message that the next line may go on with. */
+    private final List<String> message = new ArrayList<>();
+
+    private Optional<FailingLine> failing = Optional.empty();
+
+    private LogReader() {}
+
+    /**
+     * Judges a log file, whether lampproof or the simulator itself has written it.
+     *
+     * @throws IOException if it cannot be read
+     */
+    public static RunLog read(Path log) throws IOException {
+        try (Lines lines = Lines.of(log)) {
+            return read(lines);
+        }
+    }
+
+    /** Judges the text of a log. */
+    public static RunLog of(String text) {
+        try (Lines lines = Lines.of(text)) {
+            return read(lines);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static RunLog read(Lines lines) throws IOException {
+        LogReader reader = new LogReader();
+        for (Optional<String> line = lines.next(); line.isPresent() && !reader.isTired(); line = lines.next()) {
+            reader.hear(line.get());
+        }
+        return reader.log();
+    }
+
+    private void hear(String line) {
+        heard++;
+        triedAgain |= line.startsWith(TRIED_AGAIN);
+        if (line.isBlank()) {
+            conclude();
+        } else {
+            sort(line, FailingLine.of(line));
+        }
+    }
+
+    /** Whether the log is longer than that of any honest run; it then counts as a failure, not as read. */
+    private boolean isTired() {
+        return heard >= MOST_LINES;
+    }
+
+    private RunLog log() {
+        conclude();
+        if (triedAgain) {
+            forgiveFirstTry();
+        }
+        List<RunLog.Failure> told =
+                new ArrayList<>(failures.stream().map(Heard::failure).toList());
+        if (isTired()) {
+            told.add(new RunLog.Failure("the log has " + MOST_LINES + " lines or more", false));
+        }
+        if (droppedRemarks > 0) {
+            remarks.add("and " + droppedRemarks + " more");
+        }
+        return new RunLog(told, remarks, measures, stoppedAt);
+    }
+
+    /** One collapse of the step is what a deck of ours tries again after; with a second one all stand. */
+    private void forgiveFirstTry() {
+        List<Heard> collapses =
+                failures.stream().filter(each -> each.kind().isCollapse()).toList();
+        if (collapses.size() == 1) {
+            failures.removeAll(collapses);
+            failures.stream()
+                    .filter(each -> each.kind() == FailingLine.ABORTED)
+                    .findFirst()
+                    .ifPresent(failures::remove);
+            stoppedAt = OptionalDouble.empty();
+            remarks.add("the deck ran again with shorter steps: "
+                    + collapses.get(0).failure().reason());
+        }
+    }
+
+    private void sort(String line, Optional<FailingLine> next) {
+        if (next.isPresent() || isRemark(line)) {
+            conclude();
+            message.add(line.strip());
+            failing = next;
+            noteStop(line);
+        } else if (goesOn(line)) {
+            message.add(line.strip());
+        } else {
+            conclude();
+            MeasureWindow.ofLog(line).ifPresent(measures::add);
+        }
+    }
+
+    private static boolean isRemark(String line) {
+        return REMARK.matcher(line).find() && !line.startsWith("Circuit: ");
+    }
+
+    private void noteStop(String line) {
+        Matcher stopped = STOPPED.matcher(line);
+        if (stopped.find()) {
+            stoppedAt = OptionalDouble.of(Double.parseDouble(stopped.group(1)));
+        }
+    }
+
+    /** A failure is explained by the lines below it, a remark only by those that are set in. */
+    private boolean goesOn(String line) {
+        boolean open = !message.isEmpty() && message.size() <= MOST_DETAILS;
+        return open && failing.map(FailingLine::hasDetails).orElse(line.startsWith("  "));
+    }
+
+    private void conclude() {
+        if (!message.isEmpty()) {
+            failing.ifPresentOrElse(this::addFailure, this::addRemark);
+        }
+        message.clear();
+    }
+
+    private void addFailure(FailingLine kind) {
+        if (failures.size() < MOST_MESSAGES) {
+            message.set(0, kind.meaning(message.get(0)));
+            failures.add(new Heard(kind, new RunLog.Failure(sentence(), kind.isCause())));
+        }
+    }
+
+    private void addRemark() {
+        if (remarks.size() < MOST_MESSAGES) {
+            remarks.add(sentence());
+        } else {
+            droppedRemarks++;
+        }
+    }
+
+    private String sentence() {
+        String first = message.get(0).replaceFirst("\\s*:$", "");
+        String details = String.join(", ", message.subList(1, message.size()));
+        return details.isEmpty() ? first : first + ": " + details;
+    }
+}

@@ -1,0 +1,101 @@
+package lampproof.waveform;
+
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.util.regex.Pattern;
+
+/**
+ * The ways in which a table may write its numbers.
+ *
+ * <p>Java's own extras (hexadecimal, a closing {@code f} or {@code d}) are no numbers here: a simulator that writes
+ * {@code 1.f} means femto.
+ */
+public enum NumberNotation {
+    /** {@code 1.5e-3}. */
+    POINT {
+        @Override
+        double plain(String text) {
+            return NumberNotation.simple(text);
+        }
+    },
+    /** {@code 1,5E-03} and {@code 1.234,5}. */
+    COMMA {
+        @Override
+        double plain(String text) {
+            boolean grouped = GROUPED.matcher(text).matches();
+            if (!grouped && text.indexOf('.') >= 0) {
+                return Double.NaN;
+            }
+            return NumberNotation.simple(text.replace(".", "").replace(',', '.'));
+        }
+    },
+    /** {@code 15}, where a mark would leave its meaning open. */
+    WHOLE {
+        @Override
+        double plain(String text) {
+            return text.indexOf('.') >= 0 ? Double.NaN : NumberNotation.simple(text);
+        }
+    },
+    /** {@code 1,234.5}. */
+    GROUPED_POINT {
+        @Override
+        double plain(String text) {
+            boolean grouped = GROUPED_BY_COMMA.matcher(text).matches();
+            return !grouped && text.indexOf(',') >= 0 ? Double.NaN : NumberNotation.simple(text.replace(",", ""));
+        }
+    },
+    /** {@code 1.5u} and {@code 50.n}, letters as SPICE reads them. */
+    SUFFIXED {
+        @Override
+        double plain(String text) {
+            int end = text.length();
+            while (end > 0 && Character.isLetter(text.charAt(end - 1))) {
+                end--;
+            }
+            String exponent = exponent(text.substring(end));
+            return exponent.isEmpty() && end < text.length()
+                    ? Double.NaN
+                    : NumberNotation.simple(text.substring(0, end) + exponent);
+        }
+    };
+
+    private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d*)?");
+    private static final Pattern GROUPED_BY_COMMA = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
+    private static final Pattern SIMPLE =
+            Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eEdD][+-]?\\d+)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOT_FINITE =
+            Pattern.compile("[+-]?(nan(\\(.*\\))?|inf(inity)?|1\\.#\\w+)", Pattern.CASE_INSENSITIVE);
+
+    abstract double plain(String text);
+
+    /** The number; not a number when the text is none. */
+    public double value(String text) {
+        return plain(text.strip());
+    }
+
+    /** Whether the text stands for infinity or for not a number. */
+    public static boolean notFinite(String text) {
+        return NOT_FINITE.matcher(text.strip()).matches();
+    }
+
+    private static double simple(String text) {
+        if (!SIMPLE.matcher(text).matches()) {
+            return Double.NaN;
+        }
+        return JavaDoubleParser.parseDouble(text.replace('d', 'e').replace('D', 'e'));
+    }
+
+    private static String exponent(String suffix) {
+        return switch (suffix.toLowerCase(java.util.Locale.ROOT)) {
+            case "f" -> "e-15";
+            case "p" -> "e-12";
+            case "n" -> "e-9";
+            case "u" -> "e-6";
+            case "m" -> "e-3";
+            case "k" -> "e3";
+            case "meg" -> "e6";
+            case "g" -> "e9";
+            case "t" -> "e12";
+            default -> "";
+        };
+    }
+}

@@ -1,0 +1,60 @@
+package lampproof.waveform;
+
+import java.util.List;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+
+/**
+ * What one pass over a waveform file found.
+ *
+ * @param file name of the file
+ * @param rows number of rows handed on
+ * @param span stretch of time of these rows
+ * @param remarks what was noticed
+ */
+public record ReadResult(String file, long rows, Span span, List<Remark> remarks) {
+
+    /** Copies the remarks. */
+    public ReadResult {
+        remarks = List.copyOf(remarks);
+    }
+
+    /** Whether figures of this reading may be judged. */
+    public boolean sound() {
+        return remarks.stream().noneMatch(Remark::spoils);
+    }
+
+    /**
+     * Returns this reading when its figures may be judged.
+     *
+     * @throws UserFault no verdict, with the first remark that spoils
+     */
+    public ReadResult requireSound() {
+        remarks.stream().filter(Remark::spoils).findFirst().ifPresent(remark -> {
+            throw UserFault.noVerdict(Finding.of(remark.text(), "", ""));
+        });
+        return this;
+    }
+
+    /**
+     * Returns this reading when it reaches a stop time.
+     *
+     * @param stop stop time that was asked of the simulator [s]
+     * @param reason what the simulator said about it; empty when nothing is known
+     * @throws UserFault no verdict, when the record ends before the stop time
+     */
+    public ReadResult requireReached(double stop, String reason) {
+        double reached = span.end();
+        if (reached < stop * (1 - 1e-9)) {
+            throw UserFault.noVerdict(Finding.of(stopped(reached, stop, reason), file, ""));
+        }
+        return this;
+    }
+
+    private static String stopped(double reached, double stop, String reason) {
+        String share = Engineering.fixed(100 * reached / stop, 1);
+        String text = "incomplete, stopped at " + Engineering.rounded(reached, "s") + " of "
+                + Engineering.rounded(stop, "s") + " (" + share + " %)";
+        return reason.isEmpty() ? text : text + ", " + reason;
+    }
+}

@@ -1,0 +1,53 @@
+package lampproof.waveform.file;
+
+import java.io.IOException;
+import java.util.List;
+import lampproof.waveform.BlockSink;
+import lampproof.waveform.ReadResult;
+import lampproof.waveform.Signal;
+
+/** Remembers the rows of a first pass for further passes over the same signals. */
+final class RowCache {
+
+    private List<Integer> columns = List.of();
+    private RowStore store;
+    private ReadResult reading;
+
+    /** Whether a pass over some signals can be had without the file. */
+    boolean holds(List<Signal> chosen) {
+        return reading != null && columns.equals(columns(chosen));
+    }
+
+    /** Makes the pass once more. */
+    ReadResult again(BlockSink sink) throws IOException {
+        store.replay(sink);
+        return reading;
+    }
+
+    /**
+     * A sink that also remembers what it hands on to another.
+     *
+     * @param most bytes that there may be
+     */
+    BlockSink remembering(List<Signal> chosen, long most, BlockSink sink) {
+        reading = null;
+        columns = columns(chosen);
+        store = store == null ? RowStore.open(chosen, most).orElse(null) : null;
+        RowStore rows = store;
+        return rows == null
+                ? sink
+                : block -> {
+                    rows.block(block);
+                    sink.block(block);
+                };
+    }
+
+    /** Ends the pass that was remembered. */
+    void ended(ReadResult result) {
+        reading = store != null && store.complete() ? result : null;
+    }
+
+    private static List<Integer> columns(List<Signal> signals) {
+        return signals.stream().map(Signal::column).toList();
+    }
+}

@@ -1,0 +1,176 @@
+package lampproof.waveform.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.waveform.BlockSink;
+import lampproof.waveform.CheckedRows;
+import lampproof.waveform.DecodedFile;
+import lampproof.waveform.FileFaults;
+import lampproof.waveform.FileFormat;
+import lampproof.waveform.Progress;
+import lampproof.waveform.ReadOptions;
+import lampproof.waveform.ReadResult;
+import lampproof.waveform.Signal;
+import lampproof.waveform.Span;
+import lampproof.waveform.Waveforms;
+import lampproof.waveform.raw.RawFormat;
+import lampproof.waveform.table.TableFormat;
+
+/**
+ * A file of waveforms, recognised by its content.
+ *
+ * <p>Every fault of the file is a {@link UserFault} without verdict that names the line.
+ */
+public final class WaveformFile implements Waveforms {
+
+    private final DecodedFile content;
+    private final FileFaults faults;
+    private final ReadOptions options;
+    private final FileFormat format;
+    private final RowCache passes = new RowCache();
+
+    private WaveformFile(DecodedFile content, ReadOptions options) throws IOException {
+        this.content = content;
+        this.options = options;
+        faults = new FileFaults(content.name());
+        format = format(content, options, faults);
+    }
+
+    /** Recognises the format by the content. */
+    private static FileFormat format(DecodedFile content, ReadOptions options, FileFaults faults) throws IOException {
+        return RawFormat.begins(content) ? RawFormat.of(content, options, faults) : TableFormat.of(content, options);
+    }
+
+    /** Opens a file of which nothing is known but its content. */
+    public static WaveformFile open(Path path) {
+        return open(path, ReadOptions.NONE, Progress.NONE);
+    }
+
+    /** Opens a file about which the user knows more. */
+    public static WaveformFile open(Path path, ReadOptions options) {
+        return open(path, options, Progress.NONE);
+    }
+
+    /**
+     * Opens a file.
+     *
+     * @param progress hears of each pass over it
+     * @throws UserFault when the file cannot be read, is of no known form, or holds no transient record
+     */
+    public static WaveformFile open(Path path, ReadOptions options, Progress progress) {
+        FileFaults faults = new FileFaults(String.valueOf(path.getFileName()));
+        if (!Files.isRegularFile(path)) {
+            throw faults.whole(Files.exists(path) ? "is a directory or a device, not a file" : "no such file", "");
+        }
+        try {
+            return new WaveformFile(DecodedFile.of(path, progress), options);
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+
+    /** What was recognised, in words. */
+    public String format() {
+        return (content.packed() ? "gzip of " : "")
+                + format.words()
+                + content.wide().map(c -> ", in " + c).orElse("");
+    }
+
+    /** The signals, in the order of the file; the time column is none of them. */
+    public List<Signal> signals() {
+        return format.signals();
+    }
+
+    /** What finds a signal of this file alone: its name, or its column where the name finds others too. */
+    public String call(Signal signal) {
+        return new SignalNames(format.signals()).call(signal);
+    }
+
+    /**
+     * The signal of a name; letter case and blanks do not count.
+     *
+     * @throws UserFault no verdict, when there is no such signal or more than one
+     */
+    public Signal signal(String name) {
+        SignalNames names = new SignalNames(format.signals());
+        List<Signal> found = names.find(name);
+        if (found.size() > 1) {
+            String places = found.stream().map(SignalNames::place).collect(Collectors.joining(" and "));
+            throw faults.whole(
+                    "the signal '" + name + "' stands in it " + found.size() + " times, in " + places,
+                    "write it once, or give its column as its name");
+        }
+        if (found.isEmpty()) {
+            throw UserFault.noVerdict(new Finding("no such signal", content.name(), name, names.listed(), ""));
+        }
+        return found.get(0);
+    }
+
+    /**
+     * Returns this file when it is not older than another one.
+     *
+     * @param deck the deck whose run should have written it
+     * @throws UserFault no verdict, when it was written before
+     */
+    public WaveformFile requireNewerThan(Path deck) {
+        try {
+            FileTime written = Files.getLastModifiedTime(content.path());
+            if (written.compareTo(Files.getLastModifiedTime(deck)) < 0) {
+                throw faults.whole(
+                        "is older than " + deck.getFileName() + ": left from an earlier run", "run it again");
+            }
+            return this;
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+
+    /** The stretch of time covered; told by the ends of a large plain table, else by a pass over the time column. */
+    @Override
+    public Span span() {
+        try {
+            Optional<Span> told = options.run() == 0 ? format.spanFromEnds(content) : Optional.empty();
+            return told.orElseGet(() -> stream(List.of(), block -> {}).span());
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+
+    @Override
+    public ReadResult rows(List<String> names, BlockSink sink) {
+        return stream(names.stream().map(this::signal).toList(), sink);
+    }
+
+    /**
+     * Streams the rows of some signals; memory does not grow with the file.
+     *
+     * @param chosen signals of this file, in the order wanted
+     * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
+     */
+    public ReadResult stream(List<Signal> chosen, BlockSink sink) {
+        try {
+            if (passes.holds(chosen)) {
+                return passes.again(sink);
+            }
+            boolean worthKeeping = format.slow() && !content.whole() && !chosen.isEmpty();
+            BlockSink taking = worthKeeping ? passes.remembering(chosen, Files.size(content.path()), sink) : sink;
+            CheckedRows rows = new CheckedRows(faults, format.place(), chosen, format.clock(), options.run(), taking);
+            format.remarks().forEach(rows::remark);
+            format.read(content, chosen, rows);
+            ReadResult reading = rows.finish();
+            if (worthKeeping) {
+                passes.ended(reading);
+            }
+            return reading;
+        } catch (IOException e) {
+            throw faults.unreadable(e);
+        }
+    }
+}

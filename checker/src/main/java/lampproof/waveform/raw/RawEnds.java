@@ -1,0 +1,58 @@
+package lampproof.waveform.raw;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.Files;
+import java.util.Optional;
+import lampproof.waveform.DecodedFile;
+import lampproof.waveform.Span;
+
+/** Finds the stretch of time of a binary raw file of one plot by its first and last rows alone. */
+final class RawEnds {
+
+    private final DecodedFile content;
+    private final RawHead head;
+    private final RawWidth width;
+    private final long firstRow;
+
+    /**
+     * Looks at the rows behind a head.
+     *
+     * @param headEnd place of the first value in the content
+     */
+    RawEnds(DecodedFile content, RawHead head, RawWidth width, long headEnd) {
+        this.content = content;
+        this.head = head;
+        this.width = width;
+        firstRow = headEnd + content.mark();
+    }
+
+    /** The stretch of time; empty when anything about the file is unusual, so that all of it must be read. */
+    Optional<Span> span() throws IOException {
+        if (content.packed() || !head.binary() || head.points().isEmpty() || width.scale() != Double.BYTES) {
+            return Optional.empty();
+        }
+        long points = head.points().getAsLong();
+        if (points < 2 || Files.size(content.path()) != firstRow + points * width.row(head)) {
+            return Optional.empty();
+        }
+        try (SeekableByteChannel channel = Files.newByteChannel(content.path())) {
+            Span span = new Span(time(channel, firstRow), time(channel, firstRow + (points - 1) * width.row(head)));
+            return span.start() >= 0 && span.length() > RawColumns.SHORTEST_TIME && span.end() < RawColumns.LONGEST_TIME
+                    ? Optional.of(span)
+                    : Optional.empty();
+        }
+    }
+
+    private double time(SeekableByteChannel channel, long place) throws IOException {
+        ByteBuffer bytes = ByteBuffer.allocate(Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
+        channel.position(place);
+        while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
+            // A channel may give less than asked for.
+        }
+        double time = bytes.getDouble(0);
+        return width.signMarks() ? Math.abs(time) : time;
+    }
+}

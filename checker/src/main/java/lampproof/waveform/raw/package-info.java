@@ -1,0 +1,2 @@
+/** Raw files of SPICE simulators. */
+package lampproof.waveform.raw;

@@ -1,0 +1,132 @@
+package lampproof.waveform.table;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A unit as a table writes it: {@code mA}, {@code kV}, {@code milliamps}, {@code mA rms}.
+ *
+ * <p>Letter case counts where it alone tells two units apart. Instruments that write capitals throughout write
+ * {@code MA} and {@code MS}; no lamp has megaamperes, so these are milli. {@code M} is mega for frequency and
+ * resistance.
+ *
+ * @param text the unit as written; empty when there is none
+ * @param base symbol of the unit without its prefix; empty when it is not known
+ * @param factor what turns a number in this unit into the base unit; 1 when it is not known
+ */
+record Unit(String text, String base, double factor) {
+
+    /** No unit is written. */
+    static final Unit NONE = new Unit("", "", 1);
+
+    private static final String SECOND = "s";
+    private static final double MEGA = 1e6;
+
+    private static final Map<String, Double> PREFIXES = Map.ofEntries(
+            Map.entry("", 1.0),
+            Map.entry("p", 1e-12),
+            Map.entry("pico", 1e-12),
+            Map.entry("n", 1e-9),
+            Map.entry("nano", 1e-9),
+            Map.entry("u", 1e-6),
+            Map.entry("µ", 1e-6),
+            Map.entry("μ", 1e-6),
+            Map.entry("micro", 1e-6),
+            Map.entry("m", 1e-3),
+            Map.entry("milli", 1e-3),
+            Map.entry("k", 1e3),
+            Map.entry("kilo", 1e3),
+            Map.entry("mega", MEGA));
+
+    private static final Map<String, String> BASES = Map.ofEntries(
+            Map.entry("s", SECOND),
+            Map.entry("sec", SECOND),
+            Map.entry("secs", SECOND),
+            Map.entry("second", SECOND),
+            Map.entry("seconds", SECOND),
+            Map.entry("v", "V"),
+            Map.entry("volt", "V"),
+            Map.entry("volts", "V"),
+            Map.entry("a", "A"),
+            Map.entry("amp", "A"),
+            Map.entry("amps", "A"),
+            Map.entry("ampere", "A"),
+            Map.entry("amperes", "A"),
+            Map.entry("w", "W"),
+            Map.entry("watt", "W"),
+            Map.entry("watts", "W"),
+            Map.entry("hz", "Hz"),
+            Map.entry("hertz", "Hz"),
+            Map.entry("ohm", "Ohm"),
+            Map.entry("ohms", "Ohm"),
+            Map.entry("ω", "Ω"),
+            Map.entry("lx", "lx"),
+            Map.entry("lux", "lx"),
+            Map.entry("lm", "lm"),
+            Map.entry("j", "J"),
+            Map.entry("c", "C"));
+
+    private static final Pattern WRITTEN = Pattern.compile(
+            "(pico|nano|micro|milli|kilo|mega|[pnuµμmk]?)(" + String.join("|", BASES.keySet())
+                    + ")\\.?(?:\\s*rms|\\s+(?:pk|peak|pp|p-p|ac|dc|avg|mean))?",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    private static final Pattern SYMBOL = Pattern.compile("[pnuµμmk]?(s|sec|V|A|W|Hz|Ohm|Ω|lx|lm|J|C)|MΩ");
+
+    /** Units of one letter that are read in either case, and the prefixes with which they are. */
+    private static final Set<String> EITHER_CASE = Set.of("s", "V", "A", "W");
+
+    private static final Set<String> RESISTANCE = Set.of("Ohm", "Ω");
+
+    private static final String PREFIXES_IN_EITHER_CASE = "uµμmk";
+
+    /** Reads a unit. */
+    static Unit of(String text) {
+        Matcher written = WRITTEN.matcher(text);
+        if (!written.matches()) {
+            return unknown(text);
+        }
+        String prefix = written.group(1);
+        String base = BASES.get(written.group(2).toLowerCase(Locale.ROOT));
+        boolean clear = written.group(2).length() > 1
+                || SYMBOL.matcher(prefix + written.group(2)).matches()
+                || eitherCase(prefix, base);
+        return clear ? new Unit(text, base, factor(prefix, base)) : unknown(text);
+    }
+
+    boolean known() {
+        return !base.isEmpty();
+    }
+
+    /** Whether something is written of which nobody knows what it means. */
+    boolean unclear() {
+        return !known() && !text.isEmpty();
+    }
+
+    boolean ofTime() {
+        return base.equals(SECOND);
+    }
+
+    /** Whether it is written as a symbol, letter case included, as in {@code mA}. */
+    boolean symbol() {
+        return SYMBOL.matcher(text).matches();
+    }
+
+    private static Unit unknown(String text) {
+        return new Unit(text, "", 1);
+    }
+
+    private static boolean eitherCase(String prefix, String base) {
+        return EITHER_CASE.contains(base)
+                && (PREFIXES_IN_EITHER_CASE.contains(prefix.toLowerCase(Locale.ROOT))
+                        || (prefix.equalsIgnoreCase("n") && base.equals(SECOND)));
+    }
+
+    private static double factor(String prefix, String base) {
+        boolean mega =
+                base.equals("Hz") ? prefix.equalsIgnoreCase("m") : prefix.equals("M") && RESISTANCE.contains(base);
+        return mega ? MEGA : PREFIXES.get(prefix.toLowerCase(Locale.ROOT));
+    }
+}

@@ -1,0 +1,2 @@
+/** Text tables of simulators, oscilloscopes and spreadsheets. */
+package lampproof.waveform.table;
