@@ -27,7 +27,8 @@ import lampproof.design.Topology;
 import lampproof.measure.Measured;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.
@@ -133,7 +134,7 @@ final class Trust {
 
     /** A share in per cent, without a sign before zero. */
     static String percent(double share) {
-        return Engineering.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
+        return PlainNumber.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
     }
 
     /** Mean power into every part but output and string, lossy or storing. */

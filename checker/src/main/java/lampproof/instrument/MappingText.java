@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import lampproof.fault.Finding;
 import lampproof.fault.Nearest;
 import lampproof.fault.UserFault;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * Mappings as they are written: {@code line.voltage=CH1*200,line.current='CH 2'*-0.1+0.02@2us}.
@@ -108,8 +108,8 @@ public final class MappingText {
                 ? Optional.of(new Finding(
                         "this delay is too long",
                         OPTION,
-                        Engineering.exact(mapping.delay(), "s"),
-                        "up to " + Engineering.exact(LONGEST_DELAY, "s"),
+                        Engineering.precise(mapping.delay(), "s"),
+                        "up to " + Engineering.precise(LONGEST_DELAY, "s"),
                         ""))
                 : Optional.empty();
     }

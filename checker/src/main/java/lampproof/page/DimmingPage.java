@@ -140,7 +140,7 @@ public final class DimmingPage {
     }
 
     private static String text(OptionalDouble value, String unit) {
-        return value.isPresent() ? NumberText.about(value.getAsDouble(), unit).text(value.getAsDouble()) : "";
+        return value.isPresent() ? ColumnText.about(value.getAsDouble(), unit).text(value.getAsDouble()) : "";
     }
 
     private List<Map<String, Object>> settings() {

@@ -90,7 +90,7 @@ final class LossSplit {
 
     /** The split; without bars where the total is not known. */
     Map<String, Object> model() {
-        NumberText text = NumberText.about(most, "W");
+        ColumnText text = ColumnText.about(most, "W");
         return Map.of(
                 "id", id,
                 "columns", List.copyOf(ways.keySet()),
@@ -121,7 +121,7 @@ final class LossSplit {
         return LossBar.segments(parts.stream().map(part -> part.drawn(way)).toList(), most);
     }
 
-    private Map<String, Object> row(Part part, NumberText text) {
+    private Map<String, Object> row(Part part, ColumnText text) {
         return Map.of(
                 "letter", LossBar.letter(parts.indexOf(part)),
                 "name", part.name(),

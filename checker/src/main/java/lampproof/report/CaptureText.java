@@ -9,6 +9,7 @@ import lampproof.instrument.CaptureReport;
 import lampproof.instrument.CaptureSection;
 import lampproof.instrument.Mapping;
 import lampproof.measure.Measured;
+import lampproof.unit.ValueStyle;
 
 /** The figures of a capture for a reader: first what was recognised, then each section with its window and limits. */
 public final class CaptureText {
@@ -58,7 +59,7 @@ public final class CaptureText {
 
     private static List<String> cells(CaptureFigure figure) {
         Measured value = figure.value();
-        String number = value.present() ? Quantity.text(value.value(), figure.unit()) : "none";
+        String number = value.present() ? ValueStyle.FIGURES.text(value.value(), figure.unit()) : "none";
         return List.of(figure.name(), number, Printable.of(value.note()));
     }
 

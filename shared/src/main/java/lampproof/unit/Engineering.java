@@ -1,7 +1,5 @@
 package lampproof.unit;
 
-import java.util.Set;
-
 /**
  * Values in engineering notation: at most three digits before the point, with an SI prefix where the unit takes one.
  *
@@ -11,7 +9,6 @@ import java.util.Set;
  */
 public record Engineering(int least, int most, boolean ascii) {
 
-    private static final Set<String> WITHOUT_PREFIX = Set.of("", "1", "%", "deg", "degC", "K", "dB", "dBuV");
     private static final Engineering MESSAGE = digits(3);
     private static final Engineering PRECISE = upTo(12);
 
@@ -51,16 +48,9 @@ public record Engineering(int least, int most, boolean ascii) {
             return new Scale(Prefix.NONE, unit, 0, ascii);
         }
         Decimal digits = Decimal.of(value).rounded(most);
-        Prefix prefix = prefix(digits.magnitude(), unit);
+        Prefix prefix = Prefix.ofMagnitude(digits.magnitude(), unit);
         int filled = least - 1 - (digits.magnitude() - prefix.exponent());
         int decimals = Math.max(filled, digits.mantissa(prefix.exponent()).scale());
         return new Scale(prefix, unit, Math.max(0, decimals), ascii);
-    }
-
-    /** Long times are counted in seconds, not in kiloseconds. */
-    private static Prefix prefix(int magnitude, String unit) {
-        Prefix prefix = Prefix.ofMagnitude(magnitude);
-        boolean none = WITHOUT_PREFIX.contains(unit) || (unit.equals("s") && prefix.exponent() > 0);
-        return none ? Prefix.NONE : prefix;
     }
 }

@@ -1,5 +1,7 @@
 package lampproof.unit;
 
+import java.util.Set;
+
 /** An SI prefix (BIPM, The International System of Units, 9th edition, 2019, table 7); only those that a lamp needs. */
 public enum Prefix {
     FEMTO("f", -15),
@@ -13,6 +15,9 @@ public enum Prefix {
     GIGA("G", 9),
     TERA("T", 12);
 
+    /** Long times are counted in seconds too, not in kiloseconds. */
+    private static final Set<String> WITHOUT_PREFIX = Set.of("", "1", "%", "deg", "degC", "K", "dB", "dBuV");
+
     private final String symbol;
     private final int exponent;
     private final double factor;
@@ -23,15 +28,18 @@ public enum Prefix {
         this.factor = Double.parseDouble("1e" + exponent);
     }
 
-    /** The prefix that leaves one to three digits before the point; none for zero and what is not finite. */
-    public static Prefix of(double value) {
+    /** The prefix that leaves one to three digits of a value [the unit] before the point; none for zero and what is not finite. */
+    public static Prefix of(double value, String unit) {
         return value == 0 || !Double.isFinite(value)
                 ? NONE
-                : ofMagnitude(Decimal.of(value).rounded(9).magnitude());
+                : ofMagnitude(Decimal.of(value).rounded(9).magnitude(), unit);
     }
 
     /** The prefix for a number whose first digit has this power of ten. Nothing in a lamp is as small as a femto unit. */
-    static Prefix ofMagnitude(int magnitude) {
+    static Prefix ofMagnitude(int magnitude, String unit) {
+        if (WITHOUT_PREFIX.contains(unit) || (unit.equals("s") && magnitude > 0)) {
+            return NONE;
+        }
         Prefix largest = PICO;
         for (Prefix prefix : values()) {
             if (prefix.exponent > PICO.exponent && prefix.exponent <= magnitude) {

@@ -10,6 +10,11 @@ package lampproof.unit;
  */
 public record Scale(Prefix prefix, String unit, int decimals, boolean ascii) {
 
+    /** The same with another count of decimals. */
+    public Scale withDecimals(int count) {
+        return new Scale(prefix, unit, count, ascii);
+    }
+
     /** The unit with its prefix; empty for a plain number. */
     public String scaledUnit() {
         return unit.equals("1") ? "" : (ascii ? prefix.symbol() : prefix.sign()) + unit;

@@ -19,12 +19,18 @@ class PrefixTest {
         "3e15, TERA",
     })
     void aPrefixLeavesOneToThreeDigits(double value, Prefix prefix) {
-        assertThat(Prefix.of(value)).isEqualTo(prefix);
+        assertThat(Prefix.of(value, "V")).isEqualTo(prefix);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.0005, %", "1234, degC", "1e-6, 1", "7200, s"})
+    void someUnitsTakeNone(double value, String unit) {
+        assertThat(Prefix.of(value, unit)).isEqualTo(Prefix.NONE);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, Double.NaN, Double.NEGATIVE_INFINITY})
     void zeroAndWhatIsNotFiniteHaveNone(double value) {
-        assertThat(Prefix.of(value)).isEqualTo(Prefix.NONE);
+        assertThat(Prefix.of(value, "V")).isEqualTo(Prefix.NONE);
     }
 }

@@ -1,7 +1,7 @@
 package lampproof.waveform.table;
 
 import java.util.Locale;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * How large a table will be that a simulator is about to write.
