@@ -14,7 +14,7 @@ import lampproof.compare.RunVerdict;
 import lampproof.deck.RunFolder;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.file.WholeFile;
+import lampproof.file.AtomicFile;
 import lampproof.page.ComparisonPage;
 import lampproof.report.CandidateTable;
 
@@ -67,7 +67,7 @@ record ChoiceFolder(Path path) {
 
     /** Writes table and page; verdicts stand in the order of the finalists, or there are none. */
     void write(Comparison comparison, List<RunVerdict> verdicts) {
-        WholeFile.write(table(), CandidateTable.text(comparison));
-        WholeFile.write(report(), ComparisonPage.html(comparison, verdicts, BuildVersion.text()));
+        AtomicFile.write(table(), CandidateTable.text(comparison));
+        AtomicFile.write(report(), ComparisonPage.html(comparison, verdicts, BuildVersion.text()));
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import lampproof.choice.Candidate;
 import lampproof.choice.Comparison;
-import lampproof.choice.Field;
+import lampproof.choice.DesignSpace;
 import lampproof.choice.Lamp;
 import lampproof.choice.NearestChange;
 import lampproof.choice.PartTable;
@@ -109,14 +109,14 @@ final class CompareCommand extends LampproofCommand {
         Weights counted = weights == null ? Weights.EQUAL : Weights.read(weights);
         PartTable table =
                 parts == null ? PartTable.shipped() : PartTable.shipped().with(parts);
-        Field field = Field.of(lamp, ranges, table);
-        return Comparison.of(field, counted).orElseThrow(() -> nothingWorks(field, ranges, table));
+        DesignSpace space = DesignSpace.of(lamp, ranges, table);
+        return Comparison.of(space, counted).orElseThrow(() -> nothingWorks(space, ranges, table));
     }
 
-    private static UserFault nothingWorks(Field field, List<StringRange> ranges, PartTable table) {
+    private static UserFault nothingWorks(DesignSpace space, List<StringRange> ranges, PartTable table) {
         List<Finding> findings = new ArrayList<>();
-        field.reasons().forEach((reason, count) -> findings.add(Finding.of(reason, count + " arrangements", "")));
-        List<NearestChange> changes = NearestChange.of(field.lamp(), ranges, table);
+        space.reasons().forEach((reason, count) -> findings.add(Finding.of(reason, count + " arrangements", "")));
+        List<NearestChange> changes = NearestChange.of(space.lamp(), ranges, table);
         findings.add(
                 changes.isEmpty()
                         ? Finding.of(

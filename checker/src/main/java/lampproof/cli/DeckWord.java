@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 
@@ -29,8 +29,9 @@ final class DeckWord implements Iterable<String> {
         if (ALL.contains(word)) {
             return DeckKind.of(word);
         }
-        String next =
-                Nearest.to(word, ALL).map(near -> "did you mean " + near + "?").orElse("");
+        String next = NearestName.to(word, ALL)
+                .map(near -> "did you mean " + near + "?")
+                .orElse("");
         throw UserFault.badInput(new Finding("there is no such deck", option, word, String.join(", ", ALL), next));
     }
 }

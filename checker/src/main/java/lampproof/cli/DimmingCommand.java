@@ -16,7 +16,7 @@ import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingSweep;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.file.WholeFile;
+import lampproof.file.AtomicFile;
 import lampproof.page.DimmingPage;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
@@ -133,10 +133,10 @@ final class DimmingCommand extends LampproofCommand {
 
     private void write(Path folder, Spec lamp, DimmingCurve curve, List<SettingVerdict> simulated) {
         createFolder(folder);
-        WholeFile.write(folder.resolve(TABLE), DimmingTable.text(curve, simulated));
-        WholeFile.write(folder.resolve(FIGURES), DimmingTable.figures(curve));
+        AtomicFile.write(folder.resolve(TABLE), DimmingTable.text(curve, simulated));
+        AtomicFile.write(folder.resolve(FIGURES), DimmingTable.figures(curve));
         Path page = folder.resolve("dimming.html");
-        WholeFile.write(page, DimmingPage.html(curve, Sizing.of(lamp), simulated, RunProvenance.now("")));
+        AtomicFile.write(page, DimmingPage.html(curve, Sizing.of(lamp), simulated, RunProvenance.now("")));
         out().println();
         out().println("Open next: " + page);
     }

@@ -18,7 +18,7 @@ import lampproof.design.Design;
 import lampproof.design.Driver;
 import lampproof.design.Sizing;
 import lampproof.fault.UserFault;
-import lampproof.file.WholeFile;
+import lampproof.file.AtomicFile;
 import lampproof.instrument.MappedTable;
 import lampproof.instrument.Mapping;
 import lampproof.lint.netlist.Netlist;
@@ -116,10 +116,10 @@ final class RunCheck {
                 .map(kind -> deck(kind, predictions, design.driver()))
                 .toList();
         RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
-        WholeFile.write(run.verdict(), VerdictTable.text(verdict));
-        WholeFile.write(run.junit(), JunitReport.text(verdict));
+        AtomicFile.write(run.verdict(), VerdictTable.text(verdict));
+        AtomicFile.write(run.junit(), JunitReport.text(verdict));
         RunRecord record = RunRecord.of(verdict, design, drawn, RunProvenance.of(run, outcomes));
-        WholeFile.write(run.report(), ReportPage.html(record));
+        AtomicFile.write(run.report(), ReportPage.html(record));
         return new Result(verdict, record.rules());
     }
 

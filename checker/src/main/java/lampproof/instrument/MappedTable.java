@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.waveform.BlockSink;
 import lampproof.waveform.ReadResult;
@@ -118,7 +118,7 @@ public final class MappedTable implements Waveforms {
 
     private static Finding missing(WaveformFile file, Mapping mapping) {
         List<String> names = file.signals().stream().map(file::call).toList();
-        String next = Nearest.to(mapping.column(), names)
+        String next = NearestName.to(mapping.column(), names)
                 .map(near -> "did you mean '" + near + "'?")
                 .orElse("");
         return new Finding(

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.unit.Engineering;
 
@@ -86,7 +86,7 @@ public final class MappingText {
     private static Optional<Finding> fault(Mapping mapping, Collection<String> known, List<Mapping> before) {
         String quantity = mapping.quantity();
         if (!known.contains(quantity)) {
-            String next = Nearest.to(quantity, known)
+            String next = NearestName.to(quantity, known)
                     .map(near -> "did you mean " + near + "?")
                     .orElse("");
             return Optional.of(

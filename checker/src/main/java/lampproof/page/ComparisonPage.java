@@ -8,17 +8,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lampproof.choice.Candidate;
+import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
 import lampproof.choice.Criterion;
 import lampproof.choice.Difference;
 import lampproof.choice.Differences;
-import lampproof.choice.Reweighing;
-import lampproof.choice.Trait;
+import lampproof.choice.WeightVariation;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
 import lampproof.rule.RuleVerdict;
 
-/** The page of a comparison: the recommendation, both drivers side by side, why they differ, the field, what moves them. */
+/** The page of a comparison: the recommendation, both drivers side by side, why they differ, the design space, what moves them. */
 public final class ComparisonPage {
 
     private final Comparison comparison;
@@ -51,7 +51,7 @@ public final class ComparisonPage {
         model.put("broken", broken());
         model.put(
                 "reweighed",
-                Reweighing.of(comparison).stream()
+                WeightVariation.of(comparison).stream()
                         .map(ComparisonPage::reweighed)
                         .toList());
         model.put(
@@ -63,10 +63,10 @@ public final class ComparisonPage {
         model.put("plots", FinalistPlots.of(finalists));
         model.put("field", field());
         model.put("criteria", criteria());
-        model.put("counts", comparison.field().counts());
+        model.put("counts", comparison.space().counts());
         model.put("tornados", finalists.stream().map(Tornado::of).toList());
         model.put("reasons", reasons());
-        model.put("setAside", comparison.field().lamp().setAside());
+        model.put("setAside", comparison.space().lamp().setAside());
         return model;
     }
 
@@ -77,12 +77,12 @@ public final class ComparisonPage {
                 fact(
                         "String power",
                         String.format(
-                                Locale.ROOT, "%.3g W", comparison.field().lamp().power())),
+                                Locale.ROOT, "%.3g W", comparison.space().lamp().power())),
                 fact("Dimmer", PartRows.value(design, "dimmer.edge")),
                 fact("Air around the lamp", PartRows.value(design, "ambient.temperature")),
                 fact(
                         "Arrangements that work",
-                        String.valueOf(comparison.field().candidates().size())),
+                        String.valueOf(comparison.space().candidates().size())),
                 fact("Program", program));
     }
 
@@ -104,23 +104,25 @@ public final class ComparisonPage {
                 "sentence", VerdictSentence.of(verdict));
     }
 
-    /** Every trait, in groups. */
+    /** Every characteristic, in groups. */
     private List<Map<String, Object>> groups() {
         Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
-        for (Trait trait : Trait.of(comparison.field().lamp())) {
-            groups.computeIfAbsent(trait.group(), group -> new ArrayList<>()).add(row(trait));
+        for (Characteristic characteristic :
+                Characteristic.of(comparison.space().lamp())) {
+            groups.computeIfAbsent(characteristic.group(), group -> new ArrayList<>())
+                    .add(row(characteristic));
         }
         return groups.entrySet().stream()
                 .map(group -> Map.<String, Object>of("name", group.getKey(), "rows", group.getValue()))
                 .toList();
     }
 
-    private Map<String, Object> row(Trait trait) {
+    private Map<String, Object> row(Characteristic characteristic) {
         return Map.of(
-                "name", trait.name(),
+                "name", characteristic.name(),
                 "cells",
                         finalists.stream()
-                                .map(trait::text)
+                                .map(characteristic::text)
                                 .map(ComparisonPage::signed)
                                 .toList());
     }
@@ -133,7 +135,7 @@ public final class ComparisonPage {
                         "finalist", finalist.arrangement().topology().word(),
                         "subject", verdict.subject(),
                         "kept", verdict.pass(),
-                        "word", verdict.standing().word(),
+                        "word", verdict.outcome().word(),
                         "rule", verdict.rule(),
                         "number", verdict.number()));
             }
@@ -141,7 +143,7 @@ public final class ComparisonPage {
         return rules;
     }
 
-    /** The rules that the finalists break, and how many drivers of the field do not. */
+    /** The rules that the finalists break, and how many drivers of the design space do not. */
     private List<String> broken() {
         return finalists.stream()
                 .flatMap(finalist -> finalist.verdicts().stream())
@@ -153,8 +155,8 @@ public final class ComparisonPage {
     }
 
     private String broken(String rule) {
-        List<Candidate> field = comparison.field().candidates();
-        long keep = field.stream()
+        List<Candidate> candidates = comparison.space().candidates();
+        long keep = candidates.stream()
                 .filter(candidate -> candidate.verdicts().stream()
                         .filter(verdict -> rule.equals(verdict.subject() + ", " + verdict.rule()))
                         .allMatch(RuleVerdict::pass))
@@ -165,10 +167,10 @@ public final class ComparisonPage {
                         .filter(verdict -> rule.equals(verdict.subject() + ", " + verdict.rule()))
                         .map(verdict -> finalist.arrangement().topology().word() + " " + verdict.number()))
                 .collect(Collectors.joining("; "));
-        return rule + ": " + breakers + ". Kept by " + keep + " of the " + field.size() + " drivers that work";
+        return rule + ": " + breakers + ". Kept by " + keep + " of the " + candidates.size() + " drivers that work";
     }
 
-    private static Map<String, Object> reweighed(Reweighing one) {
+    private static Map<String, Object> reweighed(WeightVariation one) {
         return Map.of(
                 "weighing", one.weighing(),
                 "winner", one.comparison().winner().arrangement().text(),
@@ -180,7 +182,7 @@ public final class ComparisonPage {
     }
 
     private List<Map<String, Object>> field() {
-        Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
+        Set<Candidate> pareto = Set.copyOf(comparison.space().pareto());
         return comparison.bestOfEach().stream()
                 .map(candidate -> Map.<String, Object>of(
                         "index",
@@ -202,7 +204,9 @@ public final class ComparisonPage {
         for (Criterion criterion : Criterion.values()) {
             cells.add(Map.of(
                     "name", criterion.word(),
-                    "value", signed(Trait.named(criterion.trait()).text(candidate)),
+                    "value",
+                            signed(Characteristic.named(criterion.characteristic())
+                                    .text(candidate)),
                     "ratio",
                             String.format(
                                     Locale.ROOT, "%.2f", comparison.ranking().ratio(criterion, candidate))));
@@ -224,7 +228,7 @@ public final class ComparisonPage {
     }
 
     private List<Map<String, Object>> reasons() {
-        return comparison.field().reasons().entrySet().stream()
+        return comparison.space().reasons().entrySet().stream()
                 .map(reason -> Map.<String, Object>of("text", reason.getKey(), "count", reason.getValue()))
                 .toList();
     }

@@ -23,7 +23,7 @@ final class RuleRows {
                 "kept",
                 verdict.pass(),
                 "word",
-                verdict.standing().word(),
+                verdict.outcome().word(),
                 "number",
                 verdict.number(),
                 "rule",

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Set;
 import lampproof.choice.Arrangement;
 import lampproof.choice.Candidate;
+import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
-import lampproof.choice.Trait;
-import lampproof.file.SheetText;
+import lampproof.file.CsvText;
 
 /** Every candidate of a comparison as a table for a spreadsheet, in the order of the ranking. */
 public final class CandidateTable {
@@ -27,13 +27,13 @@ public final class CandidateTable {
 
     /** The first line of every such table, by which lampproof knows its own again. */
     public static String heading() {
-        return SheetText.of(header(), List.of()).strip();
+        return CsvText.of(header(), List.of()).strip();
     }
 
     /** The table, one row a candidate. */
     public static String text(Comparison comparison) {
-        Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
-        return SheetText.of(
+        Set<Candidate> pareto = Set.copyOf(comparison.space().pareto());
+        return CsvText.of(
                 header(),
                 comparison.ranked().stream()
                         .map(candidate -> cells(comparison, candidate, pareto.contains(candidate)))
@@ -42,8 +42,10 @@ public final class CandidateTable {
 
     private static List<String> header() {
         List<String> header = new ArrayList<>(FIRST);
-        Trait.ALL.forEach(
-                trait -> header.add(trait.unit().isEmpty() ? trait.name() : trait.name() + " [" + trait.unit() + "]"));
+        Characteristic.ALL.forEach(characteristic -> header.add(
+                characteristic.unit().isEmpty()
+                        ? characteristic.name()
+                        : characteristic.name() + " [" + characteristic.unit() + "]"));
         return header;
     }
 
@@ -58,7 +60,8 @@ public final class CandidateTable {
                 arrangement.smoothing().word(),
                 number(arrangement.voltage()),
                 number(arrangement.current())));
-        Trait.ALL.forEach(trait -> cells.add(number(trait.value().applyAsDouble(candidate))));
+        Characteristic.ALL.forEach(
+                characteristic -> cells.add(number(characteristic.value().applyAsDouble(candidate))));
         return cells;
     }
 

@@ -6,15 +6,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import lampproof.choice.Candidate;
+import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
 import lampproof.choice.Difference;
 import lampproof.choice.Differences;
-import lampproof.choice.Reweighing;
 import lampproof.choice.Sensitivity;
-import lampproof.choice.Trait;
+import lampproof.choice.WeightVariation;
 import lampproof.rule.RuleVerdict;
 
-/** A comparison for a reader: the recommendation, the finalists side by side, why they differ, the field, what moves them. */
+/** A comparison for a reader: the recommendation, the finalists side by side, why they differ, the design space, what moves them. */
 public final class ComparisonText {
 
     private static final int STRONGEST = 4;
@@ -52,7 +52,7 @@ public final class ComparisonText {
 
     private String reweighed(Comparison comparison) {
         Grid grid = new Grid("lll");
-        for (Reweighing one : Reweighing.of(comparison)) {
+        for (WeightVariation one : WeightVariation.of(comparison)) {
             String winner = one.comparison().winner().arrangement().text();
             grid.add(List.of(one.weighing(), winner, one.indices()));
         }
@@ -82,8 +82,9 @@ public final class ComparisonText {
                 "ripple smoothed",
                 finalists,
                 candidate -> candidate.arrangement().smoothing().word()));
-        for (Trait trait : Trait.of(comparison.field().lamp())) {
-            grid.add(row(trait.name(), finalists, trait::text));
+        for (Characteristic characteristic :
+                Characteristic.of(comparison.space().lamp())) {
+            grid.add(row(characteristic.name(), finalists, characteristic::text));
         }
         grid.add(row("harmonic limits", finalists, candidate -> kept(candidate.harmonics())));
         grid.add(row(
@@ -92,7 +93,7 @@ public final class ComparisonText {
     }
 
     private static String kept(RuleVerdict verdict) {
-        return verdict.standing().word();
+        return verdict.outcome().word();
     }
 
     private static List<String> row(String name, List<Candidate> finalists, Function<Candidate, String> cell) {
@@ -128,7 +129,7 @@ public final class ComparisonText {
     private static String refused(Comparison comparison) {
         StringBuilder text = new StringBuilder();
         comparison
-                .field()
+                .space()
                 .reasons()
                 .forEach((reason, count) ->
                         text.append(Paragraph.of(Printable.of(count + " times " + reason), "  ", "    ")));

@@ -15,7 +15,7 @@ import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
-import lampproof.file.SheetText;
+import lampproof.file.CsvText;
 
 /**
  * A dimming curve for a spreadsheet, in SI units and degrees: a row for each setting from full to off, and a row for each figure.
@@ -62,7 +62,7 @@ public final class DimmingTable {
     public static String figures(DimmingCurve curve) {
         Stream<DimmingFigure> figures =
                 Stream.of(DimmingFigures.of(curve), DimmingFigures.off(curve)).flatMap(List::stream);
-        return SheetText.of(FIGURE_HEADER, figures.map(DimmingTable::cells).toList());
+        return CsvText.of(FIGURE_HEADER, figures.map(DimmingTable::cells).toList());
     }
 
     private static List<String> cells(DimmingFigure figure) {
@@ -77,7 +77,7 @@ public final class DimmingTable {
         for (int k = 0; k <= last; k++) {
             rows.add(cells(curve, curve.down().get(k), curve.up().get(last - k), simulated));
         }
-        return SheetText.of(HEADER, rows);
+        return CsvText.of(HEADER, rows);
     }
 
     private static List<String> cells(

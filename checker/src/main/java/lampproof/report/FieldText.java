@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lampproof.choice.Candidate;
+import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
-import lampproof.choice.Trait;
 
 /** The best string of each converter, law and way of smoothing, in the order of the ranking. */
 final class FieldText {
@@ -19,7 +19,7 @@ final class FieldText {
     }
 
     String text(Comparison comparison) {
-        Set<Candidate> pareto = Set.copyOf(comparison.field().pareto());
+        Set<Candidate> pareto = Set.copyOf(comparison.space().pareto());
         Grid grid = new Grid("rlllrrrrrrrl");
         List<String> head = new ArrayList<>(List.of("index", "converter", "law", "smooths", "string"));
         head.addAll(List.of("efficiency", "area", "cost", "flicker", "life", "power factor", ""));
@@ -29,7 +29,7 @@ final class FieldText {
                     comparison.finalists().contains(candidate) ? style::good : UnaryOperator.identity();
             grid.add(cells(comparison, candidate, pareto.contains(candidate)), paint);
         }
-        return grid.text() + Paragraph.of(comparison.field().counts(), "  ", "  ");
+        return grid.text() + Paragraph.of(comparison.space().counts(), "  ", "  ");
     }
 
     private static List<String> cells(Comparison comparison, Candidate candidate, boolean pareto) {
@@ -39,12 +39,12 @@ final class FieldText {
                 candidate.arrangement().law().word(),
                 candidate.arrangement().smoothing().word(),
                 String.format(Locale.ROOT, "%.4g V", candidate.arrangement().voltage()),
-                trait("efficiency", candidate),
-                trait("board area", candidate),
-                trait("cost", candidate),
-                trait("percent flicker", candidate),
-                trait("life of what goes first", candidate),
-                trait("power factor", candidate),
+                characteristic("efficiency", candidate),
+                characteristic("board area", candidate),
+                characteristic("cost", candidate),
+                characteristic("percent flicker", candidate),
+                characteristic("life of what goes first", candidate),
+                characteristic("power factor", candidate),
                 marks(comparison, candidate, pareto));
     }
 
@@ -62,7 +62,7 @@ final class FieldText {
         return String.join(", ", marks);
     }
 
-    private static String trait(String name, Candidate candidate) {
-        return Trait.named(name).text(candidate);
+    private static String characteristic(String name, Candidate candidate) {
+        return Characteristic.named(name).text(candidate);
     }
 }

@@ -3,7 +3,7 @@ package lampproof.report;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import lampproof.rule.RuleVerdict;
-import lampproof.rule.RuleVerdict.Standing;
+import lampproof.rule.RuleVerdict.Outcome;
 
 /** What rules say of a design, for a reader. */
 public final class RuleText {
@@ -26,7 +26,7 @@ public final class RuleText {
         List<RuleVerdict> broken =
                 verdicts.stream().filter(verdict -> !verdict.pass()).toList();
         long kept = verdicts.stream()
-                .filter(verdict -> verdict.standing() == Standing.KEPT)
+                .filter(verdict -> verdict.outcome() == Outcome.KEPT)
                 .count();
         String counts = "rules and ratings: " + kept + " kept";
         return broken.isEmpty()
@@ -38,7 +38,7 @@ public final class RuleText {
         Grid grid = new Grid("llll");
         for (RuleVerdict verdict : verdicts) {
             UnaryOperator<String> paint = verdict.pass() ? UnaryOperator.identity() : style::bad;
-            String word = verdict.pass() ? verdict.standing().word() : "NOT KEPT";
+            String word = verdict.pass() ? verdict.outcome().word() : "NOT KEPT";
             grid.add(List.of(word, verdict.subject(), verdict.number(), verdict.rule()), paint);
         }
         return grid.text();

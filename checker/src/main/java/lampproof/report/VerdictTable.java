@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
-import lampproof.file.SheetText;
+import lampproof.file.CsvText;
 import lampproof.prediction.Prediction;
 
 /** The verdicts of a run as a table for a spreadsheet. */
@@ -28,7 +28,7 @@ public final class VerdictTable {
 
     /** The table, one row a figure, the corners last; a value that is not known is an empty cell. */
     public static String text(RunVerdict run) {
-        return SheetText.of(
+        return CsvText.of(
                 HEADER,
                 Stream.concat(run.verdicts().stream(), run.corners().stream())
                         .map(VerdictTable::cells)

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lampproof.design.Design;
-import lampproof.file.SheetText;
+import lampproof.file.CsvText;
 import lampproof.spec.Amount;
 import lampproof.spec.Origin;
 import lampproof.spec.SpecRow;
@@ -22,7 +22,7 @@ final class PartTable {
     private PartTable() {}
 
     static String text(Design design, Map<String, String> margins) {
-        return SheetText.of(
+        return CsvText.of(
                 HEADER,
                 design.rows().stream()
                         .filter(PartTable::isPart)

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.file.WholeFile;
+import lampproof.file.AtomicFile;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
@@ -118,9 +118,9 @@ public record RunFolder(Path path) {
                     Finding.of("the run folder cannot be written", path.toString(), "name another one with -o"));
         }
         SpecWriter.write(spec(), predicted.design().rows());
-        WholeFile.write(parts(), PartTable.text(predicted.design(), PartMargins.of(predicted.corners())));
-        decks.forEach(deck -> WholeFile.write(deck(deck.kind()), deck.text()));
-        WholeFile.write(predictions(), PredictionTable.text(predicted.predictions()));
+        AtomicFile.write(parts(), PartTable.text(predicted.design(), PartMargins.of(predicted.corners())));
+        decks.forEach(deck -> AtomicFile.write(deck(deck.kind()), deck.text()));
+        AtomicFile.write(predictions(), PredictionTable.text(predicted.predictions()));
     }
 
     private void refuseOthers() {

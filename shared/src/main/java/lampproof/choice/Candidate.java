@@ -10,7 +10,7 @@ import lampproof.design.Sizing;
 import lampproof.design.Topology;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
-import lampproof.prediction.heat.Lives;
+import lampproof.prediction.heat.PartLife;
 import lampproof.quasistatic.Operation;
 import lampproof.rule.LimitVerdicts;
 import lampproof.rule.RuleVerdict;
@@ -28,7 +28,12 @@ import lampproof.spec.SpecRow;
  * @param verdicts what the rules say of it
  */
 public record Candidate(
-        Arrangement arrangement, Spec spec, Design design, Solution solution, Bill bill, List<RuleVerdict> verdicts) {
+        Arrangement arrangement,
+        Spec spec,
+        Design design,
+        Solution solution,
+        BillOfMaterials bill,
+        List<RuleVerdict> verdicts) {
 
     private static final double RULED_MAINS = 200;
 
@@ -53,7 +58,7 @@ public record Candidate(
             solution = Solution.of(with(design.driver(), solution.operation()));
         }
         solution.temperatures().requireRated();
-        Bill bill = Bill.of(design, solution, table);
+        BillOfMaterials bill = BillOfMaterials.of(design, solution, table);
         return new Candidate(arrangement, spec, design, solution, bill, LimitVerdicts.of(LineCorners.only(solution)));
     }
 
@@ -114,9 +119,9 @@ public record Candidate(
     /** Hours of life of what goes first, LEDs or output capacitor [h]. */
     public double life() {
         Driver driver = solution.driver();
-        double leds = Lives.arrhenius(
+        double leds = PartLife.arrhenius(
                 driver.fittings().light().life(), solution.temperatures().of("string"));
-        double capacitor = Lives.arrhenius(
+        double capacitor = PartLife.arrhenius(
                 driver.fittings().capacitorLife(), solution.temperatures().of("output"));
         return Math.min(leds, capacitor);
     }

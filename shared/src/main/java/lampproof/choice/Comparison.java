@@ -16,30 +16,30 @@ import lampproof.design.Topology;
  * <p>Like is set against like: both finalists smooth the same ripple wherever both converters can, since otherwise their
  * output capacitors would be compared and not the converters.
  *
- * @param field every candidate
+ * @param space every candidate
  * @param weights how much each criterion counts
- * @param ranking the order of the field
+ * @param ranking the order of the candidates
  * @param winner the better of the finalists
  * @param rival the best of the other converter; null when that has no candidate
  */
-public record Comparison(Field field, Weights weights, Ranking ranking, Candidate winner, Candidate rival) {
+public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Candidate winner, Candidate rival) {
 
-    /** The comparison of a field, or nothing when no arrangement works. */
-    public static Optional<Comparison> of(Field field, Weights weights) {
-        if (field.candidates().isEmpty()) {
+    /** The comparison of a design space, or nothing when no arrangement works. */
+    public static Optional<Comparison> of(DesignSpace space, Weights weights) {
+        if (space.candidates().isEmpty()) {
             return Optional.empty();
         }
-        Ranking ranking = new Ranking(field.candidates(), weights);
+        Ranking ranking = new Ranking(space.candidates(), weights);
         List<Candidate> pair = Arrays.stream(Smoothing.values())
-                .map(smoothing -> finalists(of(field, smoothing), ranking))
+                .map(smoothing -> finalists(of(space, smoothing), ranking))
                 .filter(finalists -> finalists.size() == 2)
                 .min(Comparator.comparing(finalists -> finalists.get(0), ranking.order()))
-                .orElseGet(() -> finalists(field.candidates(), ranking));
-        return Optional.of(new Comparison(field, weights, ranking, pair.get(0), pair.size() == 2 ? pair.get(1) : null));
+                .orElseGet(() -> finalists(space.candidates(), ranking));
+        return Optional.of(new Comparison(space, weights, ranking, pair.get(0), pair.size() == 2 ? pair.get(1) : null));
     }
 
-    private static List<Candidate> of(Field field, Smoothing smoothing) {
-        return field.candidates().stream()
+    private static List<Candidate> of(DesignSpace space, Smoothing smoothing) {
+        return space.candidates().stream()
                 .filter(candidate -> candidate.arrangement().smoothing() == smoothing)
                 .toList();
     }
@@ -62,12 +62,12 @@ public record Comparison(Field field, Weights weights, Ranking ranking, Candidat
 
     /** Every candidate in the order of the ranking. */
     public List<Candidate> ranked() {
-        return field.candidates().stream().sorted(ranking.order()).toList();
+        return space.candidates().stream().sorted(ranking.order()).toList();
     }
 
     /** The best candidate of a converter that smooths the other ripple than the finalists do. */
     public Optional<Candidate> otherwiseSmoothed(Topology topology) {
-        return field.candidates().stream()
+        return space.candidates().stream()
                 .filter(candidate -> candidate.arrangement().topology() == topology)
                 .filter(candidate -> candidate.arrangement().smoothing()
                         != winner.arrangement().smoothing())
@@ -80,7 +80,7 @@ public record Comparison(Field field, Weights weights, Ranking ranking, Candidat
         for (Topology topology : Topology.values()) {
             for (Law law : Law.values()) {
                 for (Smoothing smoothing : Smoothing.values()) {
-                    field.candidates().stream()
+                    space.candidates().stream()
                             .filter(candidate -> is(candidate.arrangement(), topology, law, smoothing))
                             .min(ranking.order())
                             .ifPresent(best::add);

@@ -25,12 +25,12 @@ public enum Criterion {
     /** One over the life of what goes first [1/h]. */
     LIFE("life of what goes first", "one over the hours of life", candidate -> 1 / candidate.life());
 
-    private final String trait;
+    private final String characteristic;
     private final String meaning;
     private final ToDoubleFunction<Candidate> burden;
 
-    Criterion(String trait, String meaning, ToDoubleFunction<Candidate> burden) {
-        this.trait = trait;
+    Criterion(String characteristic, String meaning, ToDoubleFunction<Candidate> burden) {
+        this.characteristic = characteristic;
         this.meaning = meaning;
         this.burden = burden;
     }
@@ -40,9 +40,9 @@ public enum Criterion {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** Name of the trait that shows it. */
-    public String trait() {
-        return trait;
+    /** Name of the characteristic that shows it. */
+    public String characteristic() {
+        return characteristic;
     }
 
     /** What counts against a candidate, in words. */

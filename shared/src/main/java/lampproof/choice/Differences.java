@@ -36,7 +36,7 @@ public final class Differences {
         all.add(new Difference("inductor", inductor()));
         all.add(new Difference("line", line()));
         all.add(new Difference("light", light()));
-        if (comparison.field().lamp().isDimmed()) {
+        if (comparison.space().lamp().isDimmed()) {
             all.add(new Difference("dimmer", dimmer()));
         }
         all.add(new Difference("parts", parts()));
@@ -234,7 +234,7 @@ public final class Differences {
     }
 
     private static String built(Candidate candidate) {
-        Bill.Item largest = candidate.bill().largest();
+        BillOfMaterials.Item largest = candidate.bill().largest();
         return text(
                 "%d parts on %.0f mm2 for %.0f cost points in the %s, of which the %s takes %.0f mm2",
                 candidate.bill().count(),

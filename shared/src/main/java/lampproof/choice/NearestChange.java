@@ -67,7 +67,7 @@ public record NearestChange(String text, Candidate candidate) {
     }
 
     private static Optional<Candidate> best(Lamp lamp, List<StringRange> ranges, PartTable table) {
-        return Field.of(lamp, ranges, table).candidates().stream()
+        return DesignSpace.of(lamp, ranges, table).candidates().stream()
                 .max(Comparator.comparingDouble(
                         candidate -> candidate.solution().efficiency()));
     }

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -119,7 +119,7 @@ public final class PartTable {
 
     private String knownUnit(String part, String place, List<Finding> findings) {
         if (!units.containsKey(part)) {
-            String next = Nearest.to(part, units.keySet())
+            String next = NearestName.to(part, units.keySet())
                     .map(near -> "did you mean " + near + "?")
                     .orElse("");
             findings.add(new Finding("this part is not known", place, part, String.join(", ", units.keySet()), next));
@@ -152,12 +152,12 @@ public final class PartTable {
      *
      * @param stress the stress [unit of the part]
      */
-    Bill.Item item(String part, double stress) {
+    BillOfMaterials.Item item(String part, double stress) {
         List<PartClass> known = classes.get(part);
         PartClass largest = known.get(known.size() - 1);
         PartClass chosen =
                 known.stream().filter(one -> one.rating() >= stress).findFirst().orElse(largest);
         int count = (int) Math.max(1, Math.min(1000, Math.ceil(stress / largest.rating())));
-        return new Bill.Item(part, chosen.housing(), count, count * chosen.area(), count * chosen.cost());
+        return new BillOfMaterials.Item(part, chosen.housing(), count, count * chosen.area(), count * chosen.cost());
     }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 /**
  * The order of candidates: those that keep the rules first, then by index.
  *
- * <p>The index of a candidate is the product, over the criteria, of the least burden of the field over its own, each to the
+ * <p>The index of a candidate is the product, over the criteria, of the least burden of all candidates over its own, each to the
  * power of its weight: 1 for a candidate that is best in everything.
  */
 public final class Ranking {
@@ -16,17 +16,17 @@ public final class Ranking {
     private final Weights weights;
     private final Map<Criterion, Double> least = new EnumMap<>(Criterion.class);
 
-    /** A ranking of a field, which must not be empty. */
-    Ranking(List<Candidate> field, Weights weights) {
+    /** A ranking of candidates, of which there must be one. */
+    Ranking(List<Candidate> candidates, Weights weights) {
         this.weights = weights;
         for (Criterion criterion : Criterion.values()) {
             least.put(
                     criterion,
-                    field.stream().mapToDouble(criterion::burden).min().orElseThrow());
+                    candidates.stream().mapToDouble(criterion::burden).min().orElseThrow());
         }
     }
 
-    /** The least burden of the field over that of a candidate [-]: 1 for the best. */
+    /** The least burden of all candidates over that of a candidate [-]: 1 for the best. */
     public double ratio(Criterion criterion, Candidate candidate) {
         return least.get(criterion) / criterion.burden(candidate);
     }

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
@@ -67,7 +67,7 @@ public record Weights(Map<Criterion, Double> values) {
                 return criterion;
             }
         }
-        String next = Nearest.to(word, Criterion.words())
+        String next = NearestName.to(word, Criterion.words())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         findings.add(

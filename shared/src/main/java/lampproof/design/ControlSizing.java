@@ -3,12 +3,12 @@ package lampproof.design;
 /** Chooses the times and slopes of the control cell. */
 final class ControlSizing {
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
     private final CrestPoint crest;
 
-    ControlSizing(Choosing choose, Demand demand) {
-        this.choose = choose;
+    ControlSizing(DesignValues values, Demand demand) {
+        this.values = values;
         this.demand = demand;
         this.crest = demand.crest();
     }
@@ -20,7 +20,7 @@ final class ControlSizing {
                 offTime(),
                 minOffTime(),
                 maxOnTime(),
-                delay(choose),
+                delay(values),
                 blanking(),
                 demand.shaping(),
                 slope());
@@ -28,7 +28,7 @@ final class ControlSizing {
 
     private double offTime() {
         return demand.law() == Law.FIXED_OFF_TIME
-                ? choose.amount(
+                ? values.amount(
                         "switching.off_time",
                         "switching.frequency at the crest",
                         () -> Rounding.twoDigits(crest.source() / (crest.swing() * demand.frequency())))
@@ -37,7 +37,7 @@ final class ControlSizing {
 
     private double minOffTime() {
         return demand.law() == Law.BOUNDARY
-                ? choose.amount(
+                ? values.amount(
                         "switching.min_off_time",
                         "a tenth of the crest period",
                         () -> Rounding.twoDigits(0.1 / demand.frequency()))
@@ -49,29 +49,29 @@ final class ControlSizing {
             return 0;
         }
         boolean clocked = demand.law() == Law.PEAK_CURRENT;
-        return choose.amount(
+        return values.amount(
                 "switching.max_on_time",
                 clocked ? "nine tenths of the period" : "twice the crest period",
                 () -> Rounding.twoDigits((clocked ? 0.9 : 2) / demand.frequency()));
     }
 
     /** Time from comparator to switch [s]. */
-    static double delay(Choosing choose) {
-        return choose.amount("switching.delay", "60 ns from comparator to switch", () -> 60e-9);
+    static double delay(DesignValues values) {
+        return values.amount("switching.delay", "60 ns from comparator to switch", () -> 60e-9);
     }
 
     private double blanking() {
-        return demand.law().setsCurrent() ? blanking(choose) : 0;
+        return demand.law().setsCurrent() ? blanking(values) : 0;
     }
 
     /** How long the current is not looked at after turn-on, by a law that sets it and by the protection [s]. */
-    static double blanking(Choosing choose) {
-        return choose.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9);
+    static double blanking(DesignValues values) {
+        return values.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9);
     }
 
     private double slope() {
         return demand.law() == Law.PEAK_CURRENT
-                ? choose.amount(
+                ? values.amount(
                         "switching.slope",
                         "three quarters of the falling slope at the crest",
                         () -> Rounding.twoDigits(0.75 * (crest.swing() - crest.source()) / crest.inductance()))

@@ -18,28 +18,28 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
 
     private static final double EXPECTED_EFFICIENCY = 0.92;
 
-    static Demand of(Choosing choose) {
-        Topology topology = word(Topology.values(), choose.givenWord("driver.topology"));
+    static Demand of(DesignValues values) {
+        Topology topology = word(Topology.values(), values.givenWord("driver.topology"));
         Law law = word(
-                Law.values(), choose.word("driver.control", "boundary: simplest with a good power factor", "boundary"));
-        Amount lines = choose.range("line.voltage");
+                Law.values(), values.word("driver.control", "boundary: simplest with a good power factor", "boundary"));
+        Amount lines = values.range("line.voltage");
         Line line = new Line(
                 lines.typical(),
-                choose.given("line.frequency"),
-                choose.amount("line.resistance", "1 Ohm of house wiring", () -> 1));
-        LedString string = string(choose);
-        double frequency = choose.amount(
+                values.given("line.frequency"),
+                values.amount("line.resistance", "1 Ohm of house wiring", () -> 1));
+        LedString string = string(values);
+        double frequency = values.amount(
                 "switching.frequency", "65 kHz: below the 150 kHz edge of the conducted limits", () -> 65e3);
         double shaping = law.setsCurrent()
-                ? choose.amount("driver.shaping", "1: the reference follows the line for the power factor", () -> 1)
+                ? values.amount("driver.shaping", "1: the reference follows the line for the power factor", () -> 1)
                 : 0;
         return new Demand(topology, law, line, lines, string, frequency, shaping);
     }
 
-    private static LedString string(Choosing choose) {
-        double voltage = choose.given("string.voltage");
-        double current = choose.given("string.current");
-        double resistance = choose.amount(
+    private static LedString string(DesignValues values) {
+        double voltage = values.given("string.voltage");
+        double current = values.given("string.current");
+        double resistance = values.amount(
                 "string.resistance",
                 "a tenth of string voltage over string current",
                 () -> Rounding.twoDigits(0.1 * voltage / current));

@@ -9,10 +9,10 @@ package lampproof.design;
  */
 public record Derating(double voltage, double current, double capacitor) {
 
-    static Derating of(Choosing choose) {
+    static Derating of(DesignValues values) {
         return new Derating(
-                choose.amount("derating.voltage", "80 % of a semiconductor, common practice", () -> 0.8),
-                choose.amount("derating.current", "60 % of a semiconductor, common practice", () -> 0.6),
-                choose.amount("derating.capacitor", "90 % of film and ceramic, common practice", () -> 0.9));
+                values.amount("derating.voltage", "80 % of a semiconductor, common practice", () -> 0.8),
+                values.amount("derating.current", "60 % of a semiconductor, common practice", () -> 0.6),
+                values.amount("derating.capacitor", "90 % of film and ceramic, common practice", () -> 0.9));
     }
 }

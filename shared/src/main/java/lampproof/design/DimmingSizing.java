@@ -10,24 +10,24 @@ final class DimmingSizing {
 
     private DimmingSizing() {}
 
-    static Dimming dimming(Choosing choose, Line line) {
-        Edge edge = Edge.valueOf(choose.word("dimmer.edge", "no dimmer unless one is named", "none")
+    static Dimming dimming(DesignValues values, Line line) {
+        Edge edge = Edge.valueOf(values.word("dimmer.edge", "no dimmer unless one is named", "none")
                 .toUpperCase(Locale.ROOT));
-        if (edge == Edge.NONE && choose.isOpen("bleeder.resistance")) {
+        if (edge == Edge.NONE && values.isOpen("bleeder.resistance")) {
             return Dimming.NONE;
         }
-        double conduction = Math.toRadians(choose.amount("dimmer.angle", "half of the half cycle", () -> 90));
-        double inductance = choose.amount("dimmer.inductance", "1 mH", () -> 1e-3);
-        double capacitance = choose.amount("dimmer.capacitance", "100 nF", () -> 100e-9);
+        double conduction = Math.toRadians(values.amount("dimmer.angle", "half of the half cycle", () -> 90));
+        double inductance = values.amount("dimmer.inductance", "1 mH", () -> 1e-3);
+        double capacitance = values.amount("dimmer.capacitance", "100 nF", () -> 100e-9);
         double holding =
-                edge == Edge.LEADING ? choose.amount("dimmer.holding_current", "30 mA, a small triac", () -> 30e-3) : 0;
-        double resistance = choose.amount(
+                edge == Edge.LEADING ? values.amount("dimmer.holding_current", "30 mA, a small triac", () -> 30e-3) : 0;
+        double resistance = values.amount(
                 "bleeder.resistance",
                 "a dimmer that is off leaves a tenth of the line voltage, E12",
                 () -> E12.down(0.1 / (line.angularFrequency() * capacitance)));
-        double threshold = choose.amount(
+        double threshold = values.amount(
                 "bleeder.threshold", "a fifth of the line crest", () -> Rounding.twoDigits(0.2 * line.crest()));
-        double topUp = choose.amount(
+        double topUp = values.amount(
                 "bleeder.hold_current", "one and a half times the holding current of the dimmer", () -> 1.5 * holding);
         return new Dimming(edge, conduction, capacitance, inductance, holding, resistance, threshold, topUp);
     }

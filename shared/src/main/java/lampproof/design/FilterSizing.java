@@ -13,16 +13,16 @@ final class FilterSizing {
 
     private static final double DISSIPATION_FACTOR = 0.01;
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
 
-    FilterSizing(Choosing choose, Demand demand) {
-        this.choose = choose;
+    FilterSizing(DesignValues values, Demand demand) {
+        this.values = values;
         this.demand = demand;
     }
 
     double busCapacitance() {
-        return choose.amount(
+        return values.amount(
                 "bus.capacitance",
                 "a tenth of what would turn the line current by 45 degrees, E6",
                 () -> E6.nearest(0.1 * displacement()));
@@ -36,20 +36,20 @@ final class FilterSizing {
 
     Filter filter(double bus) {
         double voltage = demand.line().voltage();
-        double fuse = choose.amount(
+        double fuse = values.amount(
                 "filter.fuse_resistance",
                 "loses a fifth of a per cent of the power, E12",
                 () -> E12.nearest(0.002 * voltage * voltage / demand.power()));
         double capacitance =
-                choose.amount("filter.capacitance", "half the bus capacitance, E6", () -> E6.nearest(0.5 * bus));
+                values.amount("filter.capacitance", "half the bus capacitance, E6", () -> E6.nearest(0.5 * bus));
         double corner = 2 * Math.PI * demand.frequency() / 6;
-        double inductance = choose.amount(
+        double inductance = values.amount(
                 "filter.inductance",
                 "corner with both capacitors at a sixth of the switching frequency, E6",
                 () -> E6.up(1 / (corner * corner * (bus + capacitance))));
         double resistance =
-                choose.amount("filter.resistance", "3 Ohm for each mH", () -> Rounding.twoDigits(3e3 * inductance));
-        double damping = choose.amount(
+                values.amount("filter.resistance", "3 Ohm for each mH", () -> Rounding.twoDigits(3e3 * inductance));
+        double damping = values.amount(
                 "filter.damping",
                 "one and a half times the characteristic impedance, E12",
                 () -> E12.nearest(1.5 * Math.sqrt(inductance / (bus + capacitance))));
@@ -58,9 +58,9 @@ final class FilterSizing {
 
     /** What makes the capacitors of filter and bus warm. */
     Fittings.LossyCapacitors losses(double bus) {
-        double dissipation = choose.amount(
+        double dissipation = values.amount(
                 "filter.dissipation_factor", "1 % at the line frequency: polyester film", () -> DISSIPATION_FACTOR);
-        double resistance = choose.amount(
+        double resistance = values.amount(
                 "bus.resistance",
                 "dissipation factor of 1 % at the switching frequency: polyester film",
                 () -> Rounding.twoDigits(
@@ -69,22 +69,23 @@ final class FilterSizing {
     }
 
     Rectifier bridge() {
-        choose.amount(
+        values.amount(
                 "bus.voltage_rating",
                 "crest of the highest line at derating.capacitor, and with the surge at the whole rating, film class",
                 () -> Rounding.rating(busStress(), CLASSES));
-        choose.amount("bridge.voltage_rating", Stress.RULE, () -> Stress.bridgeVoltageClass(choose, demand));
-        choose.amount(
+        values.amount(
+                "bridge.voltage_rating", RatingClasses.RULE, () -> RatingClasses.bridgeVoltageClass(values, demand));
+        values.amount(
                 "bridge.current_rating",
                 "half the mean line current at the lowest line, with 10 % to spare at derating.current, class",
-                () -> Stress.currentClass(
-                        choose, 0.5 * demand.power() / demand.lines().least()));
+                () -> RatingClasses.currentClass(
+                        values, 0.5 * demand.power() / demand.lines().least()));
         return DiodeSizing.rectifier(
-                choose, "bridge", 0.8, demand.power() / demand.line().voltage());
+                values, "bridge", 0.8, demand.power() / demand.line().voltage());
     }
 
     private double busStress() {
         double crest = demand.highestCrest();
-        return Math.max(crest / Derating.of(choose).capacitor(), crest + LetThrough.of(choose));
+        return Math.max(crest / Derating.of(values).capacitor(), crest + LetThroughVoltage.of(values));
     }
 }

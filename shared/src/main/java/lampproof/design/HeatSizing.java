@@ -13,18 +13,18 @@ final class HeatSizing {
     private static final double STRING_RISE = 20;
     private static final double LARGEST = 200;
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
 
-    HeatSizing(Choosing choose, Demand demand) {
-        this.choose = choose;
+    HeatSizing(DesignValues values, Demand demand) {
+        this.values = values;
         this.demand = demand;
     }
 
     Housing housing() {
-        double ambient = choose.amount("ambient.temperature", "40 degC: under a ceiling", () -> 40);
-        double coldest = choose.amount("ambient.coldest", "-20 degC", () -> -20);
-        double resistance = choose.amount(
+        double ambient = values.amount("ambient.temperature", "40 degC: under a ceiling", () -> 40);
+        double coldest = values.amount("ambient.coldest", "-20 degC", () -> -20);
+        double resistance = values.amount(
                 "thermal.housing", "rises by 40 K at the line power", () -> rise(HOUSING_RISE, demand.power()));
         return new Housing(ambient, coldest, resistance, parts());
     }
@@ -43,12 +43,12 @@ final class HeatSizing {
         return new Part(
                 name,
                 kind,
-                choose.amount("thermal." + name, "small part on a crowded board", () -> resistance),
+                values.amount("thermal." + name, "small part on a crowded board", () -> resistance),
                 rating(name, kind, rating));
     }
 
     private Part output() {
-        String kind = choose.word(
+        String kind = values.word(
                 "output.kind", "film; ceramic below 100 V", demand.stringVoltage() < 100 ? "ceramic" : "film");
         double usual = kind.equals("ceramic") ? 125 : 105;
         return part("output", kind + " capacitor", 30, usual);
@@ -59,7 +59,7 @@ final class HeatSizing {
         return new Part(
                 "string",
                 "LEDs",
-                choose.amount(
+                values.amount(
                         "thermal.string",
                         "junctions 20 K above the housing if no light left",
                         () -> rise(STRING_RISE, power)),
@@ -67,7 +67,7 @@ final class HeatSizing {
     }
 
     private double rating(String name, String kind, double usual) {
-        return choose.amount(name + ".temperature_rating", "usual for " + kind, () -> usual);
+        return values.amount(name + ".temperature_rating", "usual for " + kind, () -> usual);
     }
 
     private static double rise(double kelvins, double power) {
@@ -75,10 +75,10 @@ final class HeatSizing {
     }
 
     Light light() {
-        double share = choose.amount("string.light_share", "a third of the string power leaves as light", () -> 0.33);
+        double share = values.amount("string.light_share", "a third of the string power leaves as light", () -> 0.33);
         double count =
-                choose.amount("string.count", "3 V each", () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
-        double slope = choose.amount(
+                values.amount("string.count", "3 V each", () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
+        double slope = values.amount(
                 "string.temperature_slope",
                 "-2.2 mV/K for each LED",
                 () -> Rounding.twoDigits(Math.max(-5, -2.2e-3 * count)));
@@ -97,10 +97,10 @@ final class HeatSizing {
             double hotHours,
             double hotTemperature) {
         LifePoints life = new LifePoints(
-                choose.amount(group + "hours_cool", what, () -> coolHours),
-                choose.amount(group + "temperature_cool", what, () -> coolTemperature),
-                choose.amount(group + "hours_hot", what, () -> hotHours),
-                choose.amount(group + "temperature_hot", what, () -> hotTemperature));
+                values.amount(group + "hours_cool", what, () -> coolHours),
+                values.amount(group + "temperature_cool", what, () -> coolTemperature),
+                values.amount(group + "hours_hot", what, () -> hotHours),
+                values.amount(group + "temperature_hot", what, () -> hotTemperature));
         if (!life.isShorterWhenHot()) {
             throw UserFault.badInput(Finding.of(
                     "life must be shorter at the hotter of two different temperatures",

@@ -27,14 +27,14 @@ final class InductorSizing {
     private static final double THICKNESS = 2.0 / 3;
     private static final CoreMaterial FERRITE = CoreMaterial.named("N87").orElseThrow();
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
     private final double inductance;
 
-    InductorSizing(Choosing choose, Demand demand) {
-        this.choose = choose;
+    InductorSizing(DesignValues values, Demand demand) {
+        this.values = values;
         this.demand = demand;
-        this.inductance = choose.amount(
+        this.inductance = values.amount(
                 "inductor.inductance",
                 demand.crest().inductanceRule(),
                 () -> E12.nearest(demand.crest().inductance()));
@@ -45,7 +45,7 @@ final class InductorSizing {
         double area = winding.copperArea();
         return new Inductor(
                 inductance,
-                choose.amount(
+                values.amount(
                         "inductor.resistance",
                         "turns of this wire on this core at 100 degC",
                         () -> Rounding.twoDigits(CopperResistivity.at(Winding.TEMPERATURE) * length / area)),
@@ -53,32 +53,32 @@ final class InductorSizing {
     }
 
     private boolean saturates() {
-        return choose.word("inductor.saturation", "none: the decks keep the inductance at any current", "none")
+        return values.word("inductor.saturation", "none: the decks keep the inductance at any current", "none")
                 .equals("hard");
     }
 
     Winding winding() {
         MagneticCore core = core();
-        double turns = choose.amount(
+        double turns = values.amount(
                 "inductor.turns",
                 "0.3 T at 1.2 times the peak at the crest of the lowest line",
                 () -> Math.ceil(FluxDensity.turns(inductance, overload(), FLUX, core.area())));
         double flux = FluxDensity.peak(inductance, overload(), turns, core.area());
-        double gap = choose.amount(
+        double gap = values.amount(
                 "inductor.gap",
                 "gives the inductance with these turns; fringing asks for a little more",
                 () -> Rounding.twoDigits(AirGap.length(inductance, overload(), flux, core.area())));
         double copper = WindowAllocation.wireArea(1, FILL, core.windowArea(), turns);
-        double strands = choose.amount(
+        double strands = values.amount(
                 "inductor.strands",
                 "as many as keep a strand below two thirds of the skin depth",
                 () -> strands(copper));
-        double wire = choose.amount(
+        double wire = values.amount(
                 "inductor.wire_diameter",
                 "fills 30 % of the window with copper, AWG",
                 () -> Rounding.twoDigits(
                         WireGauge.thickestWithin(copper / strands).diameter()));
-        double saturation = choose.amount(
+        double saturation = values.amount(
                 "inductor.saturation_current",
                 "core at the hot saturation of the ferrite " + FERRITE.name(),
                 () -> Rounding.twoDigits(FERRITE.hotSaturation() * turns * core.area() / inductance));
@@ -91,7 +91,7 @@ final class InductorSizing {
 
     private MagneticCore core() {
         MagneticCore smallest = CoreTable.smallestByAreaProduct(areaProduct()).orElseThrow(this::tooSmall);
-        String name = choose.word(
+        String name = values.word(
                 "inductor.core",
                 "smallest core for 0.3 T at the overload peak and 4 A/mm2 in 30 % of the window",
                 smallest.name());

@@ -18,37 +18,37 @@ final class OutputSizing {
     private static final double DISSIPATION_FACTOR = 0.01;
     private static final double[] CLASSES = {16, 25, 35, 50, 63, 100, 160, 200, 250, 400, 450, 500, 630, 800, 1000};
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
 
-    OutputSizing(Choosing choose, Demand demand) {
-        this.choose = choose;
+    OutputSizing(DesignValues values, Demand demand) {
+        this.values = values;
         this.demand = demand;
     }
 
     Output output() {
         Smoothing smoothing = smoothing();
-        if (choose.isGiven(NOMINAL)) {
-            return ofNominal(choose.known(NOMINAL));
+        if (values.isGiven(NOMINAL)) {
+            return ofNominal(values.known(NOMINAL));
         }
-        double capacitance = choose.amount(WORKING, smoothing.rule(), () -> E6.up(capacitance(smoothing)));
+        double capacitance = values.amount(WORKING, smoothing.rule(), () -> E6.up(capacitance(smoothing)));
         double half = halfVoltage();
         double nominal = Double.isInfinite(half)
                 ? capacitance
-                : choose.amount(
+                : values.amount(
                         NOMINAL, "leaves " + WORKING + " at the string voltage", () -> capacitance / left(half));
         return new Output(capacitance, nominal, half);
     }
 
     private Output ofNominal(double nominal) {
-        if (choose.isGiven(WORKING)) {
+        if (values.isGiven(WORKING)) {
             throw UserFault.badInput(Finding.of(
                     "the output capacitor is given both without voltage and at its working voltage",
                     NOMINAL + ", " + WORKING,
                     "keep one of the two rows"));
         }
         double half = halfVoltage();
-        double capacitance = choose.amount(
+        double capacitance = values.amount(
                 WORKING, "what is left of " + NOMINAL + " at the string voltage", () -> nominal * left(half));
         return new Output(capacitance, nominal, half);
     }
@@ -60,18 +60,18 @@ final class OutputSizing {
     /** All of it is left unless the spec says otherwise: film, or a capacitance at the working voltage. */
     private double halfVoltage() {
         double rated = rating();
-        return CeramicBias.halfVoltage(choose.isOpen(LEFT) ? 1 : choose.given(LEFT), rated);
+        return CeramicBias.halfVoltage(values.isOpen(LEFT) ? 1 : values.given(LEFT), rated);
     }
 
     private double rating() {
-        return choose.amount(
+        return values.amount(
                 "output.voltage_rating",
                 "coldest string voltage with 10 % of overshoot at derating.capacitor, class",
                 () -> Rounding.rating(
                         1.1
                                 * 1.05
                                 * demand.stringVoltage()
-                                / Derating.of(choose).capacitor(),
+                                / Derating.of(values).capacitor(),
                         CLASSES));
     }
 
@@ -79,7 +79,7 @@ final class OutputSizing {
     private Smoothing smoothing() {
         Smoothing usual = demand.isStepUp() ? Smoothing.LINE : Smoothing.SWITCHING;
         return Smoothing.of(
-                choose.word("output.smoothing", "line in a step-up converter, else switching", usual.word()));
+                values.word("output.smoothing", "line in a step-up converter, else switching", usual.word()));
     }
 
     private double capacitance(Smoothing smoothing) {
@@ -104,7 +104,7 @@ final class OutputSizing {
     }
 
     double resistance(Output output) {
-        return choose.amount(
+        return values.amount(
                 "output.resistance",
                 "dissipation factor of 1 % at the switching frequency",
                 () -> Rounding.twoDigits(CapacitorResistance.of(

@@ -11,12 +11,12 @@ public final class Sizing {
 
     private static final double BIAS = 0.3e-3;
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
 
     private Sizing(Spec spec) {
-        choose = new Choosing(spec);
-        demand = Demand.of(choose);
+        values = new DesignValues(spec);
+        demand = Demand.of(values);
     }
 
     /**
@@ -30,19 +30,19 @@ public final class Sizing {
         Feasibility.require(spec);
         Sizing sizing = new Sizing(spec);
         Driver driver = sizing.driver();
-        return new Design(driver, sizing.choose.rows());
+        return new Design(driver, sizing.values.rows());
     }
 
     private Driver driver() {
-        FilterSizing mains = new FilterSizing(choose, demand);
+        FilterSizing mains = new FilterSizing(values, demand);
         double bus = mains.busCapacitance();
         Filter filter = mains.filter(bus);
         Rectifier bridge = mains.bridge();
-        InductorSizing magnetics = new InductorSizing(choose, demand);
+        InductorSizing magnetics = new InductorSizing(values, demand);
         Winding winding = magnetics.winding();
-        SwitchSizing silicon = new SwitchSizing(choose, demand);
+        SwitchSizing silicon = new SwitchSizing(values, demand);
         PowerSwitch powerSwitch = silicon.powerSwitch();
-        OutputSizing storage = new OutputSizing(choose, demand);
+        OutputSizing storage = new OutputSizing(values, demand);
         Output output = storage.output();
         return new Driver(
                 demand.topology(),
@@ -52,33 +52,33 @@ public final class Sizing {
                 bus,
                 magnetics.inductor(winding),
                 powerSwitch,
-                DiodeSizing.diode(choose, demand),
+                DiodeSizing.diode(values, demand),
                 silicon.senseResistance(),
                 output,
                 demand.string(),
-                new ControlSizing(choose, demand).control(),
+                new ControlSizing(values, demand).control(),
                 fittings(winding, silicon.edges(powerSwitch), storage.resistance(output), mains.losses(bus)));
     }
 
     private Fittings fittings(
             Winding winding, Edges edges, double outputResistance, Fittings.LossyCapacitors capacitors) {
-        HeatSizing heat = new HeatSizing(choose, demand);
+        HeatSizing heat = new HeatSizing(values, demand);
         return new Fittings(
                 winding,
                 edges,
-                choose.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
+                values.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
                 outputResistance,
                 capacitors,
-                DimmingSizing.dimming(choose, demand.line()),
+                DimmingSizing.dimming(values, demand.line()),
                 heat.housing(),
                 heat.light(),
                 heat.capacitorLife(),
                 detail(),
-                new ExposureSizing(choose, demand).exposure());
+                new ExposureSizing(values, demand).exposure());
     }
 
     private Detail detail() {
-        String word = choose.word("decks.detail", "normal: what the figures are compared with", "normal");
+        String word = values.word("decks.detail", "normal: what the figures are compared with", "normal");
         return Detail.valueOf(word.toUpperCase(Locale.ROOT));
     }
 }

@@ -7,35 +7,35 @@ final class SwitchSizing {
 
     private static final String DIODE = "diode.capacitance";
 
-    private final Choosing choose;
+    private final DesignValues values;
     private final Demand demand;
 
-    SwitchSizing(Choosing choose, Demand demand) {
-        this.choose = choose;
+    SwitchSizing(DesignValues values, Demand demand) {
+        this.values = values;
         this.demand = demand;
     }
 
     PowerSwitch powerSwitch() {
-        double resistance = choose.amount(
+        double resistance = values.amount(
                 "switch.resistance",
                 "loses 0.4 % of the power, from 1 to 10 Ohm",
                 () -> Rounding.twoDigits(Math.max(1, Math.min(10, losingLittle()))));
         double capacitance = capacitance(resistance);
-        double diode = choose.isOpen(DIODE) ? 0 : choose.given(DIODE);
-        double besides = choose.isOpen(DIODE) ? Math.min(capacitance, PowerSwitch.DIODE_AND_WINDING) : diode;
-        choose.amount("switch.voltage_rating", Stress.RULE, () -> Stress.voltageClass(choose, demand));
+        double diode = values.isOpen(DIODE) ? 0 : values.given(DIODE);
+        double besides = values.isOpen(DIODE) ? Math.min(capacitance, PowerSwitch.DIODE_AND_WINDING) : diode;
+        values.amount("switch.voltage_rating", RatingClasses.RULE, () -> RatingClasses.voltageClass(values, demand));
         return new PowerSwitch(resistance, capacitance + diode, besides);
     }
 
     /** A diode of which the capacitance is given is not counted with the switch. */
     private double capacitance(double resistance) {
         double silicon = 100e-12 / resistance;
-        return choose.isOpen(DIODE)
-                ? choose.amount(
+        return values.isOpen(DIODE)
+                ? values.amount(
                         "switch.capacitance",
                         "100 pF Ohm of silicon and 10 pF of diode and winding",
                         () -> Rounding.twoDigits(silicon + PowerSwitch.DIODE_AND_WINDING))
-                : choose.amount(
+                : values.amount(
                         "switch.capacitance",
                         "100 pF Ohm of silicon; diode.capacitance comes on top",
                         () -> Rounding.twoDigits(silicon));
@@ -47,21 +47,21 @@ final class SwitchSizing {
     }
 
     double senseResistance() {
-        return choose.amount(
+        return values.amount(
                 "sense.resistance",
                 "0.5 V at the crest peak current, E24",
                 () -> E24.nearest(0.5 / demand.crest().peak()));
     }
 
     Edges edges(PowerSwitch powerSwitch) {
-        double silicon = 0.04e-9 * Stress.voltageClass(choose, demand);
-        double charge = choose.amount(
+        double silicon = 0.04e-9 * RatingClasses.voltageClass(values, demand);
+        double charge = values.amount(
                 "switch.gate_charge",
                 "0.04 nC Ohm of silicon for each volt of its class, and 1 nC",
                 () -> Rounding.twoDigits(silicon / Math.max(0.1, powerSwitch.resistance()) + 1e-9));
-        double voltage = choose.amount("switch.gate_voltage", "10 V", () -> 10);
-        double time = choose.amount("switch.transition_time", "30 ns: quick, but quiet enough", () -> 30e-9);
-        double snubber = choose.amount("switch.snubber_capacitance", "none unless one is named", () -> 0);
-        return new Edges(charge, voltage, time, DiodeSizing.recoveryCharge(choose, demand), snubber);
+        double voltage = values.amount("switch.gate_voltage", "10 V", () -> 10);
+        double time = values.amount("switch.transition_time", "30 ns: quick, but quiet enough", () -> 30e-9);
+        double snubber = values.amount("switch.snubber_capacitance", "none unless one is named", () -> 0);
+        return new Edges(charge, voltage, time, DiodeSizing.recoveryCharge(values, demand), snubber);
     }
 }

@@ -29,8 +29,8 @@ public record DimmingCurve(
         double fullCurrent,
         List<DimmingPoint> down,
         List<DimmingPoint> up,
-        Optional<DimmingTurn> lights,
-        Optional<DimmingTurn> darkens,
+        Optional<DimmingThreshold> lights,
+        Optional<DimmingThreshold> darkens,
         OffState off,
         OffState offWithoutBleeder) {
 
@@ -61,7 +61,7 @@ public record DimmingCurve(
 
     /** Least level at which the lamp is still lit while it is turned down; absent when it is never lit [-]. */
     public Optional<Double> lowestLevel() {
-        return Stream.concat(down.stream(), darkens.map(DimmingTurn::before).stream())
+        return Stream.concat(down.stream(), darkens.map(DimmingThreshold::before).stream())
                 .filter(this::lit)
                 .map(point -> level(point.current()))
                 .min(Comparator.naturalOrder());
@@ -69,12 +69,12 @@ public record DimmingCurve(
 
     /** First setting at which the lamp is lit while it is turned up from off; absent when it never is. */
     public Optional<DimmingPoint> popOn() {
-        return lights.map(DimmingTurn::after);
+        return lights.map(DimmingThreshold::after);
     }
 
     /** First setting at which the lamp is no longer lit while it is turned down; absent when it glows to the end. */
     public Optional<DimmingPoint> dropOut() {
-        return darkens.map(DimmingTurn::after);
+        return darkens.map(DimmingThreshold::after);
     }
 
     /** Turn from off in which nothing happens: up to the pop-on [rad]. */

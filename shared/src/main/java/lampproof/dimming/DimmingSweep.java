@@ -77,7 +77,7 @@ public final class DimmingSweep {
     }
 
     /** Settings in the order of turning, and where the lamp lights or goes dark. */
-    private record Turned(List<DimmingPoint> points, Optional<DimmingTurn> turn) {}
+    private record Turned(List<DimmingPoint> points, Optional<DimmingThreshold> turn) {}
 
     private Turned turned(DimmedState first, List<Double> conductions, boolean lights) {
         List<DimmedOperation> settings = new ArrayList<>();
@@ -87,7 +87,7 @@ public final class DimmingSweep {
             settings.add(setting);
             start = setting.start();
         }
-        Optional<DimmingTurn> turn = IntStream.range(0, settings.size())
+        Optional<DimmingThreshold> turn = IntStream.range(0, settings.size())
                 .filter(k -> lit(settings.get(k)) == lights)
                 .mapToObj(k -> turn(settings.get(Math.max(0, k - 1)), settings.get(k)))
                 .findFirst();
@@ -95,7 +95,7 @@ public final class DimmingSweep {
     }
 
     /** Halves what lies between a dark and a lit setting; each begins with what the nearest one before has left. */
-    private DimmingTurn turn(DimmedOperation before, DimmedOperation after) {
+    private DimmingThreshold turn(DimmedOperation before, DimmedOperation after) {
         DimmedOperation low = before;
         DimmedOperation high = after;
         while (Math.abs(conduction(high) - conduction(low)) > RESOLUTION) {
@@ -104,7 +104,7 @@ public final class DimmingSweep {
             low = turned ? low : middle;
             high = turned ? middle : high;
         }
-        return new DimmingTurn(point(low), point(high));
+        return new DimmingThreshold(point(low), point(high));
     }
 
     private boolean lit(DimmedOperation setting) {

@@ -10,7 +10,7 @@ import lampproof.design.Surge;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.Operation;
 
-/** The events of a lamp, each marched when it is first asked for. */
+/** The events of a lamp, each computed when it is first needed. */
 public final class LampEvents {
 
     private static final double CYCLES_BEFORE = 5.3;
@@ -35,22 +35,22 @@ public final class LampEvents {
     /** The string opens at the crest of the line; shown until some cycles after the control cell has stopped. */
     public EventResult openString() {
         return once("open", () -> {
-            LampMarch march = atCrest();
-            march.through(instant(), StringFault.NONE);
-            march.until(MOST_PERIODS * 2 * driver().line().halfPeriod(), StringFault.OPEN);
-            march.through(end(march.time() + CYCLES_AFTER * period()), StringFault.OPEN);
-            return march.result(instant());
+            LampTransient lamp = atCrest();
+            lamp.through(instant(), StringFault.NONE);
+            lamp.until(MOST_PERIODS * 2 * driver().line().halfPeriod(), StringFault.OPEN);
+            lamp.through(end(lamp.time() + CYCLES_AFTER * period()), StringFault.OPEN);
+            return lamp.result(instant());
         });
     }
 
     /** The string is shorted at the crest of the line; shown for an eighth of a line cycle. */
     public EventResult shortedString() {
         return once("shorted", () -> {
-            LampMarch march = atCrest();
-            march.through(instant(), StringFault.NONE);
+            LampTransient lamp = atCrest();
+            lamp.through(instant(), StringFault.NONE);
             double eighth = driver().line().halfPeriod() / 4;
-            march.through(end(instant() + eighth), StringFault.SHORTED);
-            return march.result(instant());
+            lamp.through(end(instant() + eighth), StringFault.SHORTED);
+            return lamp.result(instant());
         });
     }
 
@@ -59,10 +59,10 @@ public final class LampEvents {
         return once("surge", () -> {
             AnglePoint start = surgePoint();
             Surge surge = driver().fittings().exposure().surge();
-            LampMarch march = new LampMarch(
-                    operation, start, new SurgeFeed(surge, driver().line(), start.lineCurrent(), instant()));
-            march.through(end(instant() + SURGE_TIME), StringFault.NONE);
-            return march.result(instant());
+            LampTransient lamp = new LampTransient(
+                    operation, start, new SurgeSource(surge, driver().line(), start.lineCurrent(), instant()));
+            lamp.through(end(instant() + SURGE_TIME), StringFault.NONE);
+            return lamp.result(instant());
         });
     }
 
@@ -70,11 +70,11 @@ public final class LampEvents {
     public EventResult powerUp() {
         return once("power-up", () -> {
             double angle = driver().fittings().exposure().powerUpAngle();
-            LampMarch march = new LampMarch(operation, dead(angle), new MainsFeed(driver().line(), angle));
+            LampTransient lamp = new LampTransient(operation, dead(angle), new MainsSource(driver().line(), angle));
             double half = driver().line().halfPeriod();
-            march.untilLight(MOST_HALF_CYCLES * half);
-            march.through(end(Math.max(SHOWN_HALF_CYCLES * half, SHOWN_AFTER_LIGHT * march.time())), StringFault.NONE);
-            return march.result(0);
+            lamp.untilLight(MOST_HALF_CYCLES * half);
+            lamp.through(end(Math.max(SHOWN_HALF_CYCLES * half, SHOWN_AFTER_LIGHT * lamp.time())), StringFault.NONE);
+            return lamp.result(0);
         });
     }
 
@@ -90,8 +90,8 @@ public final class LampEvents {
         return operation.points().get((int) Math.min(last, Math.round(share * last)));
     }
 
-    private EventResult once(String name, Supplier<EventResult> march) {
-        return known.computeIfAbsent(name, any -> march.get());
+    private EventResult once(String name, Supplier<EventResult> event) {
+        return known.computeIfAbsent(name, any -> event.get());
     }
 
     /** Where a clock runs, the end lies between two of its strokes. */
@@ -101,8 +101,8 @@ public final class LampEvents {
         return clocked ? (Math.ceil(least * control.frequency()) + CLOCK_AT_END) / control.frequency() : least;
     }
 
-    private LampMarch atCrest() {
-        return new LampMarch(operation, operation.crest(), new MainsFeed(driver().line(), Math.PI / 2));
+    private LampTransient atCrest() {
+        return new LampTransient(operation, operation.crest(), new MainsSource(driver().line(), Math.PI / 2));
     }
 
     private Driver driver() {

@@ -5,7 +5,7 @@ import static lampproof.prediction.Grade.CALCULATED;
 import static lampproof.prediction.Sources.HEAT;
 
 import java.util.List;
-import lampproof.prediction.heat.Lives;
+import lampproof.prediction.heat.PartLife;
 
 /** Temperatures in the housing and hours of life. */
 final class HeatFigures {
@@ -63,7 +63,7 @@ final class HeatFigures {
                                 CALCULATED,
                                 "life of the LEDs at temperature.led",
                                 "Arrhenius law through two given points, common practice, no source")
-                        .calculated(s -> Lives.arrhenius(
+                        .calculated(s -> PartLife.arrhenius(
                                 s.driver().fittings().light().life(),
                                 s.temperatures().of("string"))),
                 figure(
@@ -73,7 +73,7 @@ final class HeatFigures {
                                 CALCULATED,
                                 "life of the output capacitor at temperature.output",
                                 "Arrhenius law through two given points, common practice, no source")
-                        .calculated(s -> Lives.arrhenius(
+                        .calculated(s -> PartLife.arrhenius(
                                 s.driver().fittings().capacitorLife(),
                                 s.temperatures().of("output"))),
                 figure(
@@ -83,7 +83,7 @@ final class HeatFigures {
                                 CALCULATED,
                                 "the same by the ten-degree rule from the hotter point; 0 above it",
                                 "life doubles for every ten kelvin less; makers' application notes, from memory")
-                        .calculated(s -> Lives.tenDegrees(
+                        .calculated(s -> PartLife.tenDegrees(
                                 s.driver().fittings().capacitorLife(),
                                 s.temperatures().of("output"))));
     }

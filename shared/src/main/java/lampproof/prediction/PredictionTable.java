@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
-import lampproof.file.SheetText;
-import lampproof.file.WholeFile;
+import lampproof.file.AtomicFile;
+import lampproof.file.CsvText;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -43,7 +43,7 @@ public final class PredictionTable {
 
     /** The predictions as text. */
     public static String text(List<Prediction> predictions) {
-        return SheetText.of(
+        return CsvText.of(
                 HEADER, predictions.stream().map(PredictionTable::cells).toList());
     }
 
@@ -57,7 +57,7 @@ public final class PredictionTable {
             throw UserFault.badInput(Finding.of(
                     "the file is there already and is no table of predictions", path.toString(), "name another file"));
         }
-        WholeFile.write(path, text(predictions));
+        AtomicFile.write(path, text(predictions));
     }
 
     /**
@@ -135,7 +135,7 @@ public final class PredictionTable {
     private Figure figure(CSVRecord row) {
         Figure figure = FIGURES.get(row.get(0));
         if (figure == null) {
-            String next = Nearest.to(row.get(0), FIGURES.keySet())
+            String next = NearestName.to(row.get(0), FIGURES.keySet())
                     .map(near -> "did you mean " + near + "?")
                     .orElse("list the figures with 'lampproof figures'");
             add(row, "this figure is not known", row.get(0), next);

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.spec.Amount;
 import lampproof.spec.Spec;
@@ -80,7 +80,7 @@ final class Tolerances {
     }
 
     private static Finding unknown(String name) {
-        String next = Nearest.to(name, FIGURES.keySet())
+        String next = NearestName.to(name, FIGURES.keySet())
                 .map(near -> "did you mean " + PREFIX + near + "?")
                 .orElse("list the figures with 'lampproof figures'");
         return new Finding("there is no figure to tolerate", "the spec", PREFIX + name, "", next);

@@ -11,19 +11,19 @@ import lampproof.design.Driver;
  * the same.
  *
  * @param capacitance bus and filter capacitor [F]
- * @param way the way to the mains
+ * @param mains impedance from the bridge to the mains
  */
-record BusStiffness(double capacitance, MainsWay way) {
+record BusStiffness(double capacitance, MainsImpedance mains) {
 
     static BusStiffness of(Driver driver) {
-        return new BusStiffness(driver.busCapacitance() + driver.filter().capacitance(), MainsWay.of(driver));
+        return new BusStiffness(driver.busCapacitance() + driver.filter().capacitance(), MainsImpedance.of(driver));
     }
 
     /** Voltage over charge at a switching period [s]; in [V/C]. */
     double elastance(double period) {
         double omega = 2 * Math.PI / period;
-        double resistance = way.resistance(omega);
-        double reactance = way.reactance(omega);
+        double resistance = mains.resistance(omega);
+        double reactance = mains.reactance(omega);
         double whole = reactance - 1 / (omega * capacitance);
         double share = (resistance * resistance + reactance * whole) / (resistance * resistance + whole * whole);
         return share / capacitance;

@@ -23,7 +23,7 @@ final class HalfCycle {
 
     private final Driver driver;
     private final Converter converter;
-    private final OutputState output;
+    private final OutputResponse output;
     private final double[] sines;
     private final double step;
     private final double lineSlope;
@@ -56,7 +56,7 @@ final class HalfCycle {
         this.sines = sines;
         this.step = line.halfPeriod() / sines.length;
         this.converter = new Converter(driver, step);
-        this.output = new OutputState(driver.string(), driver.output().capacitance(), step);
+        this.output = new OutputResponse(driver.string(), driver.output().capacitance(), step);
         this.lineSlope = line.crest() * line.angularFrequency();
         this.resistance = line.resistance()
                 + filter.seriesResistance()

@@ -27,15 +27,15 @@ record NoisePath(double omega, Complex receiver, double bridgeCurrent) {
 
     /** Voltage across the network in one line over the current that the converter takes, in magnitude [Ohm]. */
     double transfer(Driver driver) {
-        MainsWay way = MainsWay.of(driver);
+        MainsImpedance impedance = MainsImpedance.of(driver);
         double real = receiver.getReal();
         double imaginary = receiver.getImaginary();
         double mains = RippleSplit.of(
                         driver,
                         bridgeCurrent,
                         omega,
-                        way.resistance(omega) + 2 * real,
-                        way.reactance(omega) + 2 * imaginary)
+                        impedance.resistance(omega) + 2 * real,
+                        impedance.reactance(omega) + 2 * imaginary)
                 .mains();
         return Math.sqrt(mains * (real * real + imaginary * imaginary));
     }

@@ -25,20 +25,20 @@ record RippleSplit(double bus, double bridge, double mains) {
      * @param omega angular frequency [rad/s]
      */
     static RippleSplit of(Driver driver, double bridgeCurrent, double omega) {
-        MainsWay way = MainsWay.of(driver);
-        return of(driver, bridgeCurrent, omega, way.resistance(omega), way.reactance(omega));
+        MainsImpedance mains = MainsImpedance.of(driver);
+        return of(driver, bridgeCurrent, omega, mains.resistance(omega), mains.reactance(omega));
     }
 
     /** The same for a way to the mains of a given impedance, its real and imaginary part [Ohm]. */
-    static RippleSplit of(Driver driver, double bridgeCurrent, double omega, double wayReal, double wayImaginary) {
+    static RippleSplit of(Driver driver, double bridgeCurrent, double omega, double mainsReal, double mainsImaginary) {
         double resistance = 2 * (driver.bridge().resistance() + driver.bridge().slope() / bridgeCurrent);
         double filter = omega * driver.filter().capacitance();
         double bus = omega * driver.busCapacitance();
         // per unit of current on the way: bridge current, and what stands across bridge and way
-        double bridgeReal = 1 - filter * wayImaginary;
-        double bridgeImaginary = filter * wayReal;
-        double acrossReal = wayReal + resistance * bridgeReal;
-        double acrossImaginary = wayImaginary + resistance * bridgeImaginary;
+        double bridgeReal = 1 - filter * mainsImaginary;
+        double bridgeImaginary = filter * mainsReal;
+        double acrossReal = mainsReal + resistance * bridgeReal;
+        double acrossImaginary = mainsImaginary + resistance * bridgeImaginary;
         double whole = square(bridgeReal - bus * acrossImaginary, bridgeImaginary + bus * acrossReal);
         return new RippleSplit(
                 bus * bus * square(acrossReal, acrossImaginary) / whole,

@@ -61,7 +61,7 @@ public final class SteadyState {
         Pass best = state.solve();
         Operation operation = state.record(best);
         if (best.isRestless() && !DiscontinuousMode.isLeft(operation)) {
-            throw OutOfReach.fault(driver);
+            throw ControlRange.fault(driver);
         }
         return operation;
     }
@@ -191,7 +191,7 @@ public final class SteadyState {
 
     private Operation record(Pass best) {
         List<AnglePoint> points = best.points();
-        AnglePoint crest = HeldCrest.of(driver, best.setPoint(), points.get(points.size() / 2));
+        AnglePoint crest = CrestSteadyState.of(driver, best.setPoint(), points.get(points.size() / 2));
         return new Operation(driver, best.setPoint(), points, crest, best.start());
     }
 

@@ -21,7 +21,7 @@ public record RatedUse(String name, double rated, double used, double allowed, S
     }
 
     /** How much of what is allowed is taken [-]. */
-    double strain() {
+    double utilisation() {
         return used / rated / allowed;
     }
 
@@ -35,6 +35,6 @@ public record RatedUse(String name, double rated, double used, double allowed, S
                 when,
                 100 * allowed);
         return new RuleVerdict(
-                name, strain() <= 1, "derated in use, whole in faults and surges, common practice", number);
+                name, utilisation() <= 1, "derated in use, whole in faults and surges, common practice", number);
     }
 }

@@ -125,6 +125,8 @@ public final class RatedUses {
     }
 
     private static RatedUse closest(List<RatedUse> uses) {
-        return uses.stream().max(Comparator.comparingDouble(RatedUse::strain)).orElseThrow();
+        return uses.stream()
+                .max(Comparator.comparingDouble(RatedUse::utilisation))
+                .orElseThrow();
     }
 }

@@ -4,14 +4,14 @@ package lampproof.rule;
  * What a rule says of the lamp, and which number decided.
  *
  * @param subject what is judged
- * @param standing how the lamp stands to the rule
+ * @param outcome whether the lamp keeps the rule
  * @param rule the rule, with its edition
  * @param number the number that decided, with its limit; empty when the rule sets no limit
  */
-public record RuleVerdict(String subject, Standing standing, String rule, String number) {
+public record RuleVerdict(String subject, Outcome outcome, String rule, String number) {
 
-    /** How a lamp stands to a rule. */
-    public enum Standing {
+    /** Whether a lamp keeps a rule. */
+    public enum Outcome {
         /** The rule is kept. */
         KEPT("kept"),
         /** The rule is broken. */
@@ -21,7 +21,7 @@ public record RuleVerdict(String subject, Standing standing, String rule, String
 
         private final String word;
 
-        Standing(String word) {
+        Outcome(String word) {
             this.word = word;
         }
 
@@ -33,22 +33,22 @@ public record RuleVerdict(String subject, Standing standing, String rule, String
 
     /** A verdict on a rule that stands by itself. */
     public RuleVerdict(String subject, boolean pass, String rule, String number) {
-        this(subject, pass ? Standing.KEPT : Standing.NOT_KEPT, rule, number);
+        this(subject, pass ? Outcome.KEPT : Outcome.NOT_KEPT, rule, number);
     }
 
     /** Whether nothing is wrong: the rule is kept or need not be. */
     public boolean pass() {
-        return standing != Standing.NOT_KEPT;
+        return outcome != Outcome.NOT_KEPT;
     }
 
     /** The same of a rule in whose place another one is kept. */
     RuleVerdict notNeeded() {
-        return new RuleVerdict(subject, Standing.NOT_NEEDED, rule, number);
+        return new RuleVerdict(subject, Outcome.NOT_NEEDED, rule, number);
     }
 
     /** The verdict on one line. */
     public String text() {
         String decided = number.isEmpty() ? "" : "; " + number;
-        return subject + ": " + standing.word() + ", " + rule + decided;
+        return subject + ": " + outcome.word() + ", " + rule + decided;
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.unit.QuantityReader;
 
@@ -58,7 +58,7 @@ final class RowReader {
     private UserFault notAWord(TableRow row, Choice choice, String word) {
         boolean number = word.matches(QuantityReader.NUMBER);
         String what = choice.name() + (number ? " takes a word, not a number" : " has no such word");
-        String next = Nearest.to(word, choice.words())
+        String next = NearestName.to(word, choice.words())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         return refused(row, Column.TYP, what, choice.allowed(), next);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
@@ -79,7 +79,7 @@ record SpecHeader(int line, char separator, List<Column> columns) {
     }
 
     private static Finding unknown(String name, String where) {
-        String next = Nearest.to(name, Column.words())
+        String next = NearestName.to(name, Column.words())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("put remarks into the note");
         return new Finding("this column is not known", where, name, WANTED, next);

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
@@ -90,7 +90,7 @@ public final class SpecReader {
         if (name.isEmpty()) {
             return Finding.of("this row has no name", where, "name the quantity, or begin a remark with #");
         }
-        String next = Nearest.to(name, Vocabulary.names())
+        String next = NearestName.to(name, Vocabulary.names())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         return new Finding("this name is not known", where, name, neighbours(name), next);

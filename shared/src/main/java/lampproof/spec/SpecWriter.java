@@ -2,8 +2,8 @@ package lampproof.spec;
 
 import java.nio.file.Path;
 import java.util.List;
-import lampproof.file.SheetText;
-import lampproof.file.WholeFile;
+import lampproof.file.AtomicFile;
+import lampproof.file.CsvText;
 import lampproof.unit.Dimension;
 import lampproof.unit.QuantityWriter;
 
@@ -26,12 +26,12 @@ public final class SpecWriter {
      * @throws lampproof.fault.UserFault when the file cannot be written
      */
     public static void write(Path file, List<SpecRow> rows) {
-        WholeFile.write(file, text(rows));
+        AtomicFile.write(file, text(rows));
     }
 
     /** The rows as a table. */
     public static String text(List<SpecRow> rows) {
-        return SheetText.of(
+        return CsvText.of(
                 HEADING.substring(2),
                 Column.words(),
                 rows.stream().map(SpecWriter::cells).toList());

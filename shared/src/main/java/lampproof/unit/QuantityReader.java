@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lampproof.fault.Finding;
-import lampproof.fault.Nearest;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
@@ -129,7 +129,7 @@ public final class QuantityReader {
         String what = owner(spelling)
                 .map(other -> "a unit of " + other.word() + " stands where one of " + dimension.word() + " belongs")
                 .orElse("this unit is not known");
-        String next = Nearest.to(spelling, allowed)
+        String next = NearestName.to(spelling, allowed)
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         return new Finding(what, where, unit, choices, next);

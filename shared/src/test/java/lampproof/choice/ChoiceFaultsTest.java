@@ -63,7 +63,8 @@ class ChoiceFaultsTest {
                 part,rating,unit,package,length,width,cost
                 controller,1,1,SOT-23,3,2,7.5
                 """));
-        assertThat(table.item("controller", 1)).isEqualTo(new Bill.Item("controller", "SOT-23", 1, 6e-6, 7.5));
+        assertThat(table.item("controller", 1))
+                .isEqualTo(new BillOfMaterials.Item("controller", "SOT-23", 1, 6e-6, 7.5));
         assertThat(table.item("fuse", 1)).isEqualTo(PartTable.shipped().item("fuse", 1));
     }
 

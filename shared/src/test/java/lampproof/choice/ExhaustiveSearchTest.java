@@ -50,9 +50,9 @@ class ExhaustiveSearchTest {
                 line < 200 ? 60 : 50,
                 25 + random.nextInt(16));
         Lamp lamp = Lamps.lamp("driver.topology,,step-up,,,\n" + rows + string(30, power));
-        Field field = Field.of(lamp, StringRange.usual(lamp), PartTable.shipped());
+        DesignSpace space = DesignSpace.of(lamp, StringRange.usual(lamp), PartTable.shipped());
         for (String topology : new String[] {"step-down", "step-up"}) {
-            double found = field.candidates().stream()
+            double found = space.candidates().stream()
                     .filter(candidate ->
                             candidate.arrangement().topology().word().equals(topology))
                     .mapToDouble(candidate -> candidate.solution().efficiency())

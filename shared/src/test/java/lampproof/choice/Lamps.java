@@ -43,16 +43,16 @@ final class Lamps {
         return SpecReader.read(new StringReader(HEADER + rows), "lamp.csv");
     }
 
-    static Field field(Lamp lamp, String strings) {
-        return Field.of(lamp, StringRange.read(strings), PartTable.shipped());
+    static DesignSpace space(Lamp lamp, String strings) {
+        return DesignSpace.of(lamp, StringRange.read(strings), PartTable.shipped());
     }
 
     static Comparison comparison(Lamp lamp, String strings) {
-        return Comparison.of(field(lamp, strings), Weights.EQUAL).orElseThrow();
+        return Comparison.of(space(lamp, strings), Weights.EQUAL).orElseThrow();
     }
 
-    static double trait(String name, Candidate candidate) {
-        return Trait.named(name).value().applyAsDouble(candidate);
+    static double characteristic(String name, Candidate candidate) {
+        return Characteristic.named(name).value().applyAsDouble(candidate);
     }
 
     static List<String> subjects(List<Difference> differences) {

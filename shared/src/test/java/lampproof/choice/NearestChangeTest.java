@@ -13,7 +13,8 @@ class NearestChangeTest {
     void aStringThatNoConverterCarriesGetsOneThatIsCarried() {
         Lamp lamp = Lamps.small("");
         List<StringRange> between = StringRange.read("320..360");
-        assertThat(Field.of(lamp, between, PartTable.shipped()).candidates()).isEmpty();
+        assertThat(DesignSpace.of(lamp, between, PartTable.shipped()).candidates())
+                .isEmpty();
         NearestChange change =
                 NearestChange.of(lamp, between, PartTable.shipped()).get(0);
         double voltage = change.candidate().arrangement().voltage();
@@ -25,9 +26,9 @@ class NearestChangeTest {
     void aLampThatIsTooHotGetsLessLightOrCoolerAir() {
         Lamp lamp = Lamps.small(TOO_HOT);
         List<StringRange> ranges = StringRange.read("390..430");
-        Field field = Field.of(lamp, ranges, PartTable.shipped());
-        assertThat(field.candidates()).isEmpty();
-        assertThat(field.reasons().keySet()).allMatch(reason -> reason.contains("hotter than its rating"));
+        DesignSpace space = DesignSpace.of(lamp, ranges, PartTable.shipped());
+        assertThat(space.candidates()).isEmpty();
+        assertThat(space.reasons().keySet()).allMatch(reason -> reason.contains("hotter than its rating"));
         List<NearestChange> changes = NearestChange.of(lamp, ranges, PartTable.shipped());
         assertThat(changes).extracting(NearestChange::text).anyMatch(text -> text.startsWith("air of "));
         assertThat(changes)

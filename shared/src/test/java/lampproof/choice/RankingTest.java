@@ -12,45 +12,45 @@ import org.junit.jupiter.api.Test;
 
 class RankingTest {
 
-    private static final Field FIELD = Lamps.field(Lamps.small(""), "30..45,390..430");
+    private static final DesignSpace SPACE = Lamps.space(Lamps.small(""), "30..45,390..430");
 
     @Test
     void anIndexIsTheProductOfTheRatiosOfItsTable() {
         Weights weights = Weights.read("efficiency=2,area=0.5,cost=0,flicker=1,life=1");
-        Ranking ranking = new Ranking(FIELD.candidates(), weights);
-        Candidate one = FIELD.candidates().get(3);
+        Ranking ranking = new Ranking(SPACE.candidates(), weights);
+        Candidate one = SPACE.candidates().get(3);
         double loss = one.solution().losses().total() / one.solution().string().power();
-        double leastLoss = FIELD.candidates().stream()
+        double leastLoss = SPACE.candidates().stream()
                 .mapToDouble(c ->
                         c.solution().losses().total() / c.solution().string().power())
                 .min()
                 .orElseThrow();
-        double area = FIELD.candidates().stream()
+        double area = SPACE.candidates().stream()
                         .mapToDouble(c -> c.bill().area())
                         .min()
                         .orElseThrow()
                 / one.bill().area();
-        double flicker = FIELD.candidates().stream()
+        double flicker = SPACE.candidates().stream()
                         .mapToDouble(c -> c.solution().string().percentFlicker())
                         .min()
                         .orElseThrow()
                 / one.solution().string().percentFlicker();
         double life = one.life()
-                / FIELD.candidates().stream().mapToDouble(Candidate::life).max().orElseThrow();
+                / SPACE.candidates().stream().mapToDouble(Candidate::life).max().orElseThrow();
         double expected = leastLoss / loss * (leastLoss / loss) * Math.sqrt(area) * flicker * life;
         assertThat(ranking.index(one)).isCloseTo(expected, within(1e-12));
     }
 
     @Test
     void noParetoCandidateIsBeatenInEverything() {
-        List<Candidate> pareto = FIELD.pareto();
-        assertThat(pareto).isNotEmpty().hasSizeLessThan(FIELD.candidates().size());
+        List<Candidate> pareto = SPACE.pareto();
+        assertThat(pareto).isNotEmpty().hasSizeLessThan(SPACE.candidates().size());
         for (Candidate one : pareto) {
-            assertThat(FIELD.candidates()).noneMatch(rival -> beats(rival, one));
+            assertThat(SPACE.candidates()).noneMatch(rival -> beats(rival, one));
         }
-        Set<Candidate> rest = new HashSet<>(FIELD.candidates());
+        Set<Candidate> rest = new HashSet<>(SPACE.candidates());
         pareto.forEach(rest::remove);
-        assertThat(rest).allMatch(one -> FIELD.candidates().stream().anyMatch(rival -> beats(rival, one)));
+        assertThat(rest).allMatch(one -> SPACE.candidates().stream().anyMatch(rival -> beats(rival, one)));
     }
 
     private static boolean beats(Candidate rival, Candidate mine) {
@@ -65,16 +65,16 @@ class RankingTest {
 
     @Test
     void theWeightDecidesWhoComesFirst() {
-        Comparison frugal = Comparison.of(FIELD, only(Criterion.EFFICIENCY)).orElseThrow();
-        Comparison small = Comparison.of(FIELD, only(Criterion.AREA)).orElseThrow();
+        Comparison frugal = Comparison.of(SPACE, only(Criterion.EFFICIENCY)).orElseThrow();
+        Comparison small = Comparison.of(SPACE, only(Criterion.AREA)).orElseThrow();
         assertThat(frugal.ranked().get(0).solution().efficiency())
-                .isEqualTo(FIELD.candidates().stream()
+                .isEqualTo(SPACE.candidates().stream()
                         .filter(Candidate::keepsRules)
                         .mapToDouble(c -> c.solution().efficiency())
                         .max()
                         .orElseThrow());
         assertThat(small.ranked().get(0).bill().area())
-                .isEqualTo(FIELD.candidates().stream()
+                .isEqualTo(SPACE.candidates().stream()
                         .filter(Candidate::keepsRules)
                         .mapToDouble(c -> c.bill().area())
                         .min()

@@ -1,6 +1,6 @@
 package lampproof.choice;
 
-import static lampproof.choice.Lamps.trait;
+import static lampproof.choice.Lamps.characteristic;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lampproof.design.Topology;
@@ -27,33 +27,37 @@ class TradeFactComparisonTest {
 
     @Test
     void step_up_is_three_to_eight_points_more_efficient_and_loses_about_half() {
-        assertThat(trait("efficiency", STEP_UP) - trait("efficiency", STEP_DOWN))
+        assertThat(characteristic("efficiency", STEP_UP) - characteristic("efficiency", STEP_DOWN))
                 .isBetween(3.0, 8.0);
-        assertThat(trait("loss", STEP_UP) / trait("loss", STEP_DOWN)).isBetween(0.35, 0.7);
+        assertThat(characteristic("loss", STEP_UP) / characteristic("loss", STEP_DOWN))
+                .isBetween(0.35, 0.7);
     }
 
     @Test
     void step_up_has_the_smaller_inductor() {
-        assertThat(trait("stored energy, peak", STEP_UP)).isLessThan(trait("stored energy, peak", STEP_DOWN));
-        assertThat(trait("core area product", STEP_UP)).isLessThan(trait("core area product", STEP_DOWN));
+        assertThat(characteristic("stored energy, peak", STEP_UP))
+                .isLessThan(characteristic("stored energy, peak", STEP_DOWN));
+        assertThat(characteristic("core area product", STEP_UP))
+                .isLessThan(characteristic("core area product", STEP_DOWN));
     }
 
     @Test
     void step_up_has_the_better_power_factor() {
-        assertThat(trait("power factor", STEP_UP)).isGreaterThan(trait("power factor", STEP_DOWN));
+        assertThat(characteristic("power factor", STEP_UP)).isGreaterThan(characteristic("power factor", STEP_DOWN));
     }
 
     @Test
     void step_up_has_fewer_parts_on_less_area() {
-        assertThat(trait("parts", STEP_UP)).isLessThan(trait("parts", STEP_DOWN));
-        assertThat(trait("board area", STEP_UP)).isLessThan(trait("board area", STEP_DOWN));
+        assertThat(characteristic("parts", STEP_UP)).isLessThan(characteristic("parts", STEP_DOWN));
+        assertThat(characteristic("board area", STEP_UP)).isLessThan(characteristic("board area", STEP_DOWN));
     }
 
     @Test
     void step_up_dims_smoother_and_needs_no_dimmer_load() {
-        assertThat(trait("dead travel of a dimmer", STEP_UP)).isLessThan(trait("dead travel of a dimmer", STEP_DOWN));
-        assertThat(trait("dimmer load", STEP_UP)).isZero();
-        assertThat(trait("dimmer load", STEP_DOWN)).isPositive();
+        assertThat(characteristic("dead travel of a dimmer", STEP_UP))
+                .isLessThan(characteristic("dead travel of a dimmer", STEP_DOWN));
+        assertThat(characteristic("dimmer load", STEP_UP)).isZero();
+        assertThat(characteristic("dimmer load", STEP_DOWN)).isPositive();
         assertThat(STEP_DOWN.solution().driver().fittings().dimming().bleederResistance())
                 .isEqualTo(1000);
     }

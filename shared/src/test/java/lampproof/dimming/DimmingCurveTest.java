@@ -75,10 +75,10 @@ class DimmingCurveTest {
         return new DimmingCurve(dimming, 1, falling, rising, turn(rising, true), turn(falling, false), DARK, DARK);
     }
 
-    private static Optional<DimmingTurn> turn(List<DimmingPoint> points, boolean lights) {
+    private static Optional<DimmingThreshold> turn(List<DimmingPoint> points, boolean lights) {
         return IntStream.range(1, points.size())
                 .filter(k -> points.get(k).current() >= 1e-3 == lights)
-                .mapToObj(k -> new DimmingTurn(points.get(k - 1), points.get(k)))
+                .mapToObj(k -> new DimmingThreshold(points.get(k - 1), points.get(k)))
                 .findFirst();
     }
 

@@ -73,8 +73,8 @@ class DimmingSweepTest {
     @Test
     void where_the_lamp_lights_and_darkens_is_found_within_a_quarter_of_a_degree() {
         DimmingCurve curve = curve("dimmer.edge,,trailing,,,");
-        DimmingTurn lights = curve.lights().orElseThrow();
-        DimmingTurn darkens = curve.darkens().orElseThrow();
+        DimmingThreshold lights = curve.lights().orElseThrow();
+        DimmingThreshold darkens = curve.darkens().orElseThrow();
         assertThat(lights.after().degrees() - lights.before().degrees()).isBetween(0.0, 0.25);
         assertThat(darkens.before().degrees() - darkens.after().degrees()).isBetween(0.0, 0.25);
         assertThat(curve.lit(lights.before().current())).isFalse();

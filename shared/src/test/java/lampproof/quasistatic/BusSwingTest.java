@@ -19,7 +19,7 @@ class BusSwingTest {
     /** No node to speak of, and a choke that lets no ripple through. */
     private static final SwitchingCell CELL = new SwitchingCell(INDUCTANCE, 0, 0, 1e-18, 1e9, 1e12, 0);
 
-    private static final BusStiffness STIFFNESS = new BusStiffness(BUS_CAPACITANCE, new MainsWay(1, 0, 1e9, 0));
+    private static final BusStiffness STIFFNESS = new BusStiffness(BUS_CAPACITANCE, new MainsImpedance(1, 0, 1e9, 0));
 
     /** What small steps find in one cycle. */
     private record Stepped(double peak, double diodeTime, double charge, double meanBus, double endBus) {
@@ -77,7 +77,7 @@ class BusSwingTest {
     /** Far below its corner the filter gives all of the ripple; far above it, none. */
     @Test
     void theWayToTheMainsGivesItsShareOfTheRipple() {
-        BusStiffness stiffness = new BusStiffness(BUS_CAPACITANCE, new MainsWay(1e-3, 0, 1e9, 0));
+        BusStiffness stiffness = new BusStiffness(BUS_CAPACITANCE, new MainsImpedance(1e-3, 0, 1e9, 0));
         double resonance = 2 * Math.PI * Math.sqrt(1e-3 * BUS_CAPACITANCE);
         assertThat(stiffness.elastance(1000 * resonance) * BUS_CAPACITANCE).isCloseTo(0, within(1e-5));
         assertThat(stiffness.elastance(resonance / 6) * BUS_CAPACITANCE).isCloseTo(36.0 / 35, within(1e-4));

@@ -57,7 +57,7 @@ class LimitVerdictsTest {
         assertThat(verdicts).hasSize(4);
         assertThat(verdicts.get(0).pass()).isTrue();
         assertThat(verdicts)
-                .extracting(verdict -> verdict.standing().word())
+                .extracting(verdict -> verdict.outcome().word())
                 .containsExactly("kept", "kept", "not needed", "kept");
         assertThat(verdicts).allMatch(RuleVerdict::pass);
         assertThat(verdicts.get(1).number()).contains("mA/W, at most");

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lampproof.compare.Verdict;
-import lampproof.file.SheetText;
+import lampproof.file.CsvText;
 
 /** The table of a series: a row for each figure of each lamp. */
 final class FigureRows {
@@ -27,7 +27,7 @@ final class FigureRows {
     private FigureRows() {}
 
     static String text(List<LampTrial> trials) {
-        return SheetText.of(HEADER, trials.stream().flatMap(FigureRows::rows).toList());
+        return CsvText.of(HEADER, trials.stream().flatMap(FigureRows::rows).toList());
     }
 
     private static Stream<List<String>> rows(LampTrial trial) {

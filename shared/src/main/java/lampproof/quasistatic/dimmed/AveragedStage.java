@@ -6,7 +6,7 @@ import lampproof.design.LedString;
 import lampproof.design.Topology;
 import lampproof.quasistatic.CellCycle;
 import lampproof.quasistatic.Converter;
-import lampproof.quasistatic.OutputState;
+import lampproof.quasistatic.OutputResponse;
 import lampproof.quasistatic.SlowState;
 
 /**
@@ -14,7 +14,7 @@ import lampproof.quasistatic.SlowState;
  * angle and again whenever the bus has moved by {@value #RESOLVE} V.
  *
  * <p>A bus above the output of a step-up converter drives a current straight through inductor and diode. It begins with what
- * the inductor carries just then where the cell woke a few cycles ago, and otherwise with two thirds of the peak current: the
+ * the inductor carries just then where the cell started a few cycles ago, and otherwise with two thirds of the peak current: the
  * bus passes the output at any time after the last turn-off, and the current then falls with the square of the time, so that
  * this is its mean.
  */
@@ -30,8 +30,8 @@ final class AveragedStage {
     private final Driver driver;
     private final boolean stepUp;
     private final Converter converter;
-    private final WakingCell waking;
-    private final OutputState output;
+    private final StartUpCell startUp;
+    private final OutputResponse output;
     private final double bias;
     private final double coarse;
     private final double fine;
@@ -64,9 +64,9 @@ final class AveragedStage {
         this.driver = driver;
         this.stepUp = driver.topology() == Topology.STEP_UP;
         this.converter = new Converter(driver, coarse);
-        this.waking = new WakingCell(driver);
+        this.startUp = new StartUpCell(driver);
         LedString string = driver.string();
-        this.output = new OutputState(string, driver.output().capacitance(), coarse);
+        this.output = new OutputResponse(string, driver.output().capacitance(), coarse);
         this.bias = bias;
         this.coarse = coarse;
         this.fine = fine;
@@ -83,7 +83,7 @@ final class AveragedStage {
         outputCurrent = start.outputCurrent();
         startCurrent = start.inductorCurrent();
         through = 0;
-        waking.lose();
+        startUp.losePhase();
     }
 
     /** An angle begins, at a bus voltage [V]. */
@@ -156,7 +156,7 @@ final class AveragedStage {
             return;
         }
         double over = bus - outputVoltage - driver.diode().junction(through);
-        if (wake(bus, over)) {
+        if (followStartUp(bus, over)) {
             return;
         }
         if (over > 0 && through == 0) {
@@ -166,13 +166,13 @@ final class AveragedStage {
     }
 
     /** Follows the cell in its first cycles; whether its switch is known to be closed, so that nothing goes through yet. */
-    private boolean wake(double bus, double over) {
+    private boolean followStartUp(double bus, double over) {
         if (bus <= Dimming.FULL_CURRENT_FROM) {
-            waking.sleep();
+            startUp.stop();
         } else if (through == 0) {
-            waking.step(bus, followed, over, setPoint, startCurrent, fine);
+            startUp.step(bus, followed, over, setPoint, startCurrent, fine);
         }
-        return waking.certain() && waking.closed();
+        return startUp.isPhaseKnown() && startUp.isSwitchClosed();
     }
 
     private void endSwitching() {
@@ -183,8 +183,8 @@ final class AveragedStage {
     }
 
     private double carriedOn() {
-        if (waking.certain()) {
-            return waking.current();
+        if (startUp.isPhaseKnown()) {
+            return startUp.current();
         }
         return cycle == null ? 0 : CARRIED_ON * Math.max(0, cycle.peakCurrent());
     }

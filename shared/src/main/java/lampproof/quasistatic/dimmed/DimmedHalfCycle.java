@@ -26,7 +26,7 @@ final class DimmedHalfCycle {
     private final Filter filter;
     private final Dimming dimming;
     private final AveragedStage stage;
-    private final PhaseSwitch phase;
+    private final DimmerSwitch dimmer;
     private final double fine;
     private final double senseTime;
 
@@ -51,7 +51,7 @@ final class DimmedHalfCycle {
         this.senseTime = senseTime;
         this.filter = driver.filter();
         this.dimming = driver.fittings().dimming();
-        this.phase = new PhaseSwitch(dimming, line);
+        this.dimmer = new DimmerSwitch(dimming, line);
         this.fine = coarse / STEPS;
         this.stage = new AveragedStage(driver, bias, coarse, fine);
     }
@@ -76,7 +76,7 @@ final class DimmedHalfCycle {
 
     private void begin(DimmedState start, double setPoint) {
         sums = new DimmedSums(driver.line().halfPeriod());
-        phase.begin();
+        dimmer.begin();
         stage.begin(start.slow(), setPoint);
         choke = start.chokeCurrent();
         terminal = start.lampVoltage();
@@ -122,10 +122,10 @@ final class DimmedHalfCycle {
     /** Current of the dimmer's switch; its choke takes the voltage across the dimmer. */
     private double triac(double time, double across) {
         double risen = choke + fine * across / dimming.inductance();
-        double current = phase.closedAt(time) ? risen + across / dimming.damping() : 0;
-        boolean open = phase.goesOut(time, current);
+        double current = dimmer.closedAt(time) ? risen + across / dimming.damping() : 0;
+        boolean open = dimmer.goesOut(time, current);
         double halfway = open ? 0 : current + 0.5 * (choke - risen);
-        sums.triac(halfway, ripple.triac(), phase.watched(time));
+        sums.triac(halfway, ripple.triac(), dimmer.watched(time));
         choke = open ? 0 : risen;
         return open ? 0 : current;
     }

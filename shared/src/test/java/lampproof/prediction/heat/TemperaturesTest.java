@@ -77,18 +77,18 @@ class TemperaturesTest {
     /** Common practice, no source: 50 000 h at 80 degC against 30 000 h at 90 degC; 0.565 eV put into k T by hand. */
     @Test
     void life_goes_through_both_points_and_follows_one_energy() {
-        assertThat(Lives.arrhenius(LEDS, 80)).isCloseTo(50e3, withinPercentage(1e-9));
-        assertThat(Lives.arrhenius(LEDS, 90)).isCloseTo(30e3, withinPercentage(1e-9));
+        assertThat(PartLife.arrhenius(LEDS, 80)).isCloseTo(50e3, withinPercentage(1e-9));
+        assertThat(PartLife.arrhenius(LEDS, 90)).isCloseTo(30e3, withinPercentage(1e-9));
         double energy = 0.565 / 8.617333e-5;
         double byHand = 50e3 * Math.exp(energy * (1 / 343.15 - 1 / 353.15));
-        assertThat(Lives.arrhenius(LEDS, 70)).isCloseTo(byHand, withinPercentage(0.1));
+        assertThat(PartLife.arrhenius(LEDS, 70)).isCloseTo(byHand, withinPercentage(0.1));
     }
 
     /** Twice the life for each ten kelvin: 5000 h at 105 degC are 20 000 h at 85 degC. */
     @Test
     void the_ten_degree_rule_doubles_and_promises_nothing_above_its_point() {
         LifePoints film = new LifePoints(20e3, 85, 5e3, 105);
-        assertThat(Lives.tenDegrees(film, 85)).isCloseTo(20e3, withinPercentage(1e-9));
-        assertThat(Lives.tenDegrees(film, 106)).isZero();
+        assertThat(PartLife.tenDegrees(film, 85)).isCloseTo(20e3, withinPercentage(1e-9));
+        assertThat(PartLife.tenDegrees(film, 106)).isZero();
     }
 }

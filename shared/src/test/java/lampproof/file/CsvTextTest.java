@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class SheetTextTest {
+class CsvTextTest {
 
     @Test
     void numbersStayAsTheyAre() {
@@ -27,7 +27,7 @@ class SheetTextTest {
         List<String> header = IntStream.range(0, cells.length)
                 .mapToObj(column -> "column" + column)
                 .toList();
-        String text = SheetText.of(header, List.of(List.of(cells)));
+        String text = CsvText.of(header, List.of(List.of(cells)));
         return text.substring(text.indexOf('\n') + 1);
     }
 }

@@ -12,11 +12,11 @@ import java.util.Optional;
  * <p>Counts the letters to insert, delete or replace (V. I. Levenshtein, Binary codes capable of correcting deletions,
  * insertions and reversals, Soviet Physics Doklady 10, 1966), the letter case last.
  */
-public final class Nearest {
+public final class NearestName {
 
     private static final int LONGEST = 60;
 
-    private Nearest() {}
+    private NearestName() {}
 
     /** The nearest of the known words, if at most a third of the letters differ, or one of a short word. */
     public static Optional<String> to(String word, Collection<String> known) {

@@ -3,13 +3,13 @@ package lampproof.event;
 import lampproof.design.Line;
 
 /** The mains alone. */
-final class MainsFeed implements LineFeed {
+final class MainsSource implements LineSource {
 
     private final Line line;
     private double angle;
 
     /** The mains from a line angle [rad]; its resistance is left to the filter. */
-    MainsFeed(Line line, double angle) {
+    MainsSource(Line line, double angle) {
         this.line = line;
         this.angle = angle;
     }

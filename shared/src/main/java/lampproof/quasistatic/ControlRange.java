@@ -19,7 +19,7 @@ import lampproof.physics.PreferredSeries;
  * <p>A law that waits for a current has a longest on-time, which limits how much the string can get, and a shortest one,
  * blanking and delay, below which it cannot go.
  */
-final class OutOfReach {
+final class ControlRange {
 
     private static final double FAR = 1e6;
     private static final double STEP = 1.25;
@@ -30,14 +30,14 @@ final class OutOfReach {
     private final Control control;
     private final double wanted;
 
-    private OutOfReach(Driver driver) {
+    private ControlRange(Driver driver) {
         this.driver = driver;
         control = driver.control();
         wanted = driver.string().current();
     }
 
     static UserFault fault(Driver driver) {
-        return UserFault.badInput(new OutOfReach(driver).finding());
+        return UserFault.badInput(new ControlRange(driver).finding());
     }
 
     private Finding finding() {

@@ -8,12 +8,12 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
 /** Exact steps of output capacitor and string against small ones. */
-class OutputStateTest {
+class OutputResponseTest {
 
     private static final LedString STRING = new LedString(378, 2500, 0.0167);
     private static final double CAPACITANCE = 2.2e-6;
     private static final double STEP = 80e-6;
-    private static final OutputState STATE = new OutputState(STRING, CAPACITANCE, STEP);
+    private static final OutputResponse STATE = new OutputResponse(STRING, CAPACITANCE, STEP);
 
     @Test
     void aStepAboveTheKneeAgreesWithSmallSteps() {

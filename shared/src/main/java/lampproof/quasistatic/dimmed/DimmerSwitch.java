@@ -10,7 +10,7 @@ import lampproof.design.Line;
  * <p>A triac is fired once in a half cycle and then conducts until its current falls below the holding current; the
  * transistors of a trailing-edge dimmer open by the clock.
  */
-final class PhaseSwitch {
+final class DimmerSwitch {
 
     private final boolean leading;
     private final double holding;
@@ -22,7 +22,7 @@ final class PhaseSwitch {
     private boolean closed;
     private boolean fired;
 
-    PhaseSwitch(Dimming dimming, Line line) {
+    DimmerSwitch(Dimming dimming, Line line) {
         double rate = line.angularFrequency();
         leading = dimming.edge() == Edge.LEADING;
         holding = dimming.holdingCurrent();

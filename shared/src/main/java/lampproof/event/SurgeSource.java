@@ -15,10 +15,10 @@ import lampproof.design.Surge.Wave;
 import lampproof.physics.RingWave;
 
 /** A surge generator that is coupled to the terminals of the lamp, with a choke between them and the mains. */
-final class SurgeFeed implements LineFeed {
+final class SurgeSource implements LineSource {
 
     private final Surge surge;
-    private final MainsFeed mains;
+    private final MainsSource mains;
     private final double strike;
     private final boolean ring;
     private double time;
@@ -35,9 +35,9 @@ final class SurgeFeed implements LineFeed {
      * @param current current into the lamp [A]
      * @param strike time of the strike [s]
      */
-    SurgeFeed(Surge surge, Line line, double current, double strike) {
+    SurgeSource(Surge surge, Line line, double current, double strike) {
         this.surge = surge;
-        this.mains = new MainsFeed(line, surge.angle());
+        this.mains = new MainsSource(line, surge.angle());
         this.strike = strike;
         this.ring = surge.wave() == Wave.RING;
         this.chokeCurrent = current;

@@ -16,14 +16,14 @@ import lampproof.fault.UserFault;
  *
  * @param lamp the lamp
  * @param candidates the drivers that work
- * @param refusals the arrangements that do not, with the reason
+ * @param rejections the arrangements that do not, with the reason
  */
-public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusals) {
+public record DesignSpace(Lamp lamp, List<Candidate> candidates, List<Rejection> rejections) {
 
     /** Copies the lists. */
-    public Field {
+    public DesignSpace {
         candidates = List.copyOf(candidates);
-        refusals = List.copyOf(refusals);
+        rejections = List.copyOf(rejections);
     }
 
     /**
@@ -32,20 +32,20 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
      * @param ranges string voltages that may be laid out
      * @param table the classes of the parts
      */
-    public static Field of(Lamp lamp, List<StringRange> ranges, PartTable table) {
+    public static DesignSpace of(Lamp lamp, List<StringRange> ranges, PartTable table) {
         List<Outcome> outcomes = arrangements(lamp, ranges).parallelStream()
                 .map(arrangement -> Outcome.of(lamp, arrangement, table))
                 .toList();
         List<Candidate> candidates = new ArrayList<>();
-        List<Refusal> refusals = new ArrayList<>();
+        List<Rejection> rejections = new ArrayList<>();
         for (Outcome outcome : outcomes) {
             if (outcome.candidate() == null) {
-                refusals.add(outcome.refusal());
+                rejections.add(outcome.rejection());
             } else {
                 candidates.add(outcome.candidate());
             }
         }
-        return new Field(lamp, candidates, refusals);
+        return new DesignSpace(lamp, candidates, rejections);
     }
 
     private static List<Arrangement> arrangements(Lamp lamp, List<StringRange> ranges) {
@@ -64,7 +64,7 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
 
     /** How many arrangements work, how many do not, and how many are best in their way. */
     public String counts() {
-        return candidates.size() + " arrangements work, " + refusals.size() + " do not; " + pareto().size()
+        return candidates.size() + " arrangements work, " + rejections.size() + " do not; " + pareto().size()
                 + " are pareto: none of the others is better in one of " + String.join(", ", Criterion.words())
                 + " without being worse in another.";
     }
@@ -72,13 +72,13 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
     /** Why arrangements do not work, and how many fail for that reason. */
     public Map<String, Integer> reasons() {
         Map<String, Integer> reasons = new LinkedHashMap<>();
-        refusals.forEach(refusal -> reasons.merge(refusal.told(), 1, Integer::sum));
+        rejections.forEach(rejection -> reasons.merge(rejection.told(), 1, Integer::sum));
         return reasons;
     }
 
     /** The candidates that no other one beats in one criterion without losing in another. */
     public List<Candidate> pareto() {
-        List<double[]> burdens = candidates.stream().map(Field::burdens).toList();
+        List<double[]> burdens = candidates.stream().map(DesignSpace::burdens).toList();
         List<Candidate> pareto = new ArrayList<>();
         for (int i = 0; i < candidates.size(); i++) {
             double[] mine = burdens.get(i);
@@ -106,13 +106,13 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
         return better;
     }
 
-    private record Outcome(Candidate candidate, Refusal refusal) {
+    private record Outcome(Candidate candidate, Rejection rejection) {
 
         static Outcome of(Lamp lamp, Arrangement arrangement, PartTable table) {
             try {
                 return new Outcome(Candidate.of(lamp, arrangement, table), null);
             } catch (UserFault fault) {
-                return new Outcome(null, Refusal.of(arrangement, fault));
+                return new Outcome(null, Rejection.of(arrangement, fault));
             }
         }
     }

@@ -10,7 +10,7 @@ import lampproof.design.Sizing;
 import org.junit.jupiter.api.Test;
 
 /** Behind a bus that stands still every cycle is a triangle, worked out here by hand. */
-class WakingCellTest {
+class StartUpCellTest {
 
     private static final double BUS = 100;
     private static final double RESET = 300;
@@ -28,11 +28,11 @@ class WakingCellTest {
                 + Math.max(
                         boundary.control().minOffTime(),
                         fall + boundary.control().delay());
-        WakingCell cell = new WakingCell(boundary);
+        StartUpCell cell = new StartUpCell(boundary);
         assertThat(greatest(cell, boundary, onTime, 0.9 * period)).isCloseTo(peak, withinPercentage(1));
-        assertThat(cell.closed()).isFalse();
+        assertThat(cell.isSwitchClosed()).isFalse();
         step(cell, boundary, onTime, 0.2 * period);
-        assertThat(cell.closed()).isTrue();
+        assertThat(cell.isSwitchClosed()).isTrue();
     }
 
     @Test
@@ -40,29 +40,29 @@ class WakingCellTest {
         double reference = 0.05;
         double slope = BUS / fixedOff.inductor().inductance();
         double onTime = reference / slope + fixedOff.control().delay();
-        WakingCell cell = new WakingCell(fixedOff);
+        StartUpCell cell = new StartUpCell(fixedOff);
         double period = onTime + fixedOff.control().offTime();
         assertThat(greatest(cell, fixedOff, reference, 0.98 * period)).isCloseTo(onTime * slope, withinPercentage(1));
-        assertThat(cell.closed()).isFalse();
+        assertThat(cell.isSwitchClosed()).isFalse();
         step(cell, fixedOff, reference, 0.04 * period);
-        assertThat(cell.closed()).isTrue();
+        assertThat(cell.isSwitchClosed()).isTrue();
     }
 
     @Test
-    void itsPhaseIsCertainForSomeCyclesAfterItWoke() {
-        WakingCell cell = new WakingCell(boundary);
-        cell.lose();
+    void itsPhaseIsKnownForSomeCyclesAfterItStarted() {
+        StartUpCell cell = new StartUpCell(boundary);
+        cell.losePhase();
         step(cell, boundary, 3e-6, 1e-6);
-        assertThat(cell.certain()).isFalse();
-        cell.sleep();
-        assertThat(cell.certain()).isFalse();
+        assertThat(cell.isPhaseKnown()).isFalse();
+        cell.stop();
+        assertThat(cell.isPhaseKnown()).isFalse();
         step(cell, boundary, 3e-6, 1e-6);
-        assertThat(cell.certain()).isTrue();
+        assertThat(cell.isPhaseKnown()).isTrue();
         step(cell, boundary, 3e-6, 1e-3);
-        assertThat(cell.certain()).isFalse();
+        assertThat(cell.isPhaseKnown()).isFalse();
     }
 
-    private static double greatest(WakingCell cell, Driver driver, double setPoint, double time) {
+    private static double greatest(StartUpCell cell, Driver driver, double setPoint, double time) {
         double greatest = 0;
         for (double t = 0; t < time; t += STEP) {
             step(cell, driver, setPoint, STEP);
@@ -71,7 +71,7 @@ class WakingCellTest {
         return greatest;
     }
 
-    private static void step(WakingCell cell, Driver driver, double setPoint, double time) {
+    private static void step(StartUpCell cell, Driver driver, double setPoint, double time) {
         for (double t = 0; t < time; t += STEP) {
             cell.step(BUS, driver.line().crest(), -RESET, setPoint, 0, STEP);
         }

@@ -12,12 +12,12 @@ import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
 
 /** Takes each value from the spec, or fills it in by a rule, and keeps what was filled in. */
-final class Choosing {
+final class DesignValues {
 
     private final Spec spec;
     private final Map<String, SpecRow> filled = new LinkedHashMap<>();
 
-    Choosing(Spec spec) {
+    DesignValues(Spec spec) {
         this.spec = spec;
     }
 

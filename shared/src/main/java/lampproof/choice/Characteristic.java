@@ -14,22 +14,23 @@ import lampproof.unit.ValueStyle;
  * @param unit its unit
  * @param value the value of a candidate [unit]
  */
-public record Trait(String group, String name, String unit, ToDoubleFunction<Candidate> value) {
+public record Characteristic(String group, String name, String unit, ToDoubleFunction<Candidate> value) {
 
     private static final String DIMMER = "dimmer";
     private static final Engineering APPARENT_POWER = Engineering.digits(3).inAscii();
     private static final double SQUARE_MILLIMETRES = 1e6;
     private static final double MILLIMETRES_TO_THE_FOURTH = 1e12;
 
-    /** Every trait, in the order of a design review. */
-    public static final List<Trait> ALL = List.of(
+    /** Every characteristic, in the order of a design review. */
+    public static final List<Characteristic> ALL = List.of(
             of("power", "efficiency", "%", Solution::efficiency),
             of("power", "loss", "W", solution -> solution.losses().total()),
             of("power", "string power", "W", solution -> solution.string().power()),
             of("line", "line power", "W", solution -> solution.line().power()),
-            new Trait("line", "power factor", "1", Candidate::powerFactor),
-            new Trait("line", "harmonic distortion, orders 2 to 39", "%", candidate -> 100 * candidate.distortion()),
-            new Trait("light", "percent flicker", "%", Trait::flicker),
+            new Characteristic("line", "power factor", "1", Candidate::powerFactor),
+            new Characteristic(
+                    "line", "harmonic distortion, orders 2 to 39", "%", candidate -> 100 * candidate.distortion()),
+            new Characteristic("light", "percent flicker", "%", Characteristic::flicker),
             of(
                     "light",
                     "string current, peak",
@@ -93,41 +94,44 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
                     "inductor current, peak",
                     "A",
                     solution -> solution.stage().inductorPeak()),
-            new Trait("inductor", "stored energy, peak", "J", Candidate::inductorEnergy),
-            new Trait(
+            new Characteristic("inductor", "stored energy, peak", "J", Candidate::inductorEnergy),
+            new Characteristic(
                     "inductor",
                     "core area product",
                     "mm4",
                     candidate -> MILLIMETRES_TO_THE_FOURTH * candidate.areaProduct()),
-            new Trait(DIMMER, "line voltage that moves no light", "V", Candidate::deadVoltage),
-            new Trait(DIMMER, "dead travel of a dimmer", "deg", Candidate::deadTravel),
-            new Trait(DIMMER, "least current, 30 to 150 deg", "A", Candidate::heldCurrent),
-            new Trait(DIMMER, "dimmer load", "W", Candidate::dimmerLoad),
-            new Trait("build", "parts", "", candidate -> candidate.bill().count()),
-            new Trait(
+            new Characteristic(DIMMER, "line voltage that moves no light", "V", Candidate::deadVoltage),
+            new Characteristic(DIMMER, "dead travel of a dimmer", "deg", Candidate::deadTravel),
+            new Characteristic(DIMMER, "least current, 30 to 150 deg", "A", Candidate::heldCurrent),
+            new Characteristic(DIMMER, "dimmer load", "W", Candidate::dimmerLoad),
+            new Characteristic(
+                    "build", "parts", "", candidate -> candidate.bill().count()),
+            new Characteristic(
                     "build",
                     "board area",
                     "mm2",
                     candidate -> SQUARE_MILLIMETRES * candidate.bill().area()),
-            new Trait("build", "cost", "points", candidate -> candidate.bill().cost()),
-            new Trait("heat", "hottest part", "degC", candidate -> candidate.temperature(candidate.hottest())),
-            new Trait("heat", "life of what goes first", "h", Candidate::life));
+            new Characteristic(
+                    "build", "cost", "points", candidate -> candidate.bill().cost()),
+            new Characteristic("heat", "hottest part", "degC", candidate -> candidate.temperature(candidate.hottest())),
+            new Characteristic("heat", "life of what goes first", "h", Candidate::life));
 
-    private static Trait of(String group, String name, String unit, ToDoubleFunction<Solution> value) {
-        return new Trait(group, name, unit, candidate -> value.applyAsDouble(candidate.solution()));
+    private static Characteristic of(String group, String name, String unit, ToDoubleFunction<Solution> value) {
+        return new Characteristic(group, name, unit, candidate -> value.applyAsDouble(candidate.solution()));
     }
 
-    /** The traits that matter for a lamp: those of the dimmer only where there is one. */
-    public static List<Trait> of(Lamp lamp) {
+    /** The characteristics that matter for a lamp: those of the dimmer only where there is one. */
+    public static List<Characteristic> of(Lamp lamp) {
         return ALL.stream()
-                .filter(trait -> lamp.isDimmed() || !trait.group().equals(DIMMER))
+                .filter(characteristic ->
+                        lamp.isDimmed() || !characteristic.group().equals(DIMMER))
                 .toList();
     }
 
-    /** The trait of a name; it must be there. */
-    public static Trait named(String name) {
+    /** The characteristic of a name; it must be there. */
+    public static Characteristic named(String name) {
         return ALL.stream()
-                .filter(trait -> trait.name().equals(name))
+                .filter(characteristic -> characteristic.name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }

@@ -7,11 +7,11 @@ import lampproof.physics.ArrheniusLife;
 import lampproof.physics.TenDegreeRule;
 
 /** Hours of life at a temperature, from life at two others. */
-public final class Lives {
+public final class PartLife {
 
     private static final double HOUR = 3600;
 
-    private Lives() {}
+    private PartLife() {}
 
     /** Life by the Arrhenius law through both points [h], at a temperature [degC]. */
     public static double arrhenius(LifePoints points, double temperature) {

@@ -6,14 +6,14 @@ import lampproof.design.Rectifier;
 import lampproof.quasistatic.AnglePoint;
 
 /** Fuse, filter, bridge and bus. */
-final class InputSide {
+final class InputStage {
 
     private static final double LEAST_CAPACITANCE = 1e-12;
     private static final double LEAST_INDUCTANCE = 1e-6;
     private static final int ITERATIONS = 60;
     private static final double SETTLED = 1e-9;
 
-    private final LineFeed feed;
+    private final LineSource lineSource;
     private final Filter filter;
     private final Rectifier bridge;
     private final double series;
@@ -25,8 +25,8 @@ final class InputSide {
     private double bridgeCurrent;
     private double lineCurrent;
 
-    InputSide(Driver driver, LineFeed feed, AnglePoint start) {
-        this.feed = feed;
+    InputStage(Driver driver, LineSource lineSource, AnglePoint start) {
+        this.lineSource = lineSource;
         filter = driver.filter();
         bridge = driver.bridge();
         series = driver.line().resistance() + filter.fuseResistance();
@@ -48,9 +48,9 @@ final class InputSide {
 
     /** Goes on by a step [s] while the converter takes a current [A] from the bus. */
     void advance(double step, double load) {
-        double resistance = series + feed.resistance();
+        double resistance = series + lineSource.resistance();
         double whole = resistance + filter.damping();
-        double fused = (feed.voltage() * filter.damping()
+        double fused = (lineSource.voltage() * filter.damping()
                         + filterVoltage * resistance
                         - chokeCurrent * resistance * filter.damping())
                 / whole;
@@ -58,7 +58,7 @@ final class InputSide {
         chokeCurrent +=
                 step * (across - filter.resistance() * chokeCurrent) / Math.max(LEAST_INDUCTANCE, filter.inductance());
         lineCurrent = chokeCurrent + across / filter.damping();
-        feed.advance(step, lineCurrent);
+        lineSource.advance(step, lineCurrent);
         double unloaded = filterVoltage + step * lineCurrent / filterCapacitance;
         double discharged = busVoltage - step * load / busCapacitance;
         double sign = Math.signum(unloaded);

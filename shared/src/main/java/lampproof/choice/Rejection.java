@@ -9,13 +9,13 @@ import lampproof.fault.UserFault;
  * @param arrangement converter, law and string
  * @param reason what stands against it
  */
-public record Refusal(Arrangement arrangement, Finding reason) {
+public record Rejection(Arrangement arrangement, Finding reason) {
 
-    static Refusal of(Arrangement arrangement, UserFault fault) {
-        return new Refusal(arrangement, fault.findings().get(0));
+    static Rejection of(Arrangement arrangement, UserFault fault) {
+        return new Rejection(arrangement, fault.findings().get(0));
     }
 
-    /** The refusal in words that are the same for strings that fail alike. */
+    /** The rejection in words that are the same for strings that fail alike. */
     public String told() {
         return arrangement.topology().word() + ", " + arrangement.smoothing().word() + " ripple smoothed: "
                 + reason.what()

@@ -3,7 +3,7 @@ package lampproof.quasistatic;
 import lampproof.design.LedString;
 
 /** How output capacitor and string answer to a current: exactly, for a current that stays the same over a step. */
-public final class OutputState {
+public final class OutputResponse {
 
     private final LedString string;
     private final double capacitance;
@@ -11,7 +11,7 @@ public final class OutputState {
     private final double wholeDecay;
     private final double halfDecay;
 
-    public OutputState(LedString string, double capacitance, double step) {
+    public OutputResponse(LedString string, double capacitance, double step) {
         this.string = string;
         this.capacitance = capacitance;
         this.step = step;

@@ -1,7 +1,7 @@
 package lampproof.event;
 
 /** What feeds the lamp: a voltage behind a resistance, both seen from the terminals of the lamp. */
-interface LineFeed {
+interface LineSource {
 
     /** Voltage without load [V]. */
     double voltage();

@@ -18,7 +18,7 @@ import lampproof.spec.Word;
  *
  * @param items one item a kind of part
  */
-public record Bill(List<Item> items) {
+public record BillOfMaterials(List<Item> items) {
 
     private static final int MOST_SIDE_BY_SIDE = 4;
 
@@ -34,7 +34,7 @@ public record Bill(List<Item> items) {
     public record Item(String part, String housing, int count, double area, double cost) {}
 
     /** Copies the items. */
-    public Bill {
+    public BillOfMaterials {
         items = List.copyOf(items);
     }
 
@@ -42,7 +42,7 @@ public record Bill(List<Item> items) {
      * The bill of a solved design: semiconductors by volts times amperes of their ratings, capacitors by the energy at
      * their rated voltage, the inductor by area product, resistors by their loss.
      */
-    static Bill of(Design design, Solution solution, PartTable table) {
+    static BillOfMaterials of(Design design, Solution solution, PartTable table) {
         Driver driver = solution.driver();
         double crest = Math.sqrt(2) * amount(design, "line.voltage").most();
         List<Item> items = new ArrayList<>(List.of(
@@ -60,7 +60,7 @@ public record Bill(List<Item> items) {
                 table.item("sense", 2 * solution.losses().sense()),
                 output(design, table)));
         items.addAll(load(driver.fittings().dimming(), solution.losses().bleeder(), table));
-        return new Bill(items);
+        return new BillOfMaterials(items);
     }
 
     /** A lamp has no room for more than some capacitors side by side. */

@@ -8,18 +8,18 @@ import lampproof.quasistatic.SwitchingCell;
 /**
  * The inductor current of a step-up converter in the first cycles after its bus has come up, step by step.
  *
- * <p>A firing dimmer wakes the cell at one certain moment and lifts the bus past the output a few cycles later, so what flows
+ * <p>A firing dimmer starts the cell at one certain moment and lifts the bus past the output a few cycles later, so what flows
  * then is no mean over all moments. Each cycle is a straight rise and fall, begun with the current that the swing of the
  * node leaves in a cycle of the same bus that repeats itself.
  */
-final class WakingCell {
+final class StartUpCell {
 
     /** By then small differences of each cycle have added up to any phase. */
-    private static final int CERTAIN_CYCLES = 10;
+    private static final int CYCLES_OF_KNOWN_PHASE = 10;
 
     private final ControlRule rule;
     private final SwitchingCell cell;
-    private boolean awake;
+    private boolean running;
     private boolean closed;
     private int cycles;
     private double since;
@@ -29,31 +29,31 @@ final class WakingCell {
     private double conduction;
     private double current;
 
-    WakingCell(Driver driver) {
+    StartUpCell(Driver driver) {
         Control control = driver.control();
         this.rule = new ControlRule(control, driver.line().crest());
         this.cell = SwitchingCell.of(driver);
     }
 
-    /** The bus is too low to supply the cell; it will wake with its next step. */
-    void sleep() {
-        awake = false;
+    /** The bus is too low to supply the cell; it starts with its next step. */
+    void stop() {
+        running = false;
         cycles = 0;
         current = 0;
     }
 
     /** The cell has been on for long, so that any phase may be met. */
-    void lose() {
-        awake = true;
-        cycles = CERTAIN_CYCLES + 1;
+    void losePhase() {
+        running = true;
+        cycles = CYCLES_OF_KNOWN_PHASE + 1;
     }
 
     /** Whether it is known where in its cycle the cell is. */
-    boolean certain() {
-        return awake && cycles <= CERTAIN_CYCLES;
+    boolean isPhaseKnown() {
+        return running && cycles <= CYCLES_OF_KNOWN_PHASE;
     }
 
-    boolean closed() {
+    boolean isSwitchClosed() {
         return closed;
     }
 
@@ -63,7 +63,7 @@ final class WakingCell {
     }
 
     /**
-     * Moves on; the first step after sleep closes the switch.
+     * Moves on; the first step after a stop closes the switch.
      *
      * @param bus bus voltage [V]
      * @param followed bus voltage that a shaped reference follows [V]
@@ -73,8 +73,8 @@ final class WakingCell {
      * @param time length of the step [s]
      */
     void step(double bus, double followed, double over, double setPoint, double swung, double time) {
-        if (!awake) {
-            awake = true;
+        if (!running) {
+            running = true;
             close(0);
         }
         since += time;

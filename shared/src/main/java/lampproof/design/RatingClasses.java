@@ -1,7 +1,7 @@
 package lampproof.design;
 
 /** Worst stress of the semiconductors over all lines, and the classes in which they are sold. */
-final class Stress {
+final class RatingClasses {
 
     /** How a voltage rating is chosen. */
     static final String RULE =
@@ -14,34 +14,34 @@ final class Stress {
     };
     private static final double[] CURRENTS = {0.2, 0.3, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20};
 
-    private Stress() {}
+    private RatingClasses() {}
 
     /** Voltage class of switch and diode [V]: a step-down converter hands on what a surge does to the bus. */
-    static double voltageClass(Choosing choose, Demand demand) {
-        double share = Derating.of(choose).voltage();
+    static double voltageClass(DesignValues values, Demand demand) {
+        double share = Derating.of(values).voltage();
         return demand.isStepUp()
                 ? Rounding.rating(SPARE * COLD * demand.stringVoltage() / share, VOLTAGES)
-                : Rounding.rating(behindLine(demand.highestCrest(), share, choose), VOLTAGES);
+                : Rounding.rating(behindLine(demand.highestCrest(), share, values), VOLTAGES);
     }
 
     /** Voltage class of a bridge diode [V]. */
-    static double bridgeVoltageClass(Choosing choose, Demand demand) {
+    static double bridgeVoltageClass(DesignValues values, Demand demand) {
         return Rounding.rating(
-                behindLine(demand.highestCrest(), Derating.of(choose).voltage(), choose), VOLTAGES);
+                behindLine(demand.highestCrest(), Derating.of(values).voltage(), values), VOLTAGES);
     }
 
     /** Rating that stands a line crest with some to spare at a share of it, and a surge at all of it [V]. */
-    private static double behindLine(double crest, double share, Choosing choose) {
-        return Math.max(SPARE * crest / share, crest + LetThrough.of(choose));
+    private static double behindLine(double crest, double share, DesignValues values) {
+        return Math.max(SPARE * crest / share, crest + LetThroughVoltage.of(values));
     }
 
     /** Current class for a current [A] in ordinary use. */
-    static double currentClass(Choosing choose, double current) {
-        return currentClass(choose, current, 0);
+    static double currentClass(DesignValues values, double current) {
+        return currentClass(values, current, 0);
     }
 
     /** Current class for a current [A] in ordinary use and one in a fault. */
-    static double currentClass(Choosing choose, double current, double fault) {
-        return Rounding.rating(Math.max(SPARE * current / Derating.of(choose).current(), SPARE * fault), CURRENTS);
+    static double currentClass(DesignValues values, double current, double fault) {
+        return Rounding.rating(Math.max(SPARE * current / Derating.of(values).current(), SPARE * fault), CURRENTS);
     }
 }

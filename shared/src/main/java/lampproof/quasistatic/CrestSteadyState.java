@@ -8,14 +8,14 @@ import lampproof.design.Driver;
  * <p>Over the half cycle the ring of a clocked law in discontinuous mode lags behind: the current with which a cycle begins
  * follows from the ring before it, and that goes round several times before it settles.
  */
-final class HeldCrest {
+final class CrestSteadyState {
 
     private static final int MOST_CYCLES = 64;
 
     /** Cycles are alike when the inductor current at turn-on keeps this share of the peak. */
     private static final double ALIKE = 1e-4;
 
-    private HeldCrest() {}
+    private CrestSteadyState() {}
 
     /**
      * The crest held.

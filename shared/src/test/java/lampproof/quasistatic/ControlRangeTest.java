@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class OutOfReachTest {
+class ControlRangeTest {
 
     private static void refused(Spec spec, String message) {
         Driver driver = Sizing.of(spec).driver();

@@ -7,7 +7,7 @@ import lampproof.design.Topology;
 import lampproof.quasistatic.AnglePoint;
 
 /** Inductor, switch node, diode, output capacitor and string. */
-final class StageSide {
+final class PowerStage {
 
     private static final double LEAST_CAPACITANCE = 1e-12;
 
@@ -24,7 +24,7 @@ final class StageSide {
     private double loopCurrent;
     private double diodeCurrent;
 
-    StageSide(Driver driver, AnglePoint start) {
+    PowerStage(Driver driver, AnglePoint start) {
         this.driver = driver;
         diode = driver.diode();
         stepUp = driver.topology() == Topology.STEP_UP;

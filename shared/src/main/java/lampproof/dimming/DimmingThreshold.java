@@ -6,4 +6,4 @@ package lampproof.dimming;
  * @param before the last one of before, in the order of turning
  * @param after the first one of after
  */
-public record DimmingTurn(DimmingPoint before, DimmingPoint after) {}
+public record DimmingThreshold(DimmingPoint before, DimmingPoint after) {}

@@ -13,12 +13,12 @@ import org.apache.commons.csv.CSVPrinter;
  * <p>A cell that a spreadsheet would run as a formula gets an apostrophe in front; a cell may also be cut at semicolons
  * or tabs there, so what follows them is looked at too. Numbers stay as they are.
  */
-public final class SheetText {
+public final class CsvText {
 
     private static final Pattern FORMULA = Pattern.compile("(^|[;\\t])(\\s*[=+@-])");
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
 
-    private SheetText() {}
+    private CsvText() {}
 
     /** The rows below a header line. */
     public static String of(List<String> header, List<List<String>> rows) {
@@ -43,7 +43,7 @@ public final class SheetText {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter table = new CSVPrinter(text, format)) {
             for (List<String> row : rows) {
-                table.printRecord(row.stream().map(SheetText::safe));
+                table.printRecord(row.stream().map(CsvText::safe));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -12,11 +12,11 @@ import java.util.Map;
  * @param weighing how they are weighed, in words
  * @param comparison the comparison that this gives
  */
-public record Reweighing(String weighing, Comparison comparison) {
+public record WeightVariation(String weighing, Comparison comparison) {
 
     /** Each criterion alone, each left out, and without what a table of invented points decides. */
-    public static List<Reweighing> of(Comparison comparison) {
-        List<Reweighing> all = new ArrayList<>();
+    public static List<WeightVariation> of(Comparison comparison) {
+        List<WeightVariation> all = new ArrayList<>();
         for (Criterion criterion : Criterion.values()) {
             all.add(with(comparison, criterion.word() + " alone", List.of(criterion), true));
         }
@@ -27,14 +27,14 @@ public record Reweighing(String weighing, Comparison comparison) {
         return all;
     }
 
-    private static Reweighing with(Comparison asked, String weighing, List<Criterion> named, boolean count) {
+    private static WeightVariation with(Comparison asked, String weighing, List<Criterion> named, boolean count) {
         Map<Criterion, Double> weights = new EnumMap<>(Criterion.class);
         for (Criterion criterion : Criterion.values()) {
             boolean counts = named.contains(criterion) == count;
             weights.put(criterion, counts ? 1.0 : 0.0);
         }
-        return new Reweighing(
-                weighing, Comparison.of(asked.field(), new Weights(weights)).orElseThrow());
+        return new WeightVariation(
+                weighing, Comparison.of(asked.space(), new Weights(weights)).orElseThrow());
     }
 
     /** The index of the winner and of its rival in words. */

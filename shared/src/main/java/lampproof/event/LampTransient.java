@@ -5,14 +5,14 @@ import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.Operation;
 
 /** A running lamp, marched through an event. */
-final class LampMarch {
+final class LampTransient {
 
     private static final double STEPS_PER_ON_TIME = 200;
     private static final double LONGEST_STEP = 10e-9;
 
     private final Driver driver;
-    private final InputSide input;
-    private final StageSide stage;
+    private final InputStage input;
+    private final PowerStage stage;
     private final ControlCell cell;
     private final double step;
     private double time;
@@ -26,11 +26,11 @@ final class LampMarch {
     private double stringCurrent;
     private double startTime = Double.POSITIVE_INFINITY;
 
-    /** The lamp of a steady state at a point of the line, on a feed. */
-    LampMarch(Operation operation, AnglePoint start, LineFeed feed) {
+    /** The lamp of a steady state at a point of the line, on a source of the line voltage. */
+    LampTransient(Operation operation, AnglePoint start, LineSource lineSource) {
         driver = operation.driver();
-        input = new InputSide(driver, feed, start);
-        stage = new StageSide(driver, start);
+        input = new InputStage(driver, lineSource, start);
+        stage = new PowerStage(driver, start);
         cell = new ControlCell(operation, start.busVoltage());
         step = Math.min(LONGEST_STEP, operation.stageAtCrest().meanOnTime() / STEPS_PER_ON_TIME);
     }

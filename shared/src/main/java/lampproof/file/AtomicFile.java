@@ -9,9 +9,9 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 
 /** Writes a file under a temporary name and moves it into place, so that what has its name is always whole. */
-public final class WholeFile {
+public final class AtomicFile {
 
-    private WholeFile() {}
+    private AtomicFile() {}
 
     /**
      * Writes a text in UTF-8; a file of that name is replaced.

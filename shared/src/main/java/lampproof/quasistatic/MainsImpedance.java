@@ -12,11 +12,11 @@ import lampproof.design.Filter;
  * @param damping resistor across both [Ohm]
  * @param series resistance of line and fuse [Ohm]
  */
-record MainsWay(double inductance, double winding, double damping, double series) {
+record MainsImpedance(double inductance, double winding, double damping, double series) {
 
-    static MainsWay of(Driver driver) {
+    static MainsImpedance of(Driver driver) {
         Filter filter = driver.filter();
-        return new MainsWay(
+        return new MainsImpedance(
                 filter.inductance(),
                 filter.resistance(),
                 filter.damping(),
