@@ -65,7 +65,7 @@ public enum Dimension {
         for (Unit base : units) {
             spellings.add(base);
             prefixes.chars()
-                    .mapToObj(letter -> Prefix.ofSymbol((char) letter))
+                    .mapToObj(letter -> Prefix.read(Character.toString(letter)).orElseThrow())
                     .forEach(prefix -> spellings.add(base.prefixed(prefix)));
         }
         spellings.sort(Comparator.comparingInt(Unit::exponent));

@@ -1,5 +1,8 @@
 package lampproof.unit;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** An SI prefix (BIPM, The International System of Units, 9th edition, 2019, table 7); only those that a lamp needs. */
@@ -19,12 +22,14 @@ public enum Prefix {
     private static final Set<String> WITHOUT_PREFIX = Set.of("", "1", "%", "deg", "degC", "K", "dB", "dBuV");
 
     private final String symbol;
+    private final String word;
     private final int exponent;
     private final double factor;
 
     Prefix(String symbol, int exponent) {
         this.symbol = symbol;
         this.exponent = exponent;
+        this.word = name().toLowerCase(Locale.ROOT);
         this.factor = Double.parseDouble("1e" + exponent);
     }
 
@@ -49,14 +54,12 @@ public enum Prefix {
         return largest;
     }
 
-    /** The prefix of a symbol in ASCII. */
-    static Prefix ofSymbol(char symbol) {
-        for (Prefix prefix : values()) {
-            if (prefix.symbol.length() == 1 && prefix.symbol.charAt(0) == symbol) {
-                return prefix;
-            }
-        }
-        throw new IllegalArgumentException("no prefix " + symbol);
+    /** The prefix that a text stands for: its symbol, either micro sign, or its word in lower case. */
+    static Optional<Prefix> read(String text) {
+        String symbol = text.replace('\u00b5', 'u').replace('\u03bc', 'u');
+        return Arrays.stream(values())
+                .filter(prefix -> prefix.symbol.equals(symbol) || prefix.word.equals(symbol))
+                .findFirst();
     }
 
     /** The symbol in ASCII: micro is u. */

@@ -36,7 +36,7 @@ class RoomsTest {
             choice      -> rule prediction quasistatic design physics spec unit file fault
             subcircuit  -> lint spec fault
             deck        -> subcircuit rule prediction event quasistatic design physics spec unit file fault
-            lint        -> fault
+            lint        -> unit fault
             simulator   -> unit fault
             waveform    -> unit fault
             measure     -> waveform unit fault
