@@ -56,14 +56,14 @@ final class CheckCommand extends LampproofCommand {
     public Integer call() {
         RunFolder folder = new RunFolder(run);
         Map<DeckKind, Path> kinds = kinds();
-        kinds.forEach((kind, file) -> tellOld(file, folder.deck(kind)));
+        kinds.forEach((kind, file) -> printOld(file, folder.deck(kind)));
         Result checked = new RunCheck(folder, kinds, mappings(), options.readOptions()).checked();
         print(checked.text(style()));
         return ExitCode.of(checked.verdict().worst()).code();
     }
 
     /** A waveform given by hand may come from anywhere, but its reader should know of which deck it cannot be. */
-    private void tellOld(Path file, Path deck) {
+    private void printOld(Path file, Path deck) {
         long written = file.toFile().lastModified();
         if (map == null && written > 0 && written < deck.toFile().lastModified()) {
             err().println(file + ": older than " + deck.getFileName() + ", so of an earlier deck or of none");

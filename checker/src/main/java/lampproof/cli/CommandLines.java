@@ -7,7 +7,7 @@ import picocli.CommandLine;
 /**
  * Builds the command line that some arguments need.
  *
- * <p>Neither here nor in {@link Main} stands a lambda over a type of picocli: the class archive of the launcher would have
+ * <p>Neither here nor in {@link RootCommand} stands a lambda over a type of picocli: the class archive of the launcher would have
  * to leave that type out.
  */
 final class CommandLines {
@@ -32,7 +32,7 @@ final class CommandLines {
 
     /** With the command alone that the first word names, since each takes time to build; with all when it names none. */
     static CommandLine of(String... args) {
-        CommandLine lampproof = new CommandLine(new Main());
+        CommandLine lampproof = new CommandLine(new RootCommand());
         Map<String, Class<? extends LampproofCommand>> needed =
                 args.length > 0 && COMMANDS.containsKey(args[0]) ? Map.of(args[0], COMMANDS.get(args[0])) : COMMANDS;
         for (Map.Entry<String, Class<? extends LampproofCommand>> command : needed.entrySet()) {

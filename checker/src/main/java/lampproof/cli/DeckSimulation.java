@@ -44,7 +44,7 @@ final class DeckSimulation {
     List<SimulationOutcome> run(List<RunFolder> runs) {
         List<SimulationJob> jobs = runs.stream().flatMap(this::jobs).toList();
         List<SimulationOutcome> outcomes = outcomes(jobs);
-        outcomes.forEach(this::tellRemarks);
+        outcomes.forEach(this::printRemarks);
         return outcomes;
     }
 
@@ -54,14 +54,14 @@ final class DeckSimulation {
         }
     }
 
-    private void tellRemarks(SimulationOutcome outcome) {
+    private void printRemarks(SimulationOutcome outcome) {
         outcome.remarks().stream()
                 .filter(remark -> !remark.startsWith("Note:"))
                 .forEach(remark -> err.println(outcome.job().deck() + ": " + remark));
     }
 
     private static TerminalProgress progress(int runs) {
-        return TerminalProgress.on(System.err, Terminal.isThere(), runs);
+        return TerminalProgress.on(System.err, Terminal.isPresent(), runs);
     }
 
     private Stream<SimulationJob> jobs(RunFolder run) {

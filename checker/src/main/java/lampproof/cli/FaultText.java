@@ -31,10 +31,10 @@ final class FaultText implements IParameterExceptionHandler, IExecutionException
 
     /** Tells what was thrown. */
     static int of(Throwable fault, CommandLine command) {
-        return fault instanceof UserFault userFault ? mendable(userFault, command.getErr()) : crash(fault, command);
+        return fault instanceof UserFault userFault ? userFault(userFault, command.getErr()) : crash(fault, command);
     }
 
-    private static int mendable(UserFault fault, PrintWriter err) {
+    private static int userFault(UserFault fault, PrintWriter err) {
         fault.findings().stream().map(Finding::text).forEach(err::println);
         if (fault.findings().size() > 1) {
             err.println(fault.findings().size() + " faults.");
@@ -44,7 +44,7 @@ final class FaultText implements IParameterExceptionHandler, IExecutionException
 
     private static int crash(Throwable fault, CommandLine command) {
         PrintWriter err = command.getErr();
-        boolean trace = ((Main) command.getCommandSpec().root().userObject()).trace();
+        boolean trace = ((RootCommand) command.getCommandSpec().root().userObject()).trace();
         String hint = trace ? "" : "; run it again with --trace to see where";
         err.println("This is a fault of lampproof itself: "
                 + fault.toString().lines().findFirst().orElse("") + hint);

@@ -3,34 +3,11 @@ package lampproof.cli;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ScopeType;
 
-/** The command {@code lampproof}: hands the arguments to the subcommand that they name. */
-@Command(
-        name = "lampproof",
-        mixinStandardHelpOptions = true,
-        versionProvider = BuildVersion.class,
-        scope = ScopeType.INHERIT,
-        description = "Predicts, simulates and proves the power supply inside a mains LED lamp.",
-        optionListHeading = "%nOptions:%n",
-        commandListHeading = "%nCommands:%n",
-        exitCodeListHeading = "%nExit codes:%n",
-        footer = {
-            "",
-            "Mains, the rectified bus and a long LED string can kill, and a driver without isolation has no safe side.",
-            "A prediction or a simulation is no proof of safety or compliance."
-        })
+/** Starts the command line. */
 public final class Main {
 
-    @Option(
-            names = "--trace",
-            scope = ScopeType.INHERIT,
-            description = "Show the stack trace of a fault of lampproof itself.")
-    private boolean trace;
-
-    Main() {}
+    private Main() {}
 
     /** Runs the command on the standard streams and exits with its code. */
     public static void main(String[] args) {
@@ -49,11 +26,6 @@ public final class Main {
         } catch (Throwable fault) {
             return FaultText.of(fault, lampproof);
         }
-    }
-
-    /** Whether a fault of lampproof itself is to be shown with its stack trace. */
-    boolean trace() {
-        return trace;
     }
 
     private static void listExitCodes(CommandLine command) {

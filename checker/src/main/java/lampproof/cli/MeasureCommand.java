@@ -75,6 +75,6 @@ final class MeasureCommand extends LampproofCommand {
     }
 
     private static ReadProgress progress() {
-        return ReadProgress.on(System.err, Terminal.isThere());
+        return ReadProgress.on(System.err, Terminal.isPresent());
     }
 }

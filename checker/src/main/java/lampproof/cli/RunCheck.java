@@ -47,7 +47,7 @@ final class RunCheck {
     private final List<Mapping> mappings;
     private final ReadOptions options;
     private final List<SimulationOutcome> outcomes;
-    private final ReadProgress progress = ReadProgress.on(System.err, Terminal.isThere());
+    private final ReadProgress progress = ReadProgress.on(System.err, Terminal.isPresent());
     private final Map<DeckKind, WaveformFile> drawn = new EnumMap<>(DeckKind.class);
 
     /**

@@ -9,7 +9,7 @@ final class Terminal {
 
     /** Until Java 21 there is a console on a terminal only; from Java 22 on always, and it knows where it is. */
     @SuppressWarnings("SystemConsoleNull")
-    static boolean isThere() {
+    static boolean isPresent() {
         Console console = System.console();
         if (console == null) {
             return false;

@@ -144,14 +144,14 @@ public final class DeckComparison {
     }
 
     static TrustCheck readable(ReadResult reading) {
-        String spoilt = String.join(
+        String defective = String.join(
                 "; ",
                 reading.remarks().stream()
-                        .filter(Remark::spoils)
+                        .filter(Remark::isDefect)
                         .map(Remark::text)
                         .toList());
-        return spoilt.isEmpty()
+        return defective.isEmpty()
                 ? TrustCheck.passed("readable", reading.rows() + " rows, every number finite, time never goes back")
-                : TrustCheck.failed("readable", spoilt);
+                : TrustCheck.failed("readable", defective);
     }
 }

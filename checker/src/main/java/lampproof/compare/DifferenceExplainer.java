@@ -61,7 +61,7 @@ final class DifferenceExplainer {
 
     private static Verdict explained(Verdict verdict, Alternatives alternatives, List<Substitution> substitutions) {
         return verdict.outcome() == Outcome.DIFFERS
-                ? verdict.because(Explanation.of(
+                ? verdict.explainedBy(Explanation.of(
                         alternatives,
                         substitutions,
                         verdict.prediction(),

@@ -65,7 +65,7 @@ final class Explanation {
         if (shares.isEmpty()) {
             return unexplained();
         }
-        String text = shares.stream().map(this::told).collect(Collectors.joining("; "));
+        String text = shares.stream().map(this::text).collect(Collectors.joining("; "));
         double rest = gap - shares.stream().mapToDouble(Share::closed).sum();
         if (Math.abs(rest) < WORTH_A_WORD * Math.abs(gap)) {
             return text;
@@ -76,7 +76,7 @@ final class Explanation {
                         : "; " + amount(rest) + " is not explained");
     }
 
-    private String told(Share share) {
+    private String text(Share share) {
         String what = share.substitution().text();
         if (opposes(share.closed())) {
             return amount(-share.closed()) + " is taken back by " + what;

@@ -262,14 +262,14 @@ final class FigureTable {
     private static PendingValue leastDimmerCurrent(ProbeMeasurements b) {
         Line line = b.driver().line();
         double start = b.window().start();
-        PendingValue negative = b.add(new Peak(dimmerWatch(b, start), b.channel(DIMMER_CURRENT)))
+        PendingValue negative = b.add(new Peak(dimmerWindow(b, start), b.channel(DIMMER_CURRENT)))
                 .times(-1);
-        Window second = dimmerWatch(b, start + line.halfPeriod());
+        Window second = dimmerWindow(b, start + line.halfPeriod());
         PendingValue positive = b.add(new Trough(second, b.channel(DIMMER_CURRENT)));
         return negative.with(positive, (one, other) -> Math.max(0, Math.min(one, other)));
     }
 
-    private static Window dimmerWatch(ProbeMeasurements b, double zeroCrossing) {
+    private static Window dimmerWindow(ProbeMeasurements b, double zeroCrossing) {
         Dimming dimming = b.driver().fittings().dimming();
         Line line = b.driver().line();
         return Window.of(zeroCrossing + dimming.watchFrom(line), zeroCrossing + dimming.watchUntil(line));
@@ -277,7 +277,7 @@ final class FigureTable {
 
     /** Line power less what goes into the stores. */
     private static PendingValue steadyInput(ProbeMeasurements b) {
-        return b.power(LINE_VOLTAGE, LINE_CURRENT).minus(b.storing());
+        return b.power(LINE_VOLTAGE, LINE_CURRENT).minus(b.storedPower());
     }
 
     private static PendingValue efficiency(ProbeMeasurements b) {

@@ -214,13 +214,13 @@ public final class InstrumentComparison {
 
     private static TrustCheck sign(Measured power) {
         boolean flows = power.present() && power.value() > 0;
-        String told = power.present() ? Engineering.rounded(power.value(), "W") : power.note();
+        String text = power.present() ? Engineering.rounded(power.value(), "W") : power.note();
         return TrustCheck.of(
                 "power",
                 flows,
                 flows
-                        ? told + " flows into the lamp"
-                        : "no power flows into the lamp (" + told + "): a probe turned round? Map it with *-1");
+                        ? text + " flows into the lamp"
+                        : "no power flows into the lamp (" + text + "): a probe turned round? Map it with *-1");
     }
 
     private static TrustCheck steady(Probe probe, PeriodRms periods) {

@@ -217,12 +217,12 @@ final class ProbeMeasurements {
     }
 
     /** Mean power that goes into a capacitance [F] at a probed voltage. */
-    PendingValue charging(double capacitance, Probe voltage) {
-        return storing(voltage).times(StoredEnergy.ofCapacitor(capacitance, 1));
+    PendingValue capacitorPower(double capacitance, Probe voltage) {
+        return storedPower(voltage).times(StoredEnergy.ofCapacitor(capacitance, 1));
     }
 
     /** Mean power that goes into the output capacitor, whose capacitance may fall with voltage. */
-    PendingValue chargingOutput() {
+    PendingValue outputCapacitorPower() {
         Output output = driver.output();
         PendingValue end = add(new ValueAtEnd(window, channel(Probe.OUTPUT_VOLTAGE)));
         PendingValue start = add(new ValueAtStart(window, channel(Probe.OUTPUT_VOLTAGE)));
@@ -231,20 +231,20 @@ final class ProbeMeasurements {
     }
 
     /** Mean power that goes into an inductance [H] with a probed current. */
-    PendingValue magnetising(double inductance, Probe current) {
-        return storing(current).times(StoredEnergy.ofInductor(inductance, 1));
+    PendingValue inductorPower(double inductance, Probe current) {
+        return storedPower(current).times(StoredEnergy.ofInductor(inductance, 1));
     }
 
     /** Mean power that goes into every store of the circuit; the filter inductor carries the line current. */
-    PendingValue storing() {
-        return charging(driver.filter().capacitance(), Probe.FILTERED_VOLTAGE)
-                .plus(charging(driver.busCapacitance(), Probe.BUS_VOLTAGE))
-                .plus(chargingOutput())
-                .plus(magnetising(driver.filter().inductance(), Probe.LINE_CURRENT))
-                .plus(magnetising(driver.inductor().inductance(), Probe.INDUCTOR_CURRENT));
+    PendingValue storedPower() {
+        return capacitorPower(driver.filter().capacitance(), Probe.FILTERED_VOLTAGE)
+                .plus(capacitorPower(driver.busCapacitance(), Probe.BUS_VOLTAGE))
+                .plus(outputCapacitorPower())
+                .plus(inductorPower(driver.filter().inductance(), Probe.LINE_CURRENT))
+                .plus(inductorPower(driver.inductor().inductance(), Probe.INDUCTOR_CURRENT));
     }
 
-    private PendingValue storing(Probe probe) {
+    private PendingValue storedPower(Probe probe) {
         PendingValue end = add(new ValueAtEnd(window, channel(probe)));
         PendingValue start = add(new ValueAtStart(window, channel(probe)));
         return end.squareTimes(1).minus(start.squareTimes(1)).times(1 / window.length());

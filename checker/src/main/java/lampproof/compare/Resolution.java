@@ -46,17 +46,17 @@ final class Resolution {
     private static final double FIGURE_BAND = 0.02;
 
     /** Far from both: measured on the step-up example, Gear's rule has none, the trapezoidal rule 28 in 100 [-]. */
-    private static final double ZIGZAG = 0.01;
+    private static final double ALTERNATION = 0.01;
 
     private final ProbeMeasurements measurements;
-    private final List<Halving> halvings = new ArrayList<>();
+    private final List<HalvedFigure> halved = new ArrayList<>();
     private final PointCount points;
     private final SwitchingWindow cycles;
     private final PendingValue onTime;
     private final PendingValue alternation;
 
     /** A figure from every point, and from every second one. */
-    private record Halving(String figure, PendingValue all, PendingValue half) {
+    private record HalvedFigure(String figure, PendingValue all, PendingValue half) {
 
         /** Change relative to the figure from every point [-]; not a number when one is absent. */
         double change() {
@@ -68,8 +68,9 @@ final class Resolution {
             return !(change() <= FIGURE_BAND);
         }
 
-        String told() {
-            return figure + " moves by " + Trust.percent(change()) + " (limit " + Trust.percent(FIGURE_BAND) + ")";
+        String text() {
+            return figure + " moves by " + TrustCheck.percent(change()) + " (limit " + TrustCheck.percent(FIGURE_BAND)
+                    + ")";
         }
     }
 
@@ -80,12 +81,12 @@ final class Resolution {
         onTime = measurements.add(new OnTime(measurements.window(), measurements.gate()));
         alternation =
                 measurements.add(new PointAlternation(measurements.window(), measurements.channel(SWITCH_CURRENT)));
-        halve(
+        addHalved(
                 "line.power.mean",
                 () -> new MeanProduct(
                         measurements.window(), measurements.channel(LINE_VOLTAGE), measurements.channel(LINE_CURRENT)));
         for (Probe current : List.of(BRIDGE_CURRENT, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT)) {
-            halve(
+            addHalved(
                     current.dotted() + ".rms",
                     () -> new RootMeanSquare(measurements.window(), measurements.channel(current)));
         }
@@ -97,7 +98,7 @@ final class Resolution {
         if (!steps.passed()) {
             return steps;
         }
-        return alternation.result().value() > ZIGZAG ? rings() : followed(steps.text());
+        return alternation.result().value() > ALTERNATION ? rings() : followed(steps.text());
     }
 
     /** After a fault the switch may rest for good, so that all steps count where there is no whole cycle. */
@@ -135,23 +136,26 @@ final class Resolution {
                 : TrustCheck.passed(NAME, steps);
     }
 
-    private void halve(String figure, Supplier<Measurement> measurement) {
+    private void addHalved(String figure, Supplier<Measurement> measurement) {
         PendingValue all = measurements.add(measurement.get());
         PendingValue half = measurements.pass().addSparse(measurement.get())::result;
-        halvings.add(new Halving(figure, all, half));
+        halved.add(new HalvedFigure(figure, all, half));
     }
 
     private TrustCheck rings() {
         return TrustCheck.failed(
                 NAME,
                 "numerical ringing: switch.current turns back at every point in "
-                        + Trust.percent(alternation.result().value()) + " of the record (limit " + Trust.percent(ZIGZAG)
+                        + TrustCheck.percent(alternation.result().value()) + " of the record (limit "
+                        + TrustCheck.percent(ALTERNATION)
                         + "): integrate with method=gear");
     }
 
     private TrustCheck followed(String steps) {
-        List<String> moving =
-                halvings.stream().filter(Halving::moves).map(Halving::told).toList();
+        List<String> moving = halved.stream()
+                .filter(HalvedFigure::moves)
+                .map(HalvedFigure::text)
+                .toList();
         return moving.isEmpty()
                 ? TrustCheck.passed(NAME, steps + "; with every second point left out " + widest() + " at most")
                 : TrustCheck.failed(NAME, "too coarse: with every second point left out " + String.join(", ", moving));
@@ -159,9 +163,9 @@ final class Resolution {
 
     /** The figure that moves most. */
     private String widest() {
-        return halvings.stream()
+        return halved.stream()
                 .max((a, b) -> Double.compare(a.change(), b.change()))
-                .map(Halving::told)
+                .map(HalvedFigure::text)
                 .orElseThrow();
     }
 

@@ -66,11 +66,12 @@ final class Settling {
             return change.present() ? Math.abs(change.value()) / band : Double.NaN;
         }
 
-        String told() {
+        String text() {
             Measured change = share.result();
             return change.present()
                     ? probe.dotted() + " " + what.formatted(value(before)) + ", " + value(after) + " " + then + " ("
-                            + Trust.percent(Math.abs(change.value())) + of + ", limit " + Trust.percent(band) + ")"
+                            + TrustCheck.percent(Math.abs(change.value())) + of + ", limit " + TrustCheck.percent(band)
+                            + ")"
                     : probe.dotted() + ": " + change.note();
         }
 
@@ -103,9 +104,9 @@ final class Settling {
     /** The check, once the pass is over. */
     TrustCheck check() {
         List<String> moving =
-                changes.stream().filter(Change::moves).map(Change::told).toList();
+                changes.stream().filter(Change::moves).map(Change::text).toList();
         return moving.isEmpty()
-                ? TrustCheck.passed("settled", widest().told())
+                ? TrustCheck.passed("settled", widest().text())
                 : TrustCheck.failed("settled", "not settled: " + String.join("; ", moving) + LEAVES);
     }
 

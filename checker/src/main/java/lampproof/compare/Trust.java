@@ -28,7 +28,6 @@ import lampproof.measure.Measured;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.unit.Engineering;
-import lampproof.unit.PlainNumber;
 
 /**
  * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.
@@ -90,7 +89,9 @@ final class Trust {
     /** Mean power out of the output and bus capacitors, the large stores. */
     private PendingValue released() {
         Driver driver = measurements.driver();
-        return measurements.chargingOutput().plus(measurements.charging(driver.busCapacitance(), BUS_VOLTAGE));
+        return measurements
+                .outputCapacitorPower()
+                .plus(measurements.capacitorPower(driver.busCapacitance(), BUS_VOLTAGE));
     }
 
     private TrustCheck energy() {
@@ -120,30 +121,26 @@ final class Trust {
     }
 
     /** Whether what no part accounts for is little of the power [W] that is turned over; told times a factor. */
-    private TrustCheck closes(Measured turned, double factor, String unit, String whence) {
+    private TrustCheck closes(Measured turned, double factor, String unit, String source) {
         Measured share =
                 input.result().with(parts.result(), (in, all) -> in - all).with(turned, (rest, whole) -> rest / whole);
         if (!share.present()) {
             return TrustCheck.failed("energy", share.note());
         }
         boolean closes = Math.abs(share.value()) <= ENERGY_BAND;
-        String text = percent(share.value()) + " of the " + Engineering.rounded(turned.value() * factor, unit) + " "
-                + whence + " is not accounted for (limit " + percent(ENERGY_BAND) + ")";
+        String text =
+                TrustCheck.percent(share.value()) + " of the " + Engineering.rounded(turned.value() * factor, unit)
+                        + " " + source + " is not accounted for (limit " + TrustCheck.percent(ENERGY_BAND) + ")";
         return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
-    }
-
-    /** A share in per cent, without a sign before zero. */
-    static String percent(double share) {
-        return PlainNumber.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
     }
 
     /** Mean power into every part but output and string, lossy or storing. */
     private PendingValue losses() {
         Driver driver = measurements.driver();
         return (kind == DeckKind.DIMMED ? dimmerLoad().plus(measurements.filterLoss()) : measurements.filterLoss())
-                .plus(measurements.charging(driver.filter().capacitance(), FILTERED_VOLTAGE))
+                .plus(measurements.capacitorPower(driver.filter().capacitance(), FILTERED_VOLTAGE))
                 .plus(measurements.power(BRIDGE_VOLTAGE, BRIDGE_CURRENT))
-                .plus(measurements.charging(driver.busCapacitance(), BUS_VOLTAGE))
+                .plus(measurements.capacitorPower(driver.busCapacitance(), BUS_VOLTAGE))
                 .plus(measurements.power(INDUCTOR_VOLTAGE, INDUCTOR_CURRENT))
                 .plus(measurements.power(SWITCH_VOLTAGE, SWITCH_CURRENT))
                 .plus(measurements.power(DIODE_VOLTAGE, DIODE_CURRENT));
@@ -154,7 +151,7 @@ final class Trust {
     }
 
     private PendingValue intoString() {
-        return measurements.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(measurements.chargingOutput());
+        return measurements.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(measurements.outputCapacitorPower());
     }
 
     /** With the line held at its crest a source beside the string takes what the output would store: not probed. */

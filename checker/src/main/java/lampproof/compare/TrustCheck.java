@@ -1,5 +1,7 @@
 package lampproof.compare;
 
+import lampproof.unit.PlainNumber;
+
 /**
  * One thing that must hold before any figure of a simulation is looked at.
  *
@@ -19,5 +21,10 @@ public record TrustCheck(String name, boolean passed, String text) {
 
     static TrustCheck failed(String name, String text) {
         return new TrustCheck(name, false, text);
+    }
+
+    /** A share in per cent, without a sign before zero. */
+    static String percent(double share) {
+        return PlainNumber.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
     }
 }

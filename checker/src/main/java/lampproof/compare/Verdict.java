@@ -32,7 +32,7 @@ public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome o
     }
 
     /** The same with its explanation. */
-    Verdict because(String explanation) {
+    Verdict explainedBy(String explanation) {
         String all = reason.isEmpty() ? explanation : reason + "; " + explanation;
         return new Verdict(prediction, simulated, outcome, all);
     }

@@ -71,38 +71,38 @@ public final class Capture {
     private CaptureReport report(String form) {
         survey.reading().remarks().stream().map(Remark::text).forEach(remarks::add);
         survey.sampling().gaps().remark().ifPresent(remarks::add);
-        MappedTable upright = upright();
+        MappedTable forwardPower = forwardPower();
         MeasurementPass pass = new MeasurementPass(survey.sampling().interpolation());
-        List<Supplier<CaptureSection>> sections =
-                Stream.concat(line(upright, pass), light(upright, pass)).toList();
-        pass.over(upright);
+        List<Supplier<CaptureSection>> sections = Stream.concat(line(forwardPower, pass), light(forwardPower, pass))
+                .toList();
+        pass.over(forwardPower);
         return new CaptureReport(
                 survey.reading().file(),
                 form,
-                upright.mappings(),
+                forwardPower.mappings(),
                 remarks,
                 sections.stream().map(Supplier::get).toList());
     }
 
-    private Stream<Supplier<CaptureSection>> line(MappedTable upright, MeasurementPass pass) {
-        boolean there =
-                upright.has(CaptureQuantity.LINE_VOLTAGE.word()) || upright.has(CaptureQuantity.LINE_CURRENT.word());
-        return there ? Stream.of(new LineCapture(upright, survey, span, pass, remarks)::section) : Stream.of();
+    private Stream<Supplier<CaptureSection>> line(MappedTable forwardPower, MeasurementPass pass) {
+        boolean there = forwardPower.has(CaptureQuantity.LINE_VOLTAGE.word())
+                || forwardPower.has(CaptureQuantity.LINE_CURRENT.word());
+        return there ? Stream.of(new LineCapture(forwardPower, survey, span, pass, remarks)::section) : Stream.of();
     }
 
-    private Stream<Supplier<CaptureSection>> light(MappedTable upright, MeasurementPass pass) {
+    private Stream<Supplier<CaptureSection>> light(MappedTable forwardPower, MeasurementPass pass) {
         return Stream.of(CaptureQuantity.LIGHT, CaptureQuantity.STRING_CURRENT)
                 .map(CaptureQuantity::word)
-                .filter(upright::has)
-                .map(word -> new LightCapture(upright, word, survey, span, pass, remarks)::section);
+                .filter(forwardPower::has)
+                .map(word -> new LightCapture(forwardPower, word, survey, span, pass, remarks)::section);
     }
 
     /** The table with the current turned round where power would flow back into the line. */
-    private MappedTable upright() {
+    private MappedTable forwardPower() {
         if (!survey.power().present() || survey.power().value() >= 0) {
             return table;
         }
         remarks.add("power flows into the line: input current reversed? The sign of line.current was turned");
-        return table.turned(CaptureQuantity.LINE_CURRENT.word());
+        return table.reversed(CaptureQuantity.LINE_CURRENT.word());
     }
 }

@@ -30,7 +30,7 @@ final class HarmonicLimit {
         if (!(power.value() > 0)) {
             return CaptureLimit.noVerdict(RULES, "no power flows");
         }
-        return told(LightingHarmonics.assess(new LineCurrentFigures(
+        return text(LightingHarmonics.assess(new LineCurrentFigures(
                 power.value(), Math.min(1, powerFactor.value()), spectrum(current), flow.found())));
     }
 
@@ -42,7 +42,7 @@ final class HarmonicLimit {
         return HarmonicSpectrum.of(current.rms(1).value(), fromSecond);
     }
 
-    private static CaptureLimit told(HarmonicAssessment assessment) {
+    private static CaptureLimit text(HarmonicAssessment assessment) {
         String text = assessment
                 .deciding()
                 .map(verdict -> "nearest to its limit: " + place(verdict) + number(verdict.value()) + ", limit "

@@ -205,11 +205,11 @@ final class LightCapture {
             return List.of(CaptureLimit.noVerdict("IEEE 1789-2015", reason));
         }
         return List.of(
-                told(FlickerLimit.judgeLowRisk(frequency.value(), depth.value())),
-                told(FlickerLimit.judgeNoEffect(frequency.value(), depth.value())));
+                text(FlickerLimit.judgeLowRisk(frequency.value(), depth.value())),
+                text(FlickerLimit.judgeNoEffect(frequency.value(), depth.value())));
     }
 
-    private static CaptureLimit told(LimitVerdict verdict) {
+    private static CaptureLimit text(LimitVerdict verdict) {
         return CaptureLimit.of(
                 verdict.rule(),
                 verdict.pass(),

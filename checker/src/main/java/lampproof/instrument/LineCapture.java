@@ -51,7 +51,7 @@ final class LineCapture {
         this.pass = pass;
         this.remarks = remarks;
         Sampling sampling = survey.sampling();
-        Measured found = survey.frequency(leading().word());
+        Measured found = survey.frequency(reference().word());
         coarse = !sampling.follows(found.present() ? found.value() : Survey.LOWEST_LINE);
         frequency = coarse ? Measured.absent(TOO_FEW) : found;
         window = frequency.present() ? LineWindow.last(span, frequency.value()) : Window.of(span);
@@ -82,7 +82,7 @@ final class LineCapture {
                 "line", window.text(), figures, flow.map(this::limit).stream().toList());
     }
 
-    private CaptureQuantity leading() {
+    private CaptureQuantity reference() {
         return table.has(CaptureQuantity.LINE_VOLTAGE.word())
                 ? CaptureQuantity.LINE_VOLTAGE
                 : CaptureQuantity.LINE_CURRENT;

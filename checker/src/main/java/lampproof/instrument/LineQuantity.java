@@ -68,7 +68,7 @@ final class LineQuantity {
 
     /** What the user should know of it. */
     List<String> remarks() {
-        return Stream.of(unsteady(), clipped(extremes.clipped(), quantity.word()), lone())
+        return Stream.of(unsteady(), clipped(extremes.clipped(), quantity.word()), singlePoint())
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -93,7 +93,7 @@ final class LineQuantity {
                 + " in the last; choose a stretch with --from and --to");
     }
 
-    private Optional<String> lone() {
+    private Optional<String> singlePoint() {
         Measured size = greatest();
         return size.present() && greatest.alone()
                 ? Optional.of("the greatest " + quantity.word() + ", " + quantity.text(size.value()) + " at "

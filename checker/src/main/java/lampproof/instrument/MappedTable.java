@@ -62,9 +62,9 @@ public final class MappedTable implements Waveforms {
     }
 
     /** The same with the probe of one quantity turned round. */
-    public MappedTable turned(String quantity) {
+    public MappedTable reversed(String quantity) {
         List<Mapping> others = mappings.stream()
-                .map(mapping -> mapping.quantity().equals(quantity) ? mapping.turned() : mapping)
+                .map(mapping -> mapping.quantity().equals(quantity) ? mapping.reversed() : mapping)
                 .toList();
         return new MappedTable(file, others, naming);
     }
@@ -117,7 +117,7 @@ public final class MappedTable implements Waveforms {
     }
 
     private static Finding missing(WaveformFile file, Mapping mapping) {
-        List<String> names = file.signals().stream().map(file::call).toList();
+        List<String> names = file.signals().stream().map(file::uniqueName).toList();
         String next = NearestName.to(mapping.column(), names)
                 .map(near -> "did you mean '" + near + "'?")
                 .orElse("");

@@ -22,7 +22,7 @@ public record Mapping(String quantity, String column, double gain, double offset
     }
 
     /** The same probe turned round. */
-    public Mapping turned() {
+    public Mapping reversed() {
         return new Mapping(quantity, column, -gain, 0 - offset, delay);
     }
 }

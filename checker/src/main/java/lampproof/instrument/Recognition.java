@@ -42,10 +42,10 @@ public final class Recognition {
 
     private void recognise() {
         for (CaptureQuantity quantity : CaptureQuantity.values()) {
-            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), file.call(signal))));
+            recognise(quantity).ifPresent(signal -> found.add(Mapping.plain(quantity.word(), file.uniqueName(signal))));
         }
         if (found.isEmpty() && signals.size() == 1 && !electric(signals.get(0))) {
-            found.add(Mapping.plain(CaptureQuantity.LIGHT.word(), file.call(signals.get(0))));
+            found.add(Mapping.plain(CaptureQuantity.LIGHT.word(), file.uniqueName(signals.get(0))));
         }
     }
 
@@ -82,8 +82,8 @@ public final class Recognition {
     }
 
     private UserFault unclear(String what) {
-        String names = signals.stream().map(file::call).collect(Collectors.joining(", "));
+        String names = signals.stream().map(file::uniqueName).collect(Collectors.joining(", "));
         return UserFault.badInput(new Finding(
-                what, "", names, "", "say it, as in --map line.voltage='" + file.call(signals.get(0)) + "'"));
+                what, "", names, "", "say it, as in --map line.voltage='" + file.uniqueName(signals.get(0)) + "'"));
     }
 }

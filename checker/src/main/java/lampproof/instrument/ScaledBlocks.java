@@ -25,7 +25,7 @@ final class ScaledBlocks implements BlockSink {
         for (int i = 0; i < mappings.size(); i++) {
             scale(block.values(i), scaled.values(i), block.count(), mappings.get(i));
         }
-        scaled.hold(block.count());
+        scaled.setCount(block.count());
         sink.block(scaled);
     }
 

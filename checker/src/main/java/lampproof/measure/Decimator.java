@@ -20,7 +20,7 @@ final class Decimator {
             taken = new Points(points.channels(), points.times().length + 1, points.interpolation());
             held = new Points(points.channels(), 1, points.interpolation());
         }
-        measurements.settle();
+        measurements.await();
         taken.keepLast();
         for (int point = 0; point < points.count(); point++) {
             next(points, point);
@@ -31,7 +31,7 @@ final class Decimator {
     /** Takes the last point too. */
     void end() {
         if (holding) {
-            measurements.settle();
+            measurements.await();
             taken.keepLast();
             taken.add(held, 0);
             measurements.feed(taken);

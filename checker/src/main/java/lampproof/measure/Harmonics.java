@@ -79,7 +79,7 @@ public final class Harmonics extends Measurement {
         double[] levels = pieces.levels(channel);
         int point = pieces.first();
         while (point < pieces.last()) {
-            point = narrow.slivers(times, levels, point, pieces.last());
+            point = narrow.shortPieces(times, levels, point, pieces.last());
             if (point < pieces.last()) {
                 straight(pieces.piece(point++));
             }

@@ -14,7 +14,7 @@ public abstract class Measurement {
     private final Window window;
     private double from = Double.NaN;
     private double to = Double.NaN;
-    private Runnable rest = () -> {};
+    private Runnable pending = () -> {};
 
     /** Starts a measurement. */
     protected Measurement(Window window) {
@@ -28,7 +28,7 @@ public abstract class Measurement {
 
     /** The figure, or why there is none. */
     public final Measured result() {
-        rest.run();
+        pending.run();
         if (Double.isNaN(from)) {
             return Measured.absent("window " + window.text() + ": no data in it");
         }
@@ -60,14 +60,14 @@ public abstract class Measurement {
             last--;
         }
         if (first < last && times[first] < window.start()) {
-            take(points.cut(first++, window.start(), window.end()));
+            take(Pieces.cut(points, first++, window.start(), window.end()));
         }
         boolean longer = first < last && times[last] > window.end();
         if (first < last - (longer ? 1 : 0)) {
             take(new Pieces(points, first, longer ? last - 1 : last));
         }
         if (longer) {
-            take(points.cut(last - 1, window.start(), window.end()));
+            take(Pieces.cut(points, last - 1, window.start(), window.end()));
         }
     }
 
@@ -78,8 +78,8 @@ public abstract class Measurement {
     }
 
     /** Whom to ask for what still waits before there is a result. */
-    final void waitFor(Runnable others) {
-        rest = others;
+    final void completeBy(Runnable pendingWork) {
+        pending = pendingWork;
     }
 
     private static String range(double start, double end) {

@@ -49,7 +49,7 @@ public final class MeasurementPass implements BlockSink {
 
         private double[] joined(Block block) {
             if (joined.length < block.count()) {
-                joined = new double[block.room()];
+                joined = new double[block.capacity()];
             }
             Arrays.fill(joined, 0, block.count(), offset);
             terms.forEach((column, gain) -> add(gain, block.values(column), block.count()));
@@ -137,14 +137,14 @@ public final class MeasurementPass implements BlockSink {
     public ReadResult over(Waveforms file) {
         ReadResult reading = file.rows(columns, this);
         secondPoints.end();
-        all.settle();
-        sparse.settle();
+        all.await();
+        sparse.await();
         return reading;
     }
 
     @Override
     public void block(Block block) {
-        all.settle();
+        all.await();
         Points points = points(block);
         if (before == null) {
             all.feed(points);

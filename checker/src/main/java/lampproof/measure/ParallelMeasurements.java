@@ -12,7 +12,7 @@ final class ParallelMeasurements {
     private final List<ForkJoinTask<?>> running = new ArrayList<>();
 
     void add(Measurement measurement) {
-        measurement.waitFor(this::settle);
+        measurement.completeBy(this::await);
         measurements.add(measurement);
     }
 
@@ -22,7 +22,7 @@ final class ParallelMeasurements {
 
     /** Begins to feed the measurements with points, part by part; they must stay as they are until this has settled. */
     void feed(Points... parts) {
-        settle();
+        await();
         for (Measurement measurement : measurements) {
             running.add(ForkJoinPool.commonPool().submit(() -> {
                 for (Points part : parts) {
@@ -37,7 +37,7 @@ final class ParallelMeasurements {
      *
      * <p>The last task first: a thread that waits takes on what it asks for only if nothing was submitted later.
      */
-    synchronized void settle() {
+    synchronized void await() {
         while (!running.isEmpty()) {
             running.remove(running.size() - 1).join();
         }

@@ -63,7 +63,7 @@ final class PhaseMoments {
      *
      * @return place of the point where the last of them ends
      */
-    int slivers(double[] times, double[] levels, int point, int last) {
+    int shortPieces(double[] times, double[] levels, int point, int last) {
         double part = Math.floor(times[point] * pace);
         double border = (part + 1) / pace;
         double widest = SLIVER / pace;

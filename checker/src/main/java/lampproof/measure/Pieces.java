@@ -106,7 +106,22 @@ public final class Pieces {
 
     /** The part of the piece that begins at a point which lies between two times [s]. */
     Pieces part(int point, double start, double end) {
-        return points.cut(point, start, end);
+        return cut(points, point, start, end);
+    }
+
+    /** The part of the piece that begins at one of some points which lies between two times [s]. */
+    static Pieces cut(Points points, int point, double start, double end) {
+        Piece whole = new Piece(points);
+        whole.move(point);
+        Points part = new Points(points.channels(), 2, points.interpolation());
+        for (int i = 0; i < points.channels(); i++) {
+            double[] levels = points.levels(i);
+            part.levels(i)[0] = start > whole.start() ? whole.at(start, levels) : levels[point];
+            part.levels(i)[1] = end < whole.end() ? whole.at(end, levels) : levels[point + 1];
+        }
+        part.times()[0] = Math.max(start, whole.start());
+        part.times()[1] = Math.min(end, whole.end());
+        return new Pieces(part, 0, 1);
     }
 
     /** The piece that begins at a point. */

@@ -19,10 +19,10 @@ final class Points {
     /**
      * Makes room.
      *
-     * @param room number of points that fit in
+     * @param capacity number of points that fit in
      */
-    Points(int channels, int room, Interpolation interpolation) {
-        this(interpolation, new double[room], new double[channels][room], 0);
+    Points(int channels, int capacity, Interpolation interpolation) {
+        this(interpolation, new double[capacity], new double[channels][capacity], 0);
     }
 
     Interpolation interpolation() {
@@ -72,18 +72,5 @@ final class Points {
             levels[i][count] = others.levels[i][point];
         }
         count++;
-    }
-
-    /** The part of the piece that begins at a point which lies between two times [s]. */
-    Pieces cut(int point, double start, double end) {
-        Piece whole = new Pieces(this, point, point + 1).piece(point);
-        Points part = new Points(levels.length, 2, interpolation);
-        for (int i = 0; i < levels.length; i++) {
-            part.levels[i][0] = start > whole.start() ? whole.at(start, levels[i]) : levels[i][point];
-            part.levels[i][1] = end < whole.end() ? whole.at(end, levels[i]) : levels[i][point + 1];
-        }
-        part.times[0] = Math.max(start, whole.start());
-        part.times[1] = Math.min(end, whole.end());
-        return new Pieces(part, 0, 1);
     }
 }

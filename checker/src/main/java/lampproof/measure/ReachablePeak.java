@@ -40,7 +40,7 @@ public final class ReachablePeak extends PiecewiseMeasurement {
     @Override
     protected void add(Piece piece) {
         if (Double.isNaN(believedTime)) {
-            believe(piece.start(), piece.from(current));
+            takePoint(piece.start(), piece.from(current));
             greatest = extreme;
         }
         points++;
@@ -48,13 +48,13 @@ public final class ReachablePeak extends PiecewiseMeasurement {
         double drive = Math.max(Math.abs(piece.from(voltage)), Math.abs(piece.to(voltage)));
         double reach = SLACK * drive * (piece.end() - believedTime) / inductance;
         if (Math.abs(piece.to(current) - believed) <= reach) {
-            believe(piece.end(), piece.to(current));
+            takePoint(piece.end(), piece.to(current));
         } else {
             leftOut++;
         }
     }
 
-    private void believe(double time, double value) {
+    private void takePoint(double time, double value) {
         believedTime = time;
         believed = value;
         extreme = Math.max(extreme, value);

@@ -19,7 +19,7 @@ public final class SourcePower extends Measurement {
     }
 
     /** The power that a source delivers, from the mean of its voltage times the simulator's current [W]. */
-    public static Measured turned(Measured meanProduct) {
+    public static Measured reversed(Measured meanProduct) {
         Measured power = meanProduct.map(p -> -p);
         String back = power.present() && power.value() < 0 ? "input current reversed?" : "";
         return power.noted(power.present() ? TURNED : "").noted(back);
@@ -32,6 +32,6 @@ public final class SourcePower extends Measurement {
 
     @Override
     protected Measured measured() {
-        return turned(power.measured());
+        return reversed(power.measured());
     }
 }

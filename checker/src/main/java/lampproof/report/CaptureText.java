@@ -27,15 +27,15 @@ public final class CaptureText {
                 style.heading(Printable.of(report.file())) + ": " + Printable.of(report.form()) + "\n");
         report.mappings()
                 .forEach(mapping ->
-                        text.append(Printable.of("  " + told(mapping))).append("\n"));
+                        text.append(Printable.of("  " + text(mapping))).append("\n"));
         report.remarks()
                 .forEach(remark -> text.append(style.bad("  remark: " + Printable.of(remark)))
                         .append("\n"));
-        report.sections().forEach(section -> text.append("\n").append(told(section)));
+        report.sections().forEach(section -> text.append("\n").append(text(section)));
         return text.toString();
     }
 
-    private static String told(Mapping mapping) {
+    private static String text(Mapping mapping) {
         String text = mapping.quantity() + " = '" + mapping.column() + "'";
         text += mapping.gain() == 1 ? "" : " * " + number(mapping.gain());
         text += mapping.offset() == 0
@@ -48,7 +48,7 @@ public final class CaptureText {
         return String.format(Locale.ROOT, "%.6g", value);
     }
 
-    private String told(CaptureSection section) {
+    private String text(CaptureSection section) {
         Grid grid = new Grid("lrl");
         section.figures().forEach(figure -> grid.add(cells(figure)));
         Grid limits = new Grid("lll");

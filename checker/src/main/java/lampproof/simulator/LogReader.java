@@ -25,16 +25,16 @@ public final class LogReader {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern STOPPED = Pattern.compile("Timestep too small; time = (\\d+\\.?\\d*(?:e[-+]?\\d+)?),");
 
-    private final List<Heard> failures = new ArrayList<>();
+    private final List<ClassifiedFailure> failures = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private final List<MeasureWindow> measures = new ArrayList<>();
     private OptionalDouble stoppedAt = OptionalDouble.empty();
     private long droppedRemarks;
-    private int heard;
+    private int lines;
     private boolean triedAgain;
 
     /** A failure and what it was told by. */
-    private record Heard(FailingLine kind, RunLog.Failure failure) {}
+    private record ClassifiedFailure(FailingLine kind, RunLog.Failure failure) {}
 
     /** The message that the next line may go on with. */
     private final List<String> message = new ArrayList<>();
@@ -65,14 +65,14 @@ public final class LogReader {
 
     private static RunLog read(Lines lines) throws IOException {
         LogReader reader = new LogReader();
-        for (Optional<String> line = lines.next(); line.isPresent() && !reader.isTired(); line = lines.next()) {
-            reader.hear(line.get());
+        for (Optional<String> line = lines.next(); line.isPresent() && !reader.isFull(); line = lines.next()) {
+            reader.add(line.get());
         }
         return reader.log();
     }
 
-    private void hear(String line) {
-        heard++;
+    private void add(String line) {
+        lines++;
         triedAgain |= line.startsWith(TRIED_AGAIN);
         if (line.isBlank()) {
             conclude();
@@ -82,29 +82,29 @@ public final class LogReader {
     }
 
     /** Whether the log is longer than that of any honest run; it then counts as a failure, not as read. */
-    private boolean isTired() {
-        return heard >= MOST_LINES;
+    private boolean isFull() {
+        return lines >= MOST_LINES;
     }
 
     private RunLog log() {
         conclude();
         if (triedAgain) {
-            forgiveFirstTry();
+            dropFirstTry();
         }
-        List<RunLog.Failure> told =
-                new ArrayList<>(failures.stream().map(Heard::failure).toList());
-        if (isTired()) {
-            told.add(new RunLog.Failure("the log has " + MOST_LINES + " lines or more", false));
+        List<RunLog.Failure> reported = new ArrayList<>(
+                failures.stream().map(ClassifiedFailure::failure).toList());
+        if (isFull()) {
+            reported.add(new RunLog.Failure("the log has " + MOST_LINES + " lines or more", false));
         }
         if (droppedRemarks > 0) {
             remarks.add("and " + droppedRemarks + " more");
         }
-        return new RunLog(told, remarks, measures, stoppedAt);
+        return new RunLog(reported, remarks, measures, stoppedAt);
     }
 
     /** One collapse of the step is what a deck of ours tries again after; with a second one all stand. */
-    private void forgiveFirstTry() {
-        List<Heard> collapses =
+    private void dropFirstTry() {
+        List<ClassifiedFailure> collapses =
                 failures.stream().filter(each -> each.kind().isCollapse()).toList();
         if (collapses.size() == 1) {
             failures.removeAll(collapses);
@@ -124,7 +124,7 @@ public final class LogReader {
             message.add(line.strip());
             failing = next;
             noteStop(line);
-        } else if (goesOn(line)) {
+        } else if (continues(line)) {
             message.add(line.strip());
         } else {
             conclude();
@@ -144,7 +144,7 @@ public final class LogReader {
     }
 
     /** A failure is explained by the lines below it, a remark only by those that are set in. */
-    private boolean goesOn(String line) {
+    private boolean continues(String line) {
         boolean open = !message.isEmpty() && message.size() <= MOST_DETAILS;
         return open && failing.map(FailingLine::hasDetails).orElse(line.startsWith("  "));
     }
@@ -159,7 +159,7 @@ public final class LogReader {
     private void addFailure(FailingLine kind) {
         if (failures.size() < MOST_MESSAGES) {
             message.set(0, kind.meaning(message.get(0)));
-            failures.add(new Heard(kind, new RunLog.Failure(sentence(), kind.isCause())));
+            failures.add(new ClassifiedFailure(kind, new RunLog.Failure(sentence(), kind.isCause())));
         }
     }
 

@@ -55,14 +55,14 @@ public final class SimulationBatch {
         Map<SimulationJob, SimulationOutcome> outcomes = new ConcurrentHashMap<>();
         List<Callable<SimulationOutcome>> runs = jobs.stream()
                 .sorted(Comparator.comparingDouble(SimulationJob::stopTime).reversed())
-                .map(job -> noting(job, listener, outcomes))
+                .map(job -> recorded(job, listener, outcomes))
                 .toList();
         await(runs);
         return jobs.stream().map(job -> outcomes.getOrDefault(job, notRun(job))).toList();
     }
 
     /** Outcomes are noted as they come, since an interrupted pool forgets even those that it has. */
-    private Callable<SimulationOutcome> noting(
+    private Callable<SimulationOutcome> recorded(
             SimulationJob job, ProgressListener listener, Map<SimulationJob, SimulationOutcome> outcomes) {
         return () -> {
             SimulationOutcome outcome = simulator.run(job, listener);

@@ -61,7 +61,7 @@ final class SimulatorProcess {
 
     /** Waits for the end or for a limit to be passed. */
     private Cause ended() throws InterruptedException {
-        OptionalDouble told = OptionalDouble.empty();
+        OptionalDouble reported = OptionalDouble.empty();
         while (!process.waitFor(POLL_MILLIS, TimeUnit.MILLISECONDS)) {
             if (wallTime() > job.timeLimit()) {
                 return Cause.TIME_LIMIT;
@@ -69,14 +69,14 @@ final class SimulatorProcess {
             if (folder.size() > job.sizeLimit()) {
                 return Cause.SIZE_LIMIT;
             }
-            told = tell(told);
+            reported = report(reported);
         }
         return folder.size() > job.sizeLimit() ? Cause.SIZE_LIMIT : Cause.ITSELF;
     }
 
-    private OptionalDouble tell(OptionalDouble told) {
+    private OptionalDouble report(OptionalDouble reported) {
         OptionalDouble reached = messages.reached();
-        if (!reached.equals(told)) {
+        if (!reached.equals(reported)) {
             listener.progress(job, reached.orElseThrow(), job.stopTime());
         }
         return reached;

@@ -16,13 +16,13 @@ public final class Block {
 
     /** An empty block with room for rows of so many signals. */
     public Block(int signals) {
-        int room = Math.max(1, Math.min(MOST_ROWS, MOST_NUMBERS / (signals + 1)));
-        times = new double[room];
-        values = new double[signals][room];
+        int capacity = Math.max(1, Math.min(MOST_ROWS, MOST_NUMBERS / (signals + 1)));
+        times = new double[capacity];
+        values = new double[signals][capacity];
     }
 
     /** Number of rows that fit in. */
-    public int room() {
+    public int capacity() {
         return times.length;
     }
 
@@ -42,7 +42,7 @@ public final class Block {
     }
 
     /** Holds the first so many rows of what its arrays hold. */
-    public void hold(int rows) {
+    public void setCount(int rows) {
         count = rows;
     }
 

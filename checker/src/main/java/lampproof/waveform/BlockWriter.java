@@ -21,7 +21,7 @@ public final class BlockWriter {
     /** Takes a row: its time [s] and the values of its signals. */
     public void row(double time, double[] values) {
         waiting.add(time, values);
-        handOn(waiting.room());
+        flush(waiting.capacity());
     }
 
     /** The rows that wait; whoever writes many at once writes behind them and then says how many. */
@@ -31,20 +31,20 @@ public final class BlockWriter {
 
     /** So many rows have been written behind those that waited. */
     void written(int rows) {
-        waiting.hold(waiting.count() + rows);
-        handOn(waiting.room());
+        waiting.setCount(waiting.count() + rows);
+        flush(waiting.capacity());
     }
 
     /** Hands on the rows that still wait. */
     public void end() {
-        handOn(1);
+        flush(1);
     }
 
-    private void handOn(int least) {
+    private void flush(int least) {
         if (waiting.count() >= least) {
             sink.block(waiting);
             waiting = blocks.next();
-            waiting.hold(0);
+            waiting.setCount(0);
         }
     }
 }

@@ -79,7 +79,7 @@ public final class CheckedRows {
         int at = 0;
         while (at < count) {
             int end = Math.min(
-                    count, at + writer.waiting().room() - writer.waiting().count());
+                    count, at + writer.waiting().capacity() - writer.waiting().count());
             if (!plain(numbers, at, end)) {
                 oneByOne(before, numbers, at, end);
             }
@@ -105,7 +105,7 @@ public final class CheckedRows {
         }
         last = time;
         if (wanted()) {
-            hand(number, time, numbers);
+            emit(number, time, numbers);
         }
     }
 
@@ -114,8 +114,8 @@ public final class CheckedRows {
     }
 
     /** Whether a remark forbids figures. */
-    public boolean spoilt() {
-        return remarks.stream().anyMatch(Remark::spoils);
+    public boolean defective() {
+        return remarks.stream().anyMatch(Remark::isDefect);
     }
 
     public boolean severalRuns() {
@@ -237,7 +237,7 @@ public final class CheckedRows {
         }
     }
 
-    private void hand(long number, double time, double[] numbers) {
+    private void emit(long number, double time, double[] numbers) {
         for (int i = 0; i < values.length; i++) {
             double value = numbers[sources[i]] * factors[i];
             if (!possible(value)) {

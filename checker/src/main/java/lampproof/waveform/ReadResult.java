@@ -23,7 +23,7 @@ public record ReadResult(String file, long rows, Span span, List<Remark> remarks
 
     /** Whether figures of this reading may be judged. */
     public boolean sound() {
-        return remarks.stream().noneMatch(Remark::spoils);
+        return remarks.stream().noneMatch(Remark::isDefect);
     }
 
     /**
@@ -32,7 +32,7 @@ public record ReadResult(String file, long rows, Span span, List<Remark> remarks
      * @throws UserFault no verdict, with the first remark that spoils
      */
     public ReadResult requireSound() {
-        remarks.stream().filter(Remark::spoils).findFirst().ifPresent(remark -> {
+        remarks.stream().filter(Remark::isDefect).findFirst().ifPresent(remark -> {
             throw UserFault.noVerdict(Finding.of(remark.text(), "", ""));
         });
         return this;

@@ -73,7 +73,7 @@ public final class TruncationCheck {
         if (behind) {
             rows.remark(Remark.note(place + "no row of numbers from here on, left out"));
         } else if (damage != null) {
-            rows.remark(Remark.spoiling(place + what + ": torn last row, file incomplete"));
+            rows.remark(Remark.defect(place + what + ": torn last row, file incomplete"));
         }
     }
 

@@ -148,7 +148,7 @@ class MainTest {
     }
 
     private int runFailing(Callable<Integer> end, String... args) {
-        CommandLine lampproof = new CommandLine(new Main()).addSubcommand(new Fail(end));
+        CommandLine lampproof = new CommandLine(new RootCommand()).addSubcommand(new Fail(end));
         return Main.run(lampproof, new PrintWriter(out, true), new PrintWriter(err, true), args);
     }
 

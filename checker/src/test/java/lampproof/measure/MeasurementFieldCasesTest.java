@@ -120,7 +120,7 @@ class MeasurementFieldCasesTest {
     @Test
     void powerOfAFeedingSourceIsTurnedOnceAndSaidSo() {
         WaveformFile file = Wave.file("time,p_v1\n0,-3.25\n1e-6,-6.5\n3e-6,-6.5\n");
-        Measured power = SourcePower.turned(Measured.of(Wave.mean(file, "p_v1")));
+        Measured power = SourcePower.reversed(Measured.of(Wave.mean(file, "p_v1")));
         assertThat(power.value()).isCloseTo(5.95833, within(5e-6));
         assertThat(power.note()).isEqualTo("sign turned");
     }

@@ -19,7 +19,7 @@ final class RowCache {
     }
 
     /** Makes the pass once more. */
-    ReadResult again(BlockSink sink) throws IOException {
+    ReadResult replay(BlockSink sink) throws IOException {
         store.replay(sink);
         return reading;
     }
@@ -29,7 +29,7 @@ final class RowCache {
      *
      * @param most bytes that there may be
      */
-    BlockSink remembering(List<Signal> chosen, long most, BlockSink sink) {
+    BlockSink recorder(List<Signal> chosen, long most, BlockSink sink) {
         reading = null;
         columns = columns(chosen);
         store = store == null ? RowStore.open(chosen, most).orElse(null) : null;

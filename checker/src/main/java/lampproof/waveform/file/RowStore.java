@@ -24,7 +24,7 @@ final class RowStore implements BlockSink {
 
     private final FileChannel file;
     private final int signals;
-    private final int room;
+    private final int capacity;
     private final ByteBuffer bytes;
     private final DoubleBuffer doubles;
     private long rows;
@@ -33,8 +33,9 @@ final class RowStore implements BlockSink {
     private RowStore(FileChannel file, int signals) {
         this.file = file;
         this.signals = signals;
-        room = new Block(signals).room();
-        bytes = ByteBuffer.allocateDirect(room * (signals + 1) * Double.BYTES).order(ByteOrder.nativeOrder());
+        capacity = new Block(signals).capacity();
+        bytes = ByteBuffer.allocateDirect(capacity * (signals + 1) * Double.BYTES)
+                .order(ByteOrder.nativeOrder());
         doubles = bytes.asDoubleBuffer();
     }
 
@@ -88,7 +89,7 @@ final class RowStore implements BlockSink {
         long left = rows;
         while (left > 0) {
             Block block = blocks.next();
-            block.hold((int) Math.min(left, room));
+            block.setCount((int) Math.min(left, capacity));
             left -= block.count();
             read(block.count() * (signals + 1));
             doubles.clear().get(block.times(), 0, block.count());

@@ -38,13 +38,13 @@ final class SignalNames {
     }
 
     /** What finds a signal alone: its name, or its column where the name finds others too. */
-    String call(Signal signal) {
+    String uniqueName(Signal signal) {
         return find(signal.name()).size() == 1 ? signal.name() : place(signal);
     }
 
     /** What finds each signal, in the order of the file. */
     String listed() {
-        return String.join(", ", signals.stream().map(this::call).toList());
+        return String.join(", ", signals.stream().map(this::uniqueName).toList());
     }
 
     /** A signal by its place in the file, counted from 1. */

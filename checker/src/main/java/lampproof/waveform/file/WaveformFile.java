@@ -34,7 +34,7 @@ public final class WaveformFile implements Waveforms {
     private final FileFaults faults;
     private final ReadOptions options;
     private final FileFormat format;
-    private final RowCache passes = new RowCache();
+    private final RowCache cache = new RowCache();
 
     private WaveformFile(DecodedFile content, ReadOptions options) throws IOException {
         this.content = content;
@@ -89,8 +89,8 @@ public final class WaveformFile implements Waveforms {
     }
 
     /** What finds a signal of this file alone: its name, or its column where the name finds others too. */
-    public String call(Signal signal) {
-        return new SignalNames(format.signals()).call(signal);
+    public String uniqueName(Signal signal) {
+        return new SignalNames(format.signals()).uniqueName(signal);
     }
 
     /**
@@ -156,17 +156,17 @@ public final class WaveformFile implements Waveforms {
      */
     public ReadResult stream(List<Signal> chosen, BlockSink sink) {
         try {
-            if (passes.holds(chosen)) {
-                return passes.again(sink);
+            if (cache.holds(chosen)) {
+                return cache.replay(sink);
             }
             boolean worthKeeping = format.slow() && !content.whole() && !chosen.isEmpty();
-            BlockSink taking = worthKeeping ? passes.remembering(chosen, Files.size(content.path()), sink) : sink;
-            CheckedRows rows = new CheckedRows(faults, format.place(), chosen, format.clock(), options.run(), taking);
+            BlockSink recorder = worthKeeping ? cache.recorder(chosen, Files.size(content.path()), sink) : sink;
+            CheckedRows rows = new CheckedRows(faults, format.place(), chosen, format.clock(), options.run(), recorder);
             format.remarks().forEach(rows::remark);
             format.read(content, chosen, rows);
             ReadResult reading = rows.finish();
             if (worthKeeping) {
-                passes.ended(reading);
+                cache.ended(reading);
             }
             return reading;
         } catch (IOException e) {

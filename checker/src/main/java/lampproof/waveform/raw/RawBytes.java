@@ -31,7 +31,7 @@ final class RawBytes implements RawValues {
     public void read(List<Signal> chosen, CheckedRows rows) throws IOException {
         long most = head.points().orElse(Long.MAX_VALUE);
         ByteOrder order = columns.order();
-        double[][] numbers = new double[chosen.size() + 1][new Block(chosen.size()).room()];
+        double[][] numbers = new double[chosen.size() + 1][new Block(chosen.size()).capacity()];
         long row = 0;
         while (row < most && lines.ready(size)) {
             int within = Math.min(numbers[0].length, lines.withinReach() / size);
@@ -60,17 +60,17 @@ final class RawBytes implements RawValues {
     private void judge(long row, CheckedRows rows) {
         OptionalLong claimed = head.points();
         if (lines.endedEarly()) {
-            rows.remark(Remark.spoiling(faults.file() + ": the packed file ends early, file incomplete"));
+            rows.remark(Remark.defect(faults.file() + ": the packed file ends early, file incomplete"));
         } else if (claimed.isEmpty() && lines.withinReach() > 0) {
             throw faults.whole(
                     (row * size + lines.withinReach()) + " bytes of values are no whole number of rows of " + size
                             + " bytes",
                     "run it again");
         } else if (claimed.isEmpty()) {
-            rows.remark(Remark.spoiling(faults.file() + ": the head says 0 points, " + row
+            rows.remark(Remark.defect(faults.file() + ": the head says 0 points, " + row
                     + " rows are there: head not completed, run aborted"));
         } else if (row < claimed.getAsLong()) {
-            rows.remark(Remark.spoiling(faults.file() + ": the head says " + claimed.getAsLong() + " points, " + row
+            rows.remark(Remark.defect(faults.file() + ": the head says " + claimed.getAsLong() + " points, " + row
                     + " rows are there: file incomplete"));
         }
     }

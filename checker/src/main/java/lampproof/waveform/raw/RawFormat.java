@@ -104,7 +104,7 @@ public final class RawFormat implements FileFormat {
     @Override
     public Optional<Span> spanFromEnds(DecodedFile content) throws IOException {
         return number == 1 && !steppedInside(head)
-                ? new RawEnds(content, head, width, headEnd).span()
+                ? new RawSpanReader(content, head, width, headEnd).span()
                 : Optional.empty();
     }
 
@@ -129,7 +129,7 @@ public final class RawFormat implements FileFormat {
                         rows.passOver();
                     }
                 }
-                next = lines.endedEarly() || rows.spoilt() ? Optional.empty() : RawHead.behind(lines, faults);
+                next = lines.endedEarly() || rows.defective() ? Optional.empty() : RawHead.behind(lines, faults);
             }
         }
     }

@@ -94,12 +94,12 @@ final class RawText implements RawValues {
 
     private void judge(long row, CheckedRows rows) {
         if (lines.endedEarly()) {
-            rows.remark(Remark.spoiling(faults.file() + ": the packed file ends early, file incomplete"));
+            rows.remark(Remark.defect(faults.file() + ": the packed file ends early, file incomplete"));
         } else if (head.points().isEmpty()) {
-            rows.remark(Remark.spoiling(faults.file() + ": the head says 0 points, " + row
+            rows.remark(Remark.defect(faults.file() + ": the head says 0 points, " + row
                     + " rows are there: head not completed, run aborted"));
         } else if (row < head.points().getAsLong()) {
-            rows.remark(Remark.spoiling(faults.file() + ": the head says "
+            rows.remark(Remark.defect(faults.file() + ": the head says "
                     + head.points().getAsLong() + " points, " + row + " rows are there: file incomplete"));
         }
     }

@@ -66,7 +66,7 @@ final class CsvTable {
 
     private void readFault(IOException e) throws IOException {
         if (e instanceof EOFException) {
-            rows.remark(Remark.spoiling(faults.file() + ": the packed file ends early, file incomplete"));
+            rows.remark(Remark.defect(faults.file() + ": the packed file ends early, file incomplete"));
         } else if (e instanceof CSVException) {
             throw faults.whole("quotes are out of order: " + e.getMessage(), "");
         } else {

@@ -73,13 +73,13 @@ final class PlainTable {
         while (block != null || !waiting.isEmpty()) {
             if (block != null) {
                 TextBlocks.Block next = block;
-                ParsedRows room = spare.isEmpty() ? new ParsedRows(width) : spare.removeLast();
-                waiting.add(CompletableFuture.supplyAsync(() -> parsed(next, room), workers));
+                ParsedRows into = spare.isEmpty() ? new ParsedRows(width) : spare.removeLast();
+                waiting.add(CompletableFuture.supplyAsync(() -> parsed(next, into), workers));
                 block = blocks.next();
             }
             if (block == null || waiting.size() > 2 * WORKERS) {
                 Parsed parsed = waiting.remove().join();
-                hand(parsed);
+                emit(parsed);
                 blocks.recycle(parsed.block());
                 spare.addLast(parsed.rows().cleared());
             }
@@ -89,11 +89,11 @@ final class PlainTable {
         }
     }
 
-    private Parsed parsed(TextBlocks.Block block, ParsedRows room) {
-        return new Parsed(block, room, new BlockParser(cells, layout.delimiter()).parse(block, room));
+    private Parsed parsed(TextBlocks.Block block, ParsedRows into) {
+        return new Parsed(block, into, new BlockParser(cells, layout.delimiter()).parse(block, into));
     }
 
-    private void hand(Parsed parsed) {
+    private void emit(Parsed parsed) {
         if (!parsed.regular() || lines.closed()) {
             line = lines.read(parsed.block(), line);
             return;
@@ -106,10 +106,10 @@ final class PlainTable {
     private void end(TextBlocks blocks) {
         truncation.end();
         if (blocks.endedEarly()) {
-            rows.remark(Remark.spoiling(faults().file() + ": the packed file ends early, file incomplete"));
+            rows.remark(Remark.defect(faults().file() + ": the packed file ends early, file incomplete"));
         } else if (layout.closedByTrailer() && !lines.closed() && !rows.severalRuns()) {
             rows.remark(
-                    Remark.spoiling(faults().file() + ": the closing line of the simulator is missing: run aborted?"));
+                    Remark.defect(faults().file() + ": the closing line of the simulator is missing: run aborted?"));
         }
     }
 

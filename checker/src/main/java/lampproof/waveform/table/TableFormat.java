@@ -63,7 +63,7 @@ public final class TableFormat implements FileFormat {
 
     @Override
     public Optional<Span> spanFromEnds(DecodedFile content) throws IOException {
-        return new TableEnds(content, layout).span();
+        return new TableSpanReader(content, layout).span();
     }
 
     @Override

@@ -101,8 +101,7 @@ class ReaderFieldCasesTest {
         assertThat(rows).hasSize(3);
         assertThat(file.signals()).extracting(Signal::name).containsExactly("V(OUT)");
         assertThat(read(open(table, ReadOptions.NONE)).remarks())
-                .containsExactly(
-                        Remark.spoiling("wave.txt: the closing line of the simulator is missing: run aborted?"));
+                .containsExactly(Remark.defect("wave.txt: the closing line of the simulator is missing: run aborted?"));
     }
 
     @Test

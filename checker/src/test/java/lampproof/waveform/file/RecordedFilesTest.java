@@ -59,7 +59,7 @@ class RecordedFilesTest {
         Files.write(file, java.util.Arrays.copyOf(packed, packed.length - 300));
         ReadResult reading = WaveformFile.open(file, HINTS).rows(List.of("v(a)"), block -> {});
         assertThat(reading.sound()).isFalse();
-        assertThat(reading.remarks()).contains(Remark.spoiling("wave.gz: the packed file ends early, file incomplete"));
+        assertThat(reading.remarks()).contains(Remark.defect("wave.gz: the packed file ends early, file incomplete"));
     }
 
     @Test

@@ -38,7 +38,7 @@ class RawFileTest {
             ReadResult reading = read(join(head, doubles(6, 90)), "e");
             assertThat(reading.rows()).isEqualTo(90);
             assertThat(reading.remarks())
-                    .containsExactly(Remark.spoiling(
+                    .containsExactly(Remark.defect(
                             "wave.raw: the head says 0 points, 90 rows are there: head not completed, run aborted"));
         }
     }
@@ -59,7 +59,7 @@ class RawFileTest {
         assertThat(reading.rows()).isEqualTo(40);
         assertThat(reading.remarks())
                 .containsExactly(
-                        Remark.spoiling("wave.raw: the head says 100 points, 40 rows are there: file incomplete"));
+                        Remark.defect("wave.raw: the head says 100 points, 40 rows are there: file incomplete"));
     }
 
     @Test
@@ -123,7 +123,7 @@ class RawFileTest {
         ReadResult reading = read(join(head, java.util.Arrays.copyOf(doubles(3, 1024), length)), "a");
         assertThat(reading.rows()).isEqualTo(length / 24);
         assertThat(reading.remarks())
-                .containsExactly(Remark.spoiling(
+                .containsExactly(Remark.defect(
                         "wave.raw: the head says 1024 points, " + length / 24 + " rows are there: file incomplete"));
     }
 
@@ -202,7 +202,7 @@ class RawFileTest {
         ReadResult torn = read((head + good.replace("\t3.0\n\n", "")).getBytes(StandardCharsets.US_ASCII), "a");
         assertThat(torn.rows()).isEqualTo(2);
         assertThat(torn.remarks().get(0))
-                .isEqualTo(Remark.spoiling("wave.raw, row 3: 1 of 2 values: torn last row, file incomplete"));
+                .isEqualTo(Remark.defect("wave.raw, row 3: 1 of 2 values: torn last row, file incomplete"));
     }
 
     @Test

@@ -458,7 +458,7 @@ class TableFormatsTest {
                 .isEqualTo(
                         torn == 0
                                 ? List.of()
-                                : List.of(Remark.spoiling(
+                                : List.of(Remark.defect(
                                         "wave.txt, line 4: " + how + ": torn last row, file incomplete")));
     }
 

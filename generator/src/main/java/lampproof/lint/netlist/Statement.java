@@ -46,12 +46,16 @@ public record Statement(DeckLine.Part part, String text, List<Piece> pieces) {
 
     /** The words of the statement, separators {@code ( ) , =} included. */
     public List<Word> words() {
-        return part == DeckLine.Part.CONTROL ? Words.ofCommand(this) : Words.ofCircuit(this);
+        return part == DeckLine.Part.CONTROL ? wordsBetweenBlanks() : words(Words.ofCircuit(text));
     }
 
     /** The words of the statement where only blanks part them, as in file names. */
     public List<Word> wordsBetweenBlanks() {
-        return Words.ofCommand(this);
+        return words(Words.ofCommand(text));
+    }
+
+    private List<Word> words(List<Words.Range> ranges) {
+        return ranges.stream().map(range -> word(range.from(), range.to())).toList();
     }
 
     /** The place of the whole statement; its first line when it has several. */

@@ -3,30 +3,37 @@ package lampproof.lint.netlist;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Cuts a statement into words; an expression in braces or quotes is one word. */
+/** Cuts the text of a statement into words; an expression in braces or quotes is one word. */
 final class Words {
 
     private static final String SEPARATORS = "(),=";
 
+    /**
+     * Where a word stands in the text.
+     *
+     * @param from its first character, counted from 0
+     * @param to the character behind it
+     */
+    record Range(int from, int to) {}
+
     private Words() {}
 
     /** Words of an element or directive, with each of {@code ( ) , =} as a word of its own. */
-    static List<Word> ofCircuit(Statement statement) {
-        return cut(statement, SEPARATORS);
+    static List<Range> ofCircuit(String text) {
+        return cut(text, SEPARATORS);
     }
 
     /** Words of a command: only blanks part them. */
-    static List<Word> ofCommand(Statement statement) {
-        return cut(statement, "");
+    static List<Range> ofCommand(String text) {
+        return cut(text, "");
     }
 
-    private static List<Word> cut(Statement statement, String separators) {
-        List<Word> words = new ArrayList<>();
-        String text = statement.text();
+    private static List<Range> cut(String text, String separators) {
+        List<Range> words = new ArrayList<>();
         for (int at = 0; at < text.length(); ) {
             int end = Character.isWhitespace(text.charAt(at)) ? at : end(text, at, separators);
             if (end > at) {
-                words.add(statement.word(at, end));
+                words.add(new Range(at, end));
             }
             at = Math.max(end, at + 1);
         }

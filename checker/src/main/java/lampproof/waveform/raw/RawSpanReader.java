@@ -10,7 +10,7 @@ import lampproof.waveform.DecodedFile;
 import lampproof.waveform.Span;
 
 /** Finds the stretch of time of a binary raw file of one plot by its first and last rows alone. */
-final class RawEnds {
+final class RawSpanReader {
 
     private final DecodedFile content;
     private final RawHead head;
@@ -22,7 +22,7 @@ final class RawEnds {
      *
      * @param headEnd place of the first value in the content
      */
-    RawEnds(DecodedFile content, RawHead head, RawWidth width, long headEnd) {
+    RawSpanReader(DecodedFile content, RawHead head, RawWidth width, long headEnd) {
         this.content = content;
         this.head = head;
         this.width = width;

@@ -11,14 +11,14 @@ import lampproof.waveform.DecodedFile;
 import lampproof.waveform.Span;
 
 /** Finds the stretch of time of a large plain table by its first and last rows alone. */
-final class TableEnds {
+final class TableSpanReader {
 
     private static final int TAIL = 1 << 16;
 
     private final DecodedFile content;
     private final TableLayout layout;
 
-    TableEnds(DecodedFile content, TableLayout layout) {
+    TableSpanReader(DecodedFile content, TableLayout layout) {
         this.content = content;
         this.layout = layout;
     }
