@@ -28,9 +28,9 @@ class RoomsTest {
             spec        -> unit file fault
             physics     -> fault
             design      -> spec unit physics fault
-            quasistatic -> design physics fault
+            quasistatic -> design unit physics fault
             event       -> quasistatic design physics fault
-            dimming     -> quasistatic design fault
+            dimming     -> quasistatic design unit fault
             prediction  -> event quasistatic design physics spec unit file fault
             rule        -> prediction event quasistatic design physics spec unit
             choice      -> rule prediction quasistatic design physics spec unit file fault
