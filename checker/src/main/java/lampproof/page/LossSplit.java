@@ -3,11 +3,11 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import lampproof.prediction.DeckKind;
+import lampproof.unit.PlainNumber;
 
 /** A total loss, split into parts: a bar for each way in which it is known, all on one scale, and the numbers. */
 final class LossSplit {
@@ -136,6 +136,6 @@ final class LossSplit {
         OptionalDouble value = part.value(way);
         OptionalDouble total = way.apply(TOTAL);
         boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
-        return shared ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble()) : "";
+        return shared ? PlainNumber.fixed(100 * value.getAsDouble() / total.getAsDouble(), 1) : "";
     }
 }

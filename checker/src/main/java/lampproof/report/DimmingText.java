@@ -11,6 +11,7 @@ import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
+import lampproof.unit.PlainNumber;
 import lampproof.unit.ValueStyle;
 
 /** A dimming curve for a reader: first what it shows, then every setting, last what was simulated. */
@@ -116,6 +117,6 @@ public final class DimmingText {
     }
 
     private static String degrees(double angle) {
-        return String.format(Locale.ROOT, "%.0f deg", angle);
+        return PlainNumber.fixed(angle, 0) + " deg";
     }
 }

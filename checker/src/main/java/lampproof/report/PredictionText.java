@@ -3,9 +3,9 @@ package lampproof.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import lampproof.prediction.Corner;
 import lampproof.prediction.Prediction;
+import lampproof.unit.PlainNumber;
 import lampproof.unit.ValueStyle;
 
 /** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
@@ -41,7 +41,7 @@ public final class PredictionText {
                 .sum();
         Grid grid = new Grid("lrrl");
         for (Prediction loss : losses) {
-            String share = total > 0 ? String.format(Locale.ROOT, "%.1f %%", 100 * loss.value() / total) : "";
+            String share = total > 0 ? PlainNumber.percent(loss.value() / total, 1) : "";
             grid.add(List.of(
                     loss.figure().name(),
                     ValueStyle.FIGURES.text(loss.value(), "W"),

@@ -1,7 +1,6 @@
 package lampproof.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import lampproof.compare.DeckVerdict;
@@ -10,6 +9,7 @@ import lampproof.compare.RunVerdict;
 import lampproof.compare.TrustCheck;
 import lampproof.compare.Verdict;
 import lampproof.prediction.Figure;
+import lampproof.unit.PlainNumber;
 import lampproof.unit.ValueStyle;
 
 /** The verdicts of a run for a reader: deck by deck, first whether it can be trusted, then its figures, last the totals. */
@@ -100,7 +100,7 @@ public final class VerdictText {
     }
 
     private static String percent(OptionalDouble deviation) {
-        return deviation.isPresent() ? String.format(Locale.ROOT, "%+.2f %%", deviation.getAsDouble()) : "";
+        return deviation.isPresent() ? PlainNumber.signed(deviation.getAsDouble(), 2) + " %" : "";
     }
 
     private String totals(RunVerdict run) {

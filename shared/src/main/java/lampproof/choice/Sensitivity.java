@@ -3,7 +3,6 @@ package lampproof.choice;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -17,6 +16,7 @@ import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Vocabulary;
 import lampproof.unit.Dimension;
+import lampproof.unit.PlainNumber;
 import lampproof.unit.QuantityWriter;
 
 /**
@@ -167,7 +167,7 @@ public record Sensitivity(
 
     private static String end(OptionalDouble value, Target target) {
         return value.isPresent()
-                ? String.format(Locale.ROOT, "%.4g %s", value.getAsDouble(), target.unit())
+                ? PlainNumber.significant(value.getAsDouble(), 4) + " " + target.unit()
                 : "does not work";
     }
 }

@@ -12,6 +12,11 @@ public final class PlainNumber {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 
+    /** A share [-] in per cent with a fixed count of decimals: 12.5 %. */
+    public static String percent(double share, int decimals) {
+        return fixed(100 * share, decimals) + " %";
+    }
+
     /** The number [any unit] with its sign and a fixed count of decimals: +1.50. */
     public static String signed(double value, int decimals) {
         return String.format(Locale.ROOT, "%+." + decimals + "f", value);
