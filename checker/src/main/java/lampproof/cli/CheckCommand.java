@@ -62,7 +62,7 @@ final class CheckCommand extends LampproofCommand {
         return ExitCode.of(checked.verdict().worst()).code();
     }
 
-    /** A waveform given by hand may come from anywhere, but its reader should know of which deck it cannot be. */
+    /** A waveform given by hand may have any origin; a warning names the deck that it cannot be of. */
     private void printOld(Path file, Path deck) {
         long written = file.toFile().lastModified();
         if (map == null && written > 0 && written < deck.toFile().lastModified()) {

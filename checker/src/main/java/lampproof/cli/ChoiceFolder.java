@@ -36,7 +36,7 @@ record ChoiceFolder(Path path) {
     }
 
     /**
-     * Refuses a folder whose table or page lampproof did not write.
+     * Rejects a folder whose table or page lampproof did not write.
      *
      * @throws UserFault when it holds files of these names that are not those of an earlier comparison
      */
@@ -65,7 +65,7 @@ record ChoiceFolder(Path path) {
         return path.resolve("candidates.csv");
     }
 
-    /** Writes table and page; verdicts stand in the order of the finalists, or there are none. */
+    /** Writes table and page; verdicts are in the order of the finalists, or empty. */
     void write(Comparison comparison, List<RunVerdict> verdicts) {
         AtomicFile.write(table(), CandidateTable.text(comparison));
         AtomicFile.write(report(), ComparisonPage.html(comparison, verdicts, BuildVersion.text()));

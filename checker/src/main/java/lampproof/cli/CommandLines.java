@@ -7,8 +7,8 @@ import picocli.CommandLine;
 /**
  * Builds the command line that some arguments need.
  *
- * <p>Neither here nor in {@link RootCommand} stands a lambda over a type of picocli: the class archive of the launcher would have
- * to leave that type out.
+ * <p>This class and {@link RootCommand} have no lambda over a type of picocli: the class archive of the launcher would
+ * have to omit that type.
  */
 final class CommandLines {
 
@@ -30,7 +30,9 @@ final class CommandLines {
 
     private CommandLines() {}
 
-    /** With the command alone that the first word names, since each takes time to build; with all when it names none. */
+    /**
+     * Builds only the command that the first word names, to save start-up time; all commands if the word names none.
+     */
     static CommandLine of(String... args) {
         CommandLine lampproof = new CommandLine(new RootCommand());
         Map<String, Class<? extends LampproofCommand>> needed =

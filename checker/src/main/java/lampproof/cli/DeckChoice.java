@@ -23,15 +23,15 @@ final class DeckChoice {
             completionCandidates = DeckWord.class)
     private List<String> words = List.of();
 
-    /** Everything that follows from a spec for the decks asked for. */
+    /** Everything that follows from a spec for the chosen decks. */
     PredictedDesign predicted(Spec spec) {
         return PredictedDesign.of(spec, kinds(spec));
     }
 
     /**
-     * The decks asked for, of the lamp of a spec.
+     * The chosen decks of the lamp of a spec.
      *
-     * @throws UserFault when a word is no deck
+     * @throws UserFault when a word does not name a deck
      */
     private Set<DeckKind> kinds(Spec spec) {
         if (words.isEmpty()) {

@@ -37,7 +37,7 @@ final class DeckSimulation {
     }
 
     /**
-     * Runs every deck, and tells what the simulator remarked.
+     * Runs every deck and prints the warnings of the simulator.
      *
      * @throws UserFault when a run has no deck, or a deck has an error that the linter finds
      */

@@ -20,9 +20,9 @@ final class DeckWord implements Iterable<String> {
     }
 
     /**
-     * The deck that a word stands for.
+     * The deck that a word names.
      *
-     * @param option where the word stands
+     * @param option the option that has the word
      * @throws UserFault when there is none
      */
     static DeckKind kind(String word, String option) {

@@ -119,7 +119,7 @@ final class DimmingCommand extends LampproofCommand {
         return angles == null ? USUAL_ANGLES : angles;
     }
 
-    /** A table that is no dimming curve is someone else's. */
+    /** A table that is not a dimming curve belongs to the user. */
     private static void refuseOthers(Path folder) {
         for (String name : List.of(TABLE, FIGURES)) {
             if (!DimmingTable.mayReplace(folder.resolve(name))) {

@@ -23,7 +23,7 @@ enum ExitCode {
         this.meaning = meaning;
     }
 
-    /** The code of a fault that the user can mend. */
+    /** The code of a fault that the user can correct. */
     static ExitCode of(UserFault fault) {
         return switch (fault.kind()) {
             case BAD_INPUT -> BAD_INPUT;
@@ -52,7 +52,7 @@ enum ExitCode {
                         exit -> Integer.toString(exit.code), exit -> exit.meaning, (a, b) -> a, LinkedHashMap::new));
     }
 
-    /** The number handed to the shell. */
+    /** The number returned to the shell. */
     int code() {
         return code;
     }

@@ -10,10 +10,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** The one place where a fault becomes text on the error stream and an exit code. */
+/** Converts each fault to text on the error stream and an exit code. */
 final class FaultText implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
-    /** Tells what is wrong with the command line, the nearest known word, and where to read on. */
+    /** Prints what is wrong with the command line, the nearest known word, and where to read more. */
     @Override
     public int handleParseException(ParameterException fault, String[] args) {
         CommandLine command = fault.getCommandLine();
@@ -29,7 +29,7 @@ final class FaultText implements IParameterExceptionHandler, IExecutionException
         return of(fault, command);
     }
 
-    /** Tells what was thrown. */
+    /** Prints the message of what was thrown and returns its exit code. */
     static int of(Throwable fault, CommandLine command) {
         return fault instanceof UserFault userFault ? userFault(userFault, command.getErr()) : crash(fault, command);
     }

@@ -22,7 +22,7 @@ abstract class LampproofCommand implements Callable<Integer> {
         return spec.commandLine().getErr();
     }
 
-    /** Colours on a terminal only, and not where NO_COLOR asks for none. */
+    /** Colours on a terminal only, and none if NO_COLOR is set. */
     Style style() {
         return spec.commandLine().getColorScheme().ansi().enabled() ? Style.COLOURED : Style.PLAIN;
     }

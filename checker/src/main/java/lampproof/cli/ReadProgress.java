@@ -6,7 +6,7 @@ import lampproof.waveform.Progress;
 /** A bar for each pass over a long file, drawn on a terminal and nowhere else, and wiped off at the end. */
 public final class ReadProgress implements Progress, AutoCloseable {
 
-    /** Shorter files are read before anyone asks [bytes]. */
+    /** Shorter files are read too quickly for a bar [bytes]. */
     static final long LONG = 100_000_000;
 
     private static final long MEGABYTE = 1_000_000;

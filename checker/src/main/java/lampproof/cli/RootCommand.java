@@ -4,7 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
-/** The command {@code lampproof}: hands the arguments to the subcommand that they name. */
+/** The command {@code lampproof}: passes the arguments to the subcommand that they name. */
 @Command(
         name = "lampproof",
         mixinStandardHelpOptions = true,

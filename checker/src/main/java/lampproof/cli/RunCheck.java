@@ -39,7 +39,7 @@ import lampproof.spec.SpecReader;
 import lampproof.waveform.ReadOptions;
 import lampproof.waveform.file.WaveformFile;
 
-/** Judges the waveforms of a run and leaves the verdicts in its folder. */
+/** Checks the waveforms of a run and writes the verdicts to its folder. */
 final class RunCheck {
 
     private final RunFolder run;
@@ -55,7 +55,7 @@ final class RunCheck {
      *
      * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
      * @param mappings which column of an instrument's table of the mains deck is which probe; none for a simulator's
-     * @param options what the tables cannot tell of themselves
+     * @param options what the user knows about the tables
      */
     RunCheck(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, ReadOptions options) {
         this(run, waves, mappings, options, List.of());
@@ -64,7 +64,7 @@ final class RunCheck {
     /**
      * Prepares to check what was simulated just now.
      *
-     * @param outcomes what became of the simulations
+     * @param outcomes the outcomes of the simulations
      */
     RunCheck(RunFolder run, List<SimulationOutcome> outcomes) {
         this(run, Map.of(), List.of(), ReadOptions.NONE, outcomes);
@@ -173,7 +173,7 @@ final class RunCheck {
                 .findFirst();
     }
 
-    /** A table of the run itself must be younger than its deck; one that is given by hand may come from anywhere. */
+    /** A table of the run itself must be newer than its deck; one given by hand may have any origin. */
     private WaveformFile open(DeckKind kind, Path table, Netlist deck) {
         String written = run.table(kind).getFileName().toString();
         ReadOptions named = new ReadOptions(deck.written(written), options.decimal(), options.run());

@@ -15,7 +15,7 @@ import lampproof.deck.RunFolder;
 import lampproof.page.RunRecord.Provenance;
 import lampproof.simulator.SimulationOutcome;
 
-/** Says by whom and when a run was checked. */
+/** The program, the simulator and the date of a check. */
 final class RunProvenance {
 
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
@@ -27,7 +27,7 @@ final class RunProvenance {
     /**
      * Program, simulator and date.
      *
-     * @param outcomes the simulations, where they have just been run; otherwise the logs are asked
+     * @param outcomes the simulations, if they have just run; otherwise the logs give the name of the simulator
      */
     static Provenance of(RunFolder run, List<SimulationOutcome> outcomes) {
         String simulator =

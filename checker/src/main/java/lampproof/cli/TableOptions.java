@@ -6,7 +6,7 @@ import lampproof.waveform.ReadOptions;
 import lampproof.waveform.ReadOptions.Decimal;
 import picocli.CommandLine.Option;
 
-/** The options that say what a table cannot tell of itself. */
+/** The options for what a table does not contain. */
 final class TableOptions {
 
     /** A mark that is said, never found. */

@@ -18,7 +18,7 @@ final class TerminalBar implements AutoCloseable {
     /**
      * Draws a bar.
      *
-     * @param task what goes on
+     * @param task the task
      * @param unit what is counted
      * @param steps steps to a unit
      * @param most steps at the end
@@ -35,7 +35,7 @@ final class TerminalBar implements AutoCloseable {
                 .build();
     }
 
-    /** Moves to a step and names what is at work. */
+    /** Moves to a step and names the current item. */
     void to(long step, String what) {
         bar.stepTo(step).setExtraMessage(what);
     }

@@ -5,7 +5,7 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import picocli.CommandLine.Option;
 
-/** The option that ends a simulation that takes too long. */
+/** The option for the longest wall time of a simulation. */
 final class TimeLimit {
 
     @Option(

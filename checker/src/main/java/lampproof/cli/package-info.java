@@ -1,8 +1,8 @@
 /**
- * The only door: the command line.
+ * The command line, the only entry of the program.
  *
- * <p>In: arguments and the two output streams. Out: text on the streams and an exit code. Every fault becomes its message
- * and its code here and nowhere else. Not here: predicting, simulating, measuring and judging, which the commands ask the
- * other rooms for.
+ * <p>In: arguments and the two output streams. Out: text on the streams and an exit code. Only this package converts a
+ * fault to its message and its code. Not here: prediction, simulation, measurement and comparison, which the other
+ * packages provide.
  */
 package lampproof.cli;

@@ -92,7 +92,7 @@ public final class DeckComparison {
         return new DeckVerdict(deck, window.text(), checks, explained);
     }
 
-    /** Rounded down, so that what lacks a little is never told as all. */
+    /** Rounded down, so that an incomplete record never reads as 100 %. */
     private String incomplete(Span span) {
         return "incomplete: the record ends at " + Engineering.rounded(span.end(), "s") + " of "
                 + Engineering.rounded(stopTime, "s") + " ("

@@ -5,11 +5,11 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /**
- * What the simulation of one deck says.
+ * The verdicts of the simulation of one deck.
  *
  * @param deck the deck
  * @param window the stretch of time that was measured, in words; empty when nothing was
- * @param trust what was asked of the simulation itself, in order
+ * @param trust the checks of the simulation itself, in order
  * @param verdicts one for each figure that the deck settles
  */
 public record DeckVerdict(DeckKind deck, String window, List<TrustCheck> trust, List<Verdict> verdicts) {

@@ -34,7 +34,7 @@ final class Explanation {
     private final Prediction prediction;
     private final double gap;
 
-    /** A substitution that was taken and how much of the gap it closed. */
+    /** An applied substitution and how much of the gap it closed. */
     private record Share(Substitution substitution, double closed) {}
 
     private Explanation(
@@ -96,7 +96,7 @@ final class Explanation {
                 : "none of " + tried + " explains it; another value in the circuit may not be that of the spec";
     }
 
-    /** Takes the substitution that brings the prediction nearest, then the next beside it. */
+    /** Applies the substitution that brings the prediction nearest, then the next one in addition. */
     private List<Share> shares() {
         List<Share> shares = new ArrayList<>();
         List<Substitution> taken = new ArrayList<>();
@@ -130,7 +130,7 @@ final class Explanation {
         return prediction.figure().name();
     }
 
-    /** In per cent of the prediction, as the deviation is told; in the unit of the figure where that says nothing. */
+    /** In per cent of the prediction, as the deviation is; in the unit of the figure if the prediction is near zero. */
     private String amount(double difference) {
         return relative()
                 ? number(difference) + " %"

@@ -56,7 +56,7 @@ final class FigureTable {
     /** The running mean of flicker is a hundredth of the half cycle. */
     private static final double RUNNING_MEANS_PER_PERIOD = 200;
 
-    /** Share of the line period in which the line stands at its crest, 1.8 degrees either way [-]. */
+    /** Share of the line period that counts as the crest of the line, 1.8 degrees either way [-]. */
     private static final double CREST_SHARE = 0.01;
 
     /** The bridge conducts when it carries more than this share of the crest of a sinusoidal current for the string power [-]. */
@@ -164,7 +164,7 @@ final class FigureTable {
                 .collect(toSet());
     }
 
-    /** Prepares a figure on the bench. */
+    /** Adds the measurement of a figure. */
     static Optional<PendingValue> take(String figure, ProbeMeasurements measurements) {
         return Optional.ofNullable(TABLE.get(figure))
                 .or(() -> Optional.ofNullable(HARMONICS.get(figure)))
@@ -211,13 +211,13 @@ final class FigureTable {
                 .times(180);
     }
 
-    /** What the bridge brings less what the converter takes. */
+    /** Current of the bridge less that of the converter. */
     private static PendingValue busRipple(ProbeMeasurements b) {
         Probe taken = b.driver().topology() == Topology.STEP_UP ? INDUCTOR_CURRENT : SWITCH_CURRENT;
         return b.add(new RootMeanSquare(b.window(), b.difference(BRIDGE_CURRENT, taken)));
     }
 
-    /** What the converter gives less what the string takes. */
+    /** Current of the converter less that of the string. */
     private static PendingValue outputRipple(ProbeMeasurements b) {
         Probe given = b.driver().topology() == Topology.STEP_UP ? DIODE_CURRENT : INDUCTOR_CURRENT;
         return b.add(new RootMeanSquare(b.window(), b.difference(given, STRING_CURRENT)));

@@ -32,9 +32,9 @@ import lampproof.waveform.Waveforms;
 /**
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
- * <p>Only figures whose probes are there are compared. An instrument keeps no books of energy; what can be asked of its
- * table is that it is readable without gaps, has enough points in a line period and whole ones, is steady, and has power
- * flow into the lamp.
+ * <p>Only figures whose probes were recorded are compared. The table of an instrument does not show the energy of each
+ * part. It must be readable without gaps, have enough points in a line period and whole periods, be steady, and show
+ * power flowing into the lamp.
  */
 public final class InstrumentComparison {
 
@@ -96,7 +96,7 @@ public final class InstrumentComparison {
         return new DeckVerdict(DECK, window.text(), checks, explained);
     }
 
-    /** As the voltage or the current tells it; nominal where neither does [Hz]. */
+    /** Measured on the voltage or the current; nominal if neither has a frequency [Hz]. */
     private double frequency() {
         double nominal = driver.line().frequency();
         return Stream.of(Probe.LINE_VOLTAGE, Probe.LINE_CURRENT)

@@ -5,10 +5,10 @@ import lampproof.prediction.Prediction;
 import lampproof.prediction.Tolerance;
 
 /**
- * How far the table of an instrument may lie from a prediction: never nearer than a simulation must.
+ * The tolerances for the table of an instrument: never tighter than those for a simulation.
  *
- * <p>A differential voltage probe and a current clamp are each good for 1 to 2 % of their gain, the converters behind them
- * for 8 bits; a power has both errors, a peak the noise as well. Common practice, no source.
+ * <p>A differential voltage probe and a current clamp are each good for 1 to 2 % of their gain, the converters after
+ * them for 8 bits; a power has both errors, a peak the noise as well. Common practice, no source.
  */
 final class InstrumentTolerance {
 

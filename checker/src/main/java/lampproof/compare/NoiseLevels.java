@@ -9,7 +9,7 @@ import lampproof.physics.ConductedLimit;
 import lampproof.prediction.NoiseMargin;
 import lampproof.quasistatic.ConductedNoise;
 
-/** What the receivers of the artificial mains network read, taken from the voltage at the terminals of the lamp. */
+/** What the receivers of the artificial mains network read, computed from the voltage at the terminals of the lamp. */
 final class NoiseLevels {
 
     private NoiseLevels() {}

@@ -33,10 +33,10 @@ import lampproof.measure.ValueAtStart;
 import lampproof.measure.Window;
 import lampproof.prediction.Probe;
 
-/** The table of a deck on the bench: what can be taken from its probes in one pass over one window. */
+/** Measurements on the probes of a deck, made in one pass over one window. */
 final class ProbeMeasurements {
 
-    /** What is left out after each edge of the gate when the stress of a part is taken [s]. */
+    /** Time after each edge of the gate that the stress of a part excludes [s]. */
     static final double EDGE = 0.2e-6;
 
     private static final double GATE_THRESHOLD = 0.5;
@@ -74,14 +74,14 @@ final class ProbeMeasurements {
         return driver;
     }
 
-    /** The probes that the measurements so far look at. */
+    /** The probes that the measurements so far use. */
     Set<Probe> probes() {
         return Arrays.stream(Probe.values())
                 .filter(probe -> pass.columns().contains(probe.column()))
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    /** The probes that a recipe looks at, found by trying it on a bench of its own. */
+    /** The probes that a recipe uses, found by a trial run. */
     @SuppressWarnings("ReturnValueIgnored")
     Set<Probe> probesOf(Function<ProbeMeasurements, ?> recipe) {
         ProbeMeasurements trial = new ProbeMeasurements(window, driver);
@@ -175,8 +175,8 @@ final class ProbeMeasurements {
     /**
      * The peak while a diode conducts.
      *
-     * <p>Gear's rule takes the derivative of the node voltage over its last two steps. Where the diode stops the node, its
-     * own current is therefore up to half too large for one to three points.
+     * <p>Gear's rule computes the derivative of the node voltage over its last two steps. Where the diode stops the
+     * node, its own current is therefore up to half too large for one to three points.
      */
     PendingValue peakWhileForward(Probe current, Probe diodeVoltage) {
         return add(new PeakWhileClosed(window, channel(current), new Gate(channel(diodeVoltage), 0)));
@@ -235,7 +235,7 @@ final class ProbeMeasurements {
         return storedPower(current).times(StoredEnergy.ofInductor(inductance, 1));
     }
 
-    /** Mean power that goes into every store of the circuit; the filter inductor carries the line current. */
+    /** Mean power into all energy stores of the circuit; the filter inductor carries the line current. */
     PendingValue storedPower() {
         return capacitorPower(driver.filter().capacitance(), Probe.FILTERED_VOLTAGE)
                 .plus(capacitorPower(driver.busCapacitance(), Probe.BUS_VOLTAGE))

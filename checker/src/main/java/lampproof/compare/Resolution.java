@@ -101,7 +101,7 @@ final class Resolution {
         return alternation.result().value() > ALTERNATION ? rings() : followed(steps.text());
     }
 
-    /** After a fault the switch may rest for good, so that all steps count where there is no whole cycle. */
+    /** After a fault the switch may stay open, so all steps count if there is no whole cycle. */
     TrustCheck checkOfEvent() {
         if (perCycle().present() && onTime.result().present()) {
             return checkOfSteps();

@@ -7,11 +7,11 @@ import lampproof.prediction.Corner;
 import lampproof.prediction.Prediction;
 
 /**
- * What the simulations of a run say.
+ * The verdicts of all simulations of a run.
  *
  * @param name name of the run
- * @param decks what each deck says
- * @param others the figures that no deck settles
+ * @param decks the verdict of each deck
+ * @param others the figures that no deck measures
  * @param corners the figures at the least and the greatest line voltage, for which there is no deck
  */
 public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> others, List<Verdict> corners) {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the simulation of one setting of a dimmer says.
+ * The verdicts of the simulation of one setting of a dimmer.
  *
  * @param degrees conduction angle [deg]
  * @param run its verdicts

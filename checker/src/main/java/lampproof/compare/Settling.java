@@ -45,7 +45,7 @@ final class Settling {
     private final ProbeMeasurements measurements;
     private final List<Change> changes = new ArrayList<>();
 
-    /** What is taken of a probe before and after, and the change between them as a share of something. */
+    /** Two measurements of a probe, and the change between them relative to a reference. */
     private record Change(
             Probe probe,
             String what,
@@ -130,7 +130,7 @@ final class Settling {
                 probe, statistic + " %s in the first half", first, "in the second", second, share, "", band));
     }
 
-    /** A bus falls steeply where the line crosses zero: not its voltage tells how much is left, but its energy. */
+    /** A bus falls steeply where the line crosses zero: its energy shows what remains, its voltage does not. */
     private void returns(Probe probe, double band, UnaryOperator<PendingValue> measure, String of) {
         PendingValue start = measurements.add(new ValueAtStart(measurements.window(), measurements.channel(probe)));
         PendingValue end = measurements.add(new ValueAtEnd(measurements.window(), measurements.channel(probe)));

@@ -10,8 +10,8 @@ import lampproof.prediction.Probe;
 import lampproof.unit.Engineering;
 
 /**
- * How long the peak of a blocking voltage stays above its plateau, which is what the prediction tells: nothing is filtered,
- * and the reader knows how much of the peak to believe.
+ * How long the peak of a blocking voltage stays above its plateau, which is the predicted value: nothing is filtered,
+ * and the reader sees how narrow the peak is.
  */
 final class SpikeNote {
 

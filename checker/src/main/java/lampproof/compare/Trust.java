@@ -32,7 +32,7 @@ import lampproof.unit.Engineering;
 /**
  * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.
  *
- * <p>A simulator may end without a word and be wrong. What it cannot do is be wrong and keep the books of energy.
+ * <p>A simulator may end normally and be wrong. But a wrong run does not close its energy balance.
  */
 final class Trust {
 
@@ -80,7 +80,7 @@ final class Trust {
                 : List.of(resolution.check(), settling.check(), energy());
     }
 
-    /** In an event the stores may give far more than the line, or take it: both are what must be accounted for. */
+    /** In an event the stores may supply or absorb far more than the line: the reference is the sum of both. */
     private TrustCheck energyOfEvent() {
         Measured turned = input.result().with(released.result(), (in, stores) -> Math.abs(in) + Math.abs(stores));
         return closes(turned, measurements.window().length(), "J", "from line and stores");
@@ -105,7 +105,10 @@ final class Trust {
         return books.passed() ? reversed().orElse(books) : books;
     }
 
-    /** A probe whose mean is negative where the circuit lets it only be positive; the books may close without it. */
+    /**
+     * A probe whose mean is negative although the circuit allows only positive values; the energy may balance without
+     * it.
+     */
     private Optional<TrustCheck> reversed() {
         return oneWay.entrySet().stream()
                 .filter(each -> each.getValue().result().present()
@@ -120,7 +123,10 @@ final class Trust {
                                 + " in the mean, but a lamp at work has it above zero: a probe turned round?"));
     }
 
-    /** Whether what no part accounts for is little of the power [W] that is turned over; told times a factor. */
+    /**
+     * Whether the energy closes: input less all parts, relative to a power [W]; the text shows that power times a
+     * factor.
+     */
     private TrustCheck closes(Measured turned, double factor, String unit, String source) {
         Measured share =
                 input.result().with(parts.result(), (in, all) -> in - all).with(turned, (rest, whole) -> rest / whole);
@@ -134,7 +140,7 @@ final class Trust {
         return TrustCheck.of("energy", closes, closes ? text : "energy does not close: " + text);
     }
 
-    /** Mean power into every part but output and string, lossy or storing. */
+    /** Mean power into every part except output and string, losses and stored energy. */
     private PendingValue losses() {
         Driver driver = measurements.driver();
         return (kind == DeckKind.DIMMED ? dimmerLoad().plus(measurements.filterLoss()) : measurements.filterLoss())
@@ -154,7 +160,10 @@ final class Trust {
         return measurements.power(OUTPUT_VOLTAGE, STRING_CURRENT).plus(measurements.outputCapacitorPower());
     }
 
-    /** With the line held at its crest a source beside the string takes what the output would store: not probed. */
+    /**
+     * With the line held at its crest, a source in parallel with the string absorbs what the output would store: not
+     * probed.
+     */
     private PendingValue intoOutput() {
         boolean stepUp = measurements.driver().topology() == Topology.STEP_UP;
         return measurements.power(OUTPUT_VOLTAGE, stepUp ? DIODE_CURRENT : INDUCTOR_CURRENT);

@@ -3,9 +3,9 @@ package lampproof.compare;
 import lampproof.unit.PlainNumber;
 
 /**
- * One thing that must hold before any figure of a simulation is looked at.
+ * A condition that a simulation must meet before its figures are compared.
  *
- * @param name what is asked, in a word
+ * @param name the condition, in a word
  * @param passed whether it holds
  * @param text what was found, with the limit
  */

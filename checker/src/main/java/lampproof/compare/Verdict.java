@@ -5,12 +5,12 @@ import lampproof.measure.Measured;
 import lampproof.prediction.Prediction;
 
 /**
- * What became of one predicted figure.
+ * The comparison of one predicted figure.
  *
  * @param prediction the prediction
  * @param simulated the simulated value [unit of the figure]; empty when there is none
- * @param outcome what it says of the prediction
- * @param reason why there is no verdict, or what must be said beside it; empty when there is nothing to say
+ * @param outcome the result of the comparison
+ * @param reason why there is no verdict, or a remark on it; empty if there is none
  */
 public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome outcome, String reason) {
 

@@ -8,8 +8,8 @@ import lampproof.waveform.BlockWriter;
 import lampproof.waveform.Span;
 
 /**
- * Takes the delays out of columns: the value of a moment is the one that a late column shows later, on a straight line
- * between its points. Moments for which a column has no value yet, or no more, are left out.
+ * Compensates the delays of columns: the value of a late column is interpolated at the later time, linearly between its
+ * points. Times at which a column has no value are omitted.
  */
 final class AlignedRows implements BlockSink {
 
@@ -30,9 +30,9 @@ final class AlignedRows implements BlockSink {
     private double end = Double.NaN;
 
     /**
-     * Aligns the columns that are wanted.
+     * Aligns the requested columns.
      *
-     * @param all every mapping, so that each pass covers the same moments whatever it wants
+     * @param all every mapping, so that each pass covers the same times whatever its columns
      */
     AlignedRows(List<Mapping> wanted, List<Mapping> all, BlockSink sink) {
         delays = wanted.stream().mapToDouble(Mapping::delay).toArray();
@@ -42,7 +42,7 @@ final class AlignedRows implements BlockSink {
         writer = new BlockWriter(delays.length, sink);
     }
 
-    /** Hands on the moments that still wait. */
+    /** Writes the rows that remain. */
     void end() {
         writer.end();
     }
@@ -94,7 +94,7 @@ final class AlignedRows implements BlockSink {
         return from.values()[column] + share * (to.values()[column] - from.values()[column]);
     }
 
-    /** Lets go of rows that no column will look at again. */
+    /** Removes rows that no column needs any more. */
     private void trim() {
         int done = next;
         for (int i = 0; i < cursors.length; i++) {

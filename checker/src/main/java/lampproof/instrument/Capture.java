@@ -30,9 +30,9 @@ public final class Capture {
      * Measures a file.
      *
      * @param mappings which column is which quantity
-     * @param from start of the stretch to measure [s]; before the record for all of it
-     * @param to end of the stretch to measure [s]; behind the record for all of it
-     * @throws UserFault no verdict, when the file is damaged, or the stretch holds nothing or has gaps
+     * @param from start of the stretch to measure [s]; before the record for the whole record
+     * @param to end of the stretch to measure [s]; after the record for the whole record
+     * @throws UserFault no verdict, when the file is damaged, or the stretch is empty or has gaps
      */
     public static CaptureReport report(WaveformFile file, List<Mapping> mappings, double from, double to) {
         MappedTable table = MappedTable.of(file, mappings);
@@ -63,7 +63,7 @@ public final class Capture {
         }
     }
 
-    /** What was asked for, an end that was left open taken from the record. */
+    /** The requested window; an end that is not given is that of the record. */
     private static Window asked(double from, double to, Span whole) {
         return Window.of(Double.isFinite(from) ? from : whole.start(), Double.isFinite(to) ? to : whole.end());
     }

@@ -1,7 +1,7 @@
 package lampproof.instrument;
 
 /**
- * What a rule says of a capture.
+ * The verdict of a rule on a capture.
  *
  * @param rule the rule, with its edition
  * @param verdict {@code kept}, {@code not kept} or {@code no verdict}

@@ -8,7 +8,7 @@ import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 import lampproof.waveform.Signal;
 
-/** What a table on its own can be measured for, and how its column is known. */
+/** A quantity that a table without a spec can show, and how its column is recognised. */
 public enum CaptureQuantity {
     /** Line voltage [V]. */
     LINE_VOLTAGE("line.voltage", "V", "v|u|volts?|voltage|spannung|tension|(line|mains).?voltage"),
@@ -26,7 +26,7 @@ public enum CaptureQuantity {
     private static final String CHANNEL =
             "(ch|chan|channel|kanal|voie|trace|probe|clamp|signal|data)([^\\p{L}]*[a-d])?";
 
-    /** Names made of words that tell a line, a channel or nothing but what is measured. */
+    /** Names made of words for the line, for a channel, or for the measured quantity only. */
     private static final Pattern NO_OTHER_PLACE = Pattern.compile(
             "[a-d]|c\\d|[^\\p{L}]*(?:(?:" + LINE + "|" + ELECTRIC + "|" + CHANNEL + ")(?:[^\\p{L}]+|$))*",
             Pattern.CASE_INSENSITIVE);
@@ -61,7 +61,7 @@ public enum CaptureQuantity {
         return name.matcher(signal.name().strip()).matches();
     }
 
-    /** Whether the name of a signal leaves room for a line: no word in it tells another place of a circuit. */
+    /** Whether a signal may be a line quantity: no word of its name refers to another place of a circuit. */
     static boolean mayBeLine(Signal signal) {
         return NO_OTHER_PLACE.matcher(signal.name().strip()).matches();
     }

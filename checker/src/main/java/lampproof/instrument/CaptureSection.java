@@ -3,7 +3,7 @@ package lampproof.instrument;
 import java.util.List;
 
 /**
- * Figures that were taken over one window.
+ * Figures measured over one window.
  *
  * @param title what they are about
  * @param window the window in words

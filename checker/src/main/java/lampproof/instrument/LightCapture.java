@@ -64,7 +64,7 @@ final class LightCapture {
     /**
      * Adds what is to be measured to a pass.
      *
-     * @param remarks takes what the user should know
+     * @param remarks receives what the user should know
      */
     LightCapture(
             MappedTable table, String quantity, Survey survey, Span span, MeasurementPass pass, List<String> remarks) {
@@ -148,7 +148,7 @@ final class LightCapture {
                 : CaptureQuantity.STRING_CURRENT.text(level);
     }
 
-    /** The usual one takes off the switching ripple; the pulses of a modulator need a shorter one [s]. */
+    /** The usual one removes the switching ripple; the pulses of a modulator need a shorter one [s]. */
     private static double runningMean(Measured frequency) {
         return frequency.present() && frequency.value() > SLOW
                 ? 1 / (RUNNING_MEANS_PER_PULSE * frequency.value())
@@ -175,7 +175,7 @@ final class LightCapture {
         return fast.present() ? fast : pulses();
     }
 
-    /** Short pulses hold little of their fundamental: their frequency is told by their edges, if all cycles are alike. */
+    /** Short pulses hold little of their fundamental: their edges give the frequency, if all cycles are alike. */
     private Measured pulses() {
         Window all = Window.of(span);
         MeasurementPass extremes = new MeasurementPass();

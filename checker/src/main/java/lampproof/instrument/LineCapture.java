@@ -28,7 +28,7 @@ final class LineCapture {
     private final MeasurementPass pass;
     private final List<String> remarks;
 
-    /** Whether the points do not follow the periods of the line; they then may not even tell that it is direct. */
+    /** Whether the points do not follow the periods of the line; they may then not even show that it is direct. */
     private final boolean coarse;
 
     private final Measured frequency;
@@ -44,7 +44,7 @@ final class LineCapture {
     /**
      * Adds what is to be measured to a pass.
      *
-     * @param remarks takes what the user should know
+     * @param remarks receives what the user should know
      */
     LineCapture(MappedTable table, Survey survey, Span span, MeasurementPass pass, List<String> remarks) {
         this.table = table;
@@ -147,7 +147,7 @@ final class LineCapture {
                 voltage.orElseThrow().spectrum(), current.orElseThrow().spectrum());
     }
 
-    /** What is taken over whole periods of an alternating line, or over any stretch of a direct one. */
+    /** What is measured over whole periods of an alternating line, or over any window of a direct one. */
     private Measured steady(Measured figure) {
         boolean direct = !coarse && voltage.or(() -> current).orElseThrow().direct();
         return direct ? figure : ofPeriods(figure);

@@ -33,7 +33,7 @@ final class LineFlow {
         return CurrentFlow.ofSamples(half);
     }
 
-    /** Whether there is a mean period to look at. */
+    /** Whether there is a mean period. */
     boolean present() {
         return current.result().present();
     }

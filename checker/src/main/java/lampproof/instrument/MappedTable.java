@@ -26,7 +26,7 @@ public final class MappedTable implements Waveforms {
     }
 
     /**
-     * A table whose quantities are asked for under their names.
+     * A table whose signals have the names of the quantities.
      *
      * @throws UserFault when the file lacks a column
      */
@@ -35,9 +35,9 @@ public final class MappedTable implements Waveforms {
     }
 
     /**
-     * A table whose quantities are asked for under other names.
+     * A table whose signals have other names.
      *
-     * @param naming from the name of a quantity to the name that is asked for
+     * @param naming from the name of a quantity to the name of its signal
      * @throws UserFault when the file lacks a column
      */
     public static MappedTable named(WaveformFile file, List<Mapping> mappings, UnaryOperator<String> naming) {

@@ -16,8 +16,8 @@ import lampproof.unit.QuantityReader;
 /**
  * Mappings as they are written: {@code line.voltage=CH1*200,line.current='CH 2'*-0.1+0.02@2us}.
  *
- * <p>Behind the column come, each where needed and in this order, {@code *GAIN}, {@code +OFFSET} or {@code -OFFSET}, and
- * {@code @DELAY} with its unit. A column whose name holds a blank, comma, sign, star or at stands in quotes.
+ * <p>The column is followed by, each if needed and in this order, {@code *GAIN}, {@code +OFFSET} or {@code -OFFSET},
+ * and {@code @DELAY} with its unit. A column name with a blank, comma, sign, star or at is quoted.
  */
 public final class MappingText {
 

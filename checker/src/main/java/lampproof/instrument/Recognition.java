@@ -11,9 +11,9 @@ import lampproof.waveform.Signal;
 import lampproof.waveform.file.WaveformFile;
 
 /**
- * Tells which column is which quantity, by name or by unit, and never by guessing: where two columns would do, the user
- * must say. A unit tells a column only where its name does not tell another place than the line. A column that is alone
- * and says nothing of itself is light.
+ * Finds which column is which quantity, by name or by unit, without guessing: if two columns qualify, the user must
+ * choose. A unit counts only if the name does not refer to another place than the line. A single column without a known
+ * name or unit is light.
  */
 public final class Recognition {
 
@@ -62,7 +62,7 @@ public final class Recognition {
         return candidates.stream().findFirst();
     }
 
-    /** A unit alone tells line voltage, line current and light; a string current must be named. */
+    /** A unit alone identifies line voltage, line current and light; a string current must be named. */
     private Predicate<Signal> byUnit(CaptureQuantity quantity) {
         return switch (quantity) {
             case LINE_VOLTAGE, LINE_CURRENT ->

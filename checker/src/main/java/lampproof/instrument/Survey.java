@@ -13,14 +13,14 @@ import lampproof.waveform.ReadResult;
 import lampproof.waveform.Span;
 
 /**
- * What a first pass over all mapped columns tells: whether the table is sound, how it was sampled, which way the power
- * flows, and the frequency of each quantity where the line makes it.
+ * The result of a first pass over all mapped columns: whether the table is sound, how it was sampled, the direction of
+ * the power, and the frequency of each quantity that follows the line.
  *
  * @param reading what the pass found
  * @param sampling how the table was sampled
  * @param power mean power from voltage and current as mapped [W]; absent without both
  * @param frequencies frequency of each quantity, between the limits that the line sets it [Hz]; that of a current is
- *     told by its voltage where there is one
+ *     the one of its voltage if there is one
  */
 record Survey(ReadResult reading, Sampling sampling, Measured power, Map<String, Measured> frequencies) {
 
@@ -30,14 +30,14 @@ record Survey(ReadResult reading, Sampling sampling, Measured power, Map<String,
     private static final double HIGHEST_LINE = 70;
 
     /**
-     * Runs a table through.
+     * Makes the first pass over a table.
      *
-     * @param span the stretch of time to look at
+     * @param span the stretch of time to measure
      * @throws lampproof.fault.UserFault no verdict, when the table is damaged
      */
     static Survey of(MappedTable table, Span span) {
         MeasurementPass pass = new MeasurementPass();
-        // In the order in which the next pass wants them, so that the rows may be kept for it.
+        // In the order of the columns of the next pass, so that the rows may be kept for it.
         table.mappings().forEach(mapping -> pass.channel(mapping.quantity()));
         Map<String, FundamentalFrequency> fits = new HashMap<>();
         String voltage = CaptureQuantity.LINE_VOLTAGE.word();
@@ -55,7 +55,7 @@ record Survey(ReadResult reading, Sampling sampling, Measured power, Map<String,
                     pass.block(block);
                 })
                 .requireSound();
-        // A fit takes some milliseconds: side by side.
+        // A fit takes some milliseconds: in parallel.
         Map<String, Measured> frequencies = fits.entrySet().parallelStream()
                 .collect(Collectors.toUnmodifiableMap(
                         Map.Entry::getKey, fit -> fit.getValue().result()));

@@ -1,8 +1,8 @@
 /**
  * Tables of instruments: which column is which quantity, and every figure that such a table allows on its own.
  *
- * <p>In: a waveform file and, where its columns do not tell, a mapping from quantities to columns with gain, offset and
- * delay. Out: waveforms by the name of their quantity, and figures with the limits that apply to them. Not here: specs,
- * predictions and verdicts on them.
+ * <p>In: a waveform file and, if names and units do not identify the columns, a mapping from quantities to columns with
+ * gain, offset and delay. Out: waveforms by the name of their quantity, and figures with the limits that apply to them.
+ * Not here: specs, predictions and verdicts on them.
  */
 package lampproof.instrument;

@@ -5,9 +5,9 @@ import java.util.function.DoubleConsumer;
 /** Exact means and extremes of a channel over successive bins of one width, from the start of a window. */
 final class Bins {
 
-    /** Takes one bin after the other. */
+    /** Receives one bin after the other. */
     interface Sink {
-        /** Takes the mean, the smallest and the largest value of a bin. */
+        /** Receives the mean, the smallest and the largest value of a bin. */
         void bin(double mean, double low, double high);
     }
 
@@ -26,12 +26,12 @@ final class Bins {
     private double low = Double.POSITIVE_INFINITY;
     private double high = Double.NEGATIVE_INFINITY;
 
-    /** Cuts a channel into bins of which the means are wanted. */
+    /** Divides a channel into bins and computes their means. */
     Bins(Window window, Channel channel, double width, DoubleConsumer means) {
         this(window, channel, width, (mean, low, high) -> means.accept(mean), false);
     }
 
-    /** Cuts a channel into bins of which the extremes are wanted as well. */
+    /** Divides a channel into bins and computes their means and extremes. */
     Bins(Window window, Channel channel, double width, Sink sink) {
         this(window, channel, width, sink, true);
     }
@@ -72,7 +72,7 @@ final class Bins {
         }
     }
 
-    /** Takes a piece at whose end one bin or several are over. */
+    /** Adds a piece in which one bin or several end. */
     private void add(Piece piece) {
         double from = piece.start();
         while (done < count && piece.end() >= edge) {

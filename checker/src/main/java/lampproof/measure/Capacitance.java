@@ -3,8 +3,8 @@ package lampproof.measure;
 /**
  * The capacitance that a capacitor shows by its voltage and its current [F].
  *
- * <p>Least squares of {@code i = C dv/dt + I} over all pieces, each taken as a whole: its charge against the step of the
- * voltage and its width. A steady current I that the probes miss does no harm and is not told.
+ * <p>Least squares of {@code i = C dv/dt + I} over all pieces, each as a whole: its charge against the step of the
+ * voltage and its width. A steady current I that the probes miss does no harm and is not reported.
  */
 public final class Capacitance extends PiecewiseMeasurement {
 

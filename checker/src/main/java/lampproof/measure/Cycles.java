@@ -16,7 +16,7 @@ abstract class Cycles extends PiecewiseMeasurement {
         edges = new GateEdges(gate, this::risen, time -> fall = time);
     }
 
-    /** Takes one whole cycle: switched on, switched off, switched on again [s]. */
+    /** Adds one whole cycle: switched on, switched off, switched on again [s]. */
     protected abstract void cycle(double on, double off, double nextOn);
 
     /** A cycle begins. */

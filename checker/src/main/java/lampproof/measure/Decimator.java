@@ -1,8 +1,6 @@
 package lampproof.measure;
 
-/**
- * Leaves every second point of a record out. The first and the last point stay, and so do both sides of a vertical edge.
- */
+/** Omits every second point of a record. The first and the last point remain, and both sides of a vertical edge. */
 final class Decimator {
 
     private final ParallelMeasurements measurements;
@@ -14,7 +12,7 @@ final class Decimator {
         this.measurements = measurements;
     }
 
-    /** Takes further points. */
+    /** Adds further points. */
     void take(Points points) {
         if (taken == null) {
             taken = new Points(points.channels(), points.times().length + 1, points.interpolation());
@@ -28,7 +26,7 @@ final class Decimator {
         measurements.feed(taken);
     }
 
-    /** Takes the last point too. */
+    /** Adds the last point too. */
     void end() {
         if (holding) {
             measurements.await();
@@ -38,7 +36,7 @@ final class Decimator {
         }
     }
 
-    /** Takes a point and the one before it, or leaves that out. */
+    /** Keeps a point and the one before it, or omits the latter. */
     private void next(Points points, int point) {
         double time = points.times()[point];
         if (holding) {

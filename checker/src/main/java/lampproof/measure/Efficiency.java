@@ -3,7 +3,7 @@ package lampproof.measure;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
-/** Power out over power in, with the energy counted that the circuit's own stores gave or took [-]. */
+/** Power out over power in, including the energy that the circuit's own stores supplied or absorbed [-]. */
 public final class Efficiency {
 
     private Efficiency() {}

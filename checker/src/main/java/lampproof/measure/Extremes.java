@@ -4,15 +4,17 @@ package lampproof.measure;
  * The largest and the smallest value of a channel, and how often each is met; its result is the larger magnitude of the
  * two [unit of the channel].
  *
- * <p>A sine of amplitude {@code A} in levels {@code q} apart stands in its highest level for {@code arccos(1 - q/A)/pi} of
- * its period. What stands there far longer was cut off by the instrument, unless it has but two levels.
+ * <p>A sine of amplitude {@code A} in levels {@code q} apart is at its highest level for {@code arccos(1 - q/A)/pi} of
+ * its period. A channel that is there far longer was clipped by the instrument, unless it has only two levels.
  */
 public final class Extremes extends Measurement {
 
-    /** Flat crests of a real line stand up to about twice as long as a sine; a choice of ours, no source [-]. */
+    /**
+     * Flat crests of a real line last up to about twice as long as those of a sine; a choice of ours, no source [-].
+     */
     private static final double FAR_LONGER = 2.5;
 
-    /** A rectangle stands nowhere else [-]. */
+    /** A rectangle is always at an extreme [-]. */
     private static final double RECTANGLE = 0.9;
 
     private static final double LEAST_SHARE = 0.02;
@@ -55,7 +57,7 @@ public final class Extremes extends Measurement {
     private final Extreme low = new Extreme(-1);
     private long points;
 
-    /** Looks for the extremes of a channel. */
+    /** Measures the extremes of a channel. */
     public Extremes(Window window, Channel channel) {
         super(window);
         this.channel = channel;
@@ -66,7 +68,7 @@ public final class Extremes extends Measurement {
         return high.most + low.most;
     }
 
-    /** The share of the points that stand at an extreme where the channel seems to have been cut off [-]; zero otherwise. */
+    /** The share of the points at an extreme if the channel appears clipped [-]; zero otherwise. */
     public double clipped() {
         return clipped(cut(high) || cut(low), high.count + low.count);
     }

@@ -54,7 +54,7 @@ public final class FlickerIndex extends Measurement {
         return Measured.ratio(above, total, "there is no light");
     }
 
-    /** The running mean, taken around the ends of the window since it holds whole periods. */
+    /** The running mean, continued around the ends of the window, which holds whole periods. */
     private static double[] smoothed(double[] parts) {
         double[] means = new double[parts.length];
         double sum = 0;

@@ -3,12 +3,13 @@ package lampproof.measure;
 /**
  * Largest less smallest over largest plus smallest value of a light or LED current [-], after a running mean.
  *
- * <p>The running mean takes the switching ripple off, which the eye never sees. Values a little below zero count as dark,
- * so that the figure never passes 1; values far below make it absent. Source: IEEE Std 1789-2015, modulation (percent flicker).
+ * <p>The running mean removes the switching ripple, which the eye never sees. Values a little below zero count as dark,
+ * so that the figure never passes 1; values far below make it absent. Source: IEEE Std 1789-2015, modulation (percent
+ * flicker).
  */
 public final class FlickerPercent extends Measurement {
 
-    /** Running mean that leaves line ripple standing and takes switching ripple off [s]. */
+    /** Running mean that keeps the line ripple and removes the switching ripple [s]. */
     public static final double RUNNING_MEAN = 0.1e-3;
 
     /** Noise and ringing around zero stay below this share of the peak; what reaches further is an offset. */

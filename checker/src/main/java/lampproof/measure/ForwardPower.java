@@ -4,7 +4,7 @@ package lampproof.measure;
  * The mean power of a diode while it conducts.
  *
  * <p>Pieces in which the voltage is negative at either end count as nothing: a diode that blocks loses nothing, and the
- * sampled product of the piece in which it takes over is not a loss but the charging of the node beside it.
+ * sampled product of the piece in which it begins to conduct is not a loss but the charging of the node beside it.
  */
 public final class ForwardPower extends PiecewiseMeasurement {
 

@@ -13,8 +13,8 @@ import org.hipparchus.util.ResizableDoubleArray;
  *
  * <p>Least squares of an offset and the first orders of a Fourier series, over the frequency, on means over bins much
  * shorter than a period: the fit of a sine as in IEEE Std 1057-2017, 5.4.2, with harmonics, since a few periods of a
- * distorted waveform pull a lone sine off. Absent where the series explains little of the waveform, or its harmonics
- * nearly all: the period is then a part of what was looked for.
+ * distorted waveform pull a single sine off. Absent where the series explains little of the waveform, or its harmonics
+ * nearly all: the period is then a fraction of the one searched for.
  */
 public final class FundamentalFrequency extends Measurement {
 
@@ -31,16 +31,16 @@ public final class FundamentalFrequency extends Measurement {
     /** Share of the fundamental in what the series explains; in a current of 200 % distortion it is 0.2 [-]. */
     private static final double LEAST_FUNDAMENTAL = 0.05;
 
-    /** Nothing finer can be told from the values of a function around its maximum. */
+    /** The values of a function around its maximum resolve nothing finer. */
     private static final double PRECISION = 3e-8;
 
     /**
-     * In a window of little more than a period any harmonic pulls the fit off, and nothing tells how far: only what a lone
-     * sine explains so well is taken, with 3 % of harmonics [-].
+     * In a window of little more than a period any harmonic pulls the fit off, by an unknown amount: a frequency is
+     * accepted only if a single sine explains so much, with 3 % of harmonics [-].
      */
     private static final double LEAST_OF_ONE_PERIOD = 0.999;
 
-    /** So far the least harmonics pull a lone sine off; measured [-]. */
+    /** Deviation of a single sine by the least harmonics; measured [-]. */
     private static final double ABOUT = 1e-3;
 
     private static final String NO_PERIOD = "the window holds no whole period";
@@ -54,7 +54,7 @@ public final class FundamentalFrequency extends Measurement {
     private final ResizableDoubleArray means = new ResizableDoubleArray();
 
     /**
-     * Looks for the fundamental between two frequencies.
+     * Searches for the fundamental between two frequencies.
      *
      * @param lowest lowest frequency [Hz]
      * @param highest highest frequency [Hz]
@@ -99,7 +99,7 @@ public final class FundamentalFrequency extends Measurement {
         return inside ? Measured.of(frequency) : Measured.absent(NO_FREQUENCY);
     }
 
-    /** Many orders fit one period at any frequency: a lone sine tells whether the window holds one. */
+    /** Many orders fit one period at any frequency: a single sine shows whether the window holds one. */
     private Measured ofOnePeriod(double[] wave) {
         SeriesFit fit = new SeriesFit(wave, width, 1);
         double once = 1 / window().length();

@@ -5,16 +5,16 @@ import lampproof.unit.Engineering;
 import lampproof.waveform.Span;
 
 /**
- * What the rows of an even record lack.
+ * Missing rows of an evenly sampled record.
  *
- * <p>A straight line across a lost row does little harm; across a part of a period it makes numbers that nobody measured.
+ * <p>A straight line across a lost row does little harm; across a part of a period it invents numbers.
  *
  * @param step usual step [s]
  * @param widest the longest stretch without a sample, from one row to the next; of no length when there is none
  * @param lost time that lacks samples, all stretches together [s]
  * @param count number of such stretches
  * @param early number of rows that follow the one before too early, as doubled ones do
- * @param length stretch of time that was looked at [s]
+ * @param length stretch of time that was examined [s]
  */
 public record Gaps(double step, Span widest, double lost, long count, long early, double length) {
 
@@ -30,7 +30,7 @@ public record Gaps(double step, Span widest, double lost, long count, long early
     /** Common practice, no source: half of what means are compared with [-]. */
     private static final double SHARE = 0.01;
 
-    /** Why no figure can be taken across the gaps; empty when they do little harm. */
+    /** Why no figure can be measured across the gaps; empty if they do little harm. */
     public Optional<String> fault() {
         boolean wide = widest.length() > ONE_ROW * step;
         return wide && (widest.length() > LONGEST || lost > SHARE * length) ? Optional.of(missing()) : Optional.empty();

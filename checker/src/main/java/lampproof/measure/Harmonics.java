@@ -6,11 +6,12 @@ import org.hipparchus.complex.Complex;
 /**
  * The Fourier series of a channel at a known frequency, by exact integrals of its straight pieces.
  *
- * <p>Narrow pieces go through the moments of {@link PhaseMoments}. Of a wide one, with c the middle of a piece, w its width, m and d its mean and its rise, and x = n omega w / 2, the piece gives
- * {@code exp(-j n omega c) w (m sin(x)/x - j d (sin(x) - x cos(x))/(2 x^2))} to the integral of order n.
+ * <p>Narrow pieces go through the moments of {@link PhaseMoments}. Of a wide one, with c the middle of a piece, w its
+ * width, m and d its mean and its rise, and x = n omega w / 2, the piece gives {@code exp(-j n omega c) w (m sin(x)/x -
+ * j d (sin(x) - x cos(x))/(2 x^2))} to the integral of order n.
  *
- * <p>A window of half a period, or of an odd number of halves, is taken to go on with opposite sign, as the current behind a
- * full bridge does: odd orders are those of whole periods, even ones are zero.
+ * <p>A window of half a period, or of an odd number of halves, is assumed to continue with opposite sign, as the
+ * current after a full bridge does: odd orders are those of whole periods, even ones are zero.
  */
 public final class Harmonics extends Measurement {
 

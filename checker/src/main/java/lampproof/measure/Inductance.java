@@ -3,8 +3,8 @@ package lampproof.measure;
 /**
  * The inductance that a coil shows by its voltage and its current [H].
  *
- * <p>Least squares of {@code v = L di/dt + R i} over all pieces, each taken as a whole: its volt-seconds against the
- * step and the charge of its current. The resistance of the winding takes its part and is not told.
+ * <p>Least squares of {@code v = L di/dt + R i} over all pieces, each as a whole: its volt-seconds against the step and
+ * the charge of its current. The resistance of the winding is part of the fit and is not reported.
  */
 public final class Inductance extends PiecewiseMeasurement {
 

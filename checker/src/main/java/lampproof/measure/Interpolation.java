@@ -1,8 +1,8 @@
 package lampproof.measure;
 
-/** What a waveform does between its points. */
+/** The course of a waveform between its points. */
 public enum Interpolation {
-    /** It runs straight, as a simulator draws it. Integrals are exact for straight lines. */
+    /** Straight lines, as a simulator draws them. Integrals are exact for straight lines. */
     LINEAR {
         @Override
         double areaOfProduct(double[] times, double[] a, double[] b, int first, int last) {

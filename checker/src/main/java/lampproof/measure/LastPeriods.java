@@ -13,7 +13,7 @@ public final class LastPeriods extends Cycles {
     private double end = Double.NaN;
 
     /**
-     * Looks for whole switching periods.
+     * Searches for whole switching periods.
      *
      * @param most how many to keep, from the end
      */

@@ -2,7 +2,7 @@ package lampproof.measure;
 
 /**
  * The swing of a channel at the pace of the line: its peak to peak value after averaging over bins of a hundredth of a
- * line half period, which takes the switching ripple off.
+ * line half period, which removes the switching ripple.
  */
 public final class LineRipple extends Measurement {
 

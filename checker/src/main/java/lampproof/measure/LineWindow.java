@@ -17,7 +17,7 @@ public final class LineWindow {
     private LineWindow() {}
 
     /**
-     * As many whole line periods as a record holds.
+     * As many whole line periods as fit in a record.
      *
      * @param frequency line frequency [Hz]
      * @throws UserFault no verdict, when the record holds not even one

@@ -10,12 +10,12 @@ import lampproof.unit.Engineering;
  * A figure that ngspice measured itself by a {@code .meas} line and wrote into its log.
  *
  * <p>The log holds {@code name = value from= start to= end}, or {@code .meas ... name ... failed!}. The simulator
- * shortens a window that passes the end of the run without a word, and ends with status 0 when a measure failed.
+ * shortens a window that passes the end of the run silently, and ends with status 0 when a measure failed.
  *
  * @param name name of the measure
  * @param result the figure, or its absence
- * @param from start of the window that was used [s]; not a number when the log tells none
- * @param to end of the window that was used [s]; not a number when the log tells none
+ * @param from start of the window that was used [s]; not a number when the log has none
+ * @param to end of the window that was used [s]; not a number when the log has none
  */
 public record LoggedMeasure(String name, Measured result, double from, double to) {
 
@@ -26,7 +26,7 @@ public record LoggedMeasure(String name, Measured result, double from, double to
     private static final Pattern FAILED =
             Pattern.compile("\\s*\\.meas(?:ure)?\\s+\\S+\\s+(\\S+)\\s.*failed!\\s*", Pattern.CASE_INSENSITIVE);
 
-    /** Every measure that a log tells of, failed ones among them. */
+    /** Every measure in a log, failed ones included. */
     public static List<LoggedMeasure> of(String log) {
         List<LoggedMeasure> measures = new ArrayList<>();
         for (String line : log.lines().toList()) {
@@ -46,7 +46,7 @@ public record LoggedMeasure(String name, Measured result, double from, double to
         return measures;
     }
 
-    /** The figure when it was taken over the window asked for; otherwise its absence. */
+    /** The figure if it was measured over the requested window; otherwise its absence. */
     public Measured over(Window asked) {
         boolean shortened = Math.abs(from - asked.start()) > SLACK * asked.length()
                 || Math.abs(to - asked.end()) > SLACK * asked.length();

@@ -1,8 +1,8 @@
 package lampproof.measure;
 
 /**
- * The mean over the whole window of a squared current, taken only while the gate holds the switch closed. A switch with
- * hysteresis closes that much above the threshold and opens that much below it.
+ * The mean over the whole window of a squared current, counted only while the gate holds the switch closed. A switch
+ * with hysteresis closes that much above the threshold and opens that much below it.
  */
 public final class MeanSquareWhileClosed extends PiecewiseMeasurement {
 

@@ -13,7 +13,7 @@ import java.util.function.Function;
  */
 public record Measured(OptionalDouble number, String note) {
 
-    /** A figure [SI base unit]; a number that is not finite becomes an absence. */
+    /** A figure [SI base unit]; a number that is not finite counts as absent. */
     public static Measured of(double value) {
         return Double.isFinite(value) ? new Measured(OptionalDouble.of(value), "") : absent("the figure is not finite");
     }

@@ -3,7 +3,7 @@ package lampproof.measure;
 import lampproof.unit.Engineering;
 
 /**
- * One figure taken over one window.
+ * One figure measured over one window.
  *
  * <p>Its result is absent when the record does not cover the window: a window is never shortened in silence.
  */
@@ -21,7 +21,7 @@ public abstract class Measurement {
         this.window = window;
     }
 
-    /** The window it is taken over. */
+    /** The window of the measurement. */
     public final Window window() {
         return window;
     }
@@ -39,13 +39,13 @@ public abstract class Measurement {
         return measured();
     }
 
-    /** Takes the next pieces within the window, in the order of time. */
+    /** Adds the next pieces within the window, in the order of time. */
     protected abstract void add(Pieces pieces);
 
-    /** The figure, once every piece of a covered window has been taken. */
+    /** The figure, once every piece of a covered window has been added. */
     protected abstract Measured measured();
 
-    /** Takes what lies in the window of the pieces between points. */
+    /** Adds the part of the pieces between points that lies in the window. */
     final void take(Points points) {
         double[] times = points.times();
         int first = 0;
@@ -77,7 +77,7 @@ public abstract class Measurement {
         add(pieces);
     }
 
-    /** Whom to ask for what still waits before there is a result. */
+    /** Sets the action that completes pending work before {@link #result} returns. */
     final void completeBy(Runnable pendingWork) {
         pending = pendingWork;
     }

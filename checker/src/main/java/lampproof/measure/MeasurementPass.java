@@ -11,14 +11,13 @@ import lampproof.waveform.ReadResult;
 import lampproof.waveform.Waveforms;
 
 /**
- * Feeds many measurements in one pass over the rows of a waveform file.
+ * Passes the rows of a waveform file to many measurements at once.
  *
- * <p>First the channels and measurements are named, then the file is run through, then each measurement holds its
- * result.
+ * <p>First the channels and measurements are added, then the file is read, then each measurement has its result.
  */
 public final class MeasurementPass implements BlockSink {
 
-    /** What a channel is made of: columns with their gains, and an offset. */
+    /** The source of a channel: columns with their gains, and an offset. */
     private static final class Source {
         private final Map<Integer, Double> terms;
         private final double offset;
@@ -38,7 +37,7 @@ public final class MeasurementPass implements BlockSink {
             return terms.equals(other.terms) && offset == other.offset;
         }
 
-        /** The levels of rows: a column as it is, or what is made of columns. */
+        /** The levels of rows: a column, or a sum of columns. */
         double[] levels(Block block) {
             return plain() ? block.values(terms.keySet().iterator().next()) : joined(block);
         }
@@ -113,27 +112,27 @@ public final class MeasurementPass implements BlockSink {
         return place;
     }
 
-    /** Has a measurement fed. */
+    /** Adds a measurement. */
     public <M extends Measurement> M add(M measurement) {
         all.add(measurement);
         return measurement;
     }
 
     /**
-     * Has a measurement fed with every second point only; it shows how far a figure hangs on the points of the record.
-     * Its result stands after {@link #over}.
+     * Adds a measurement that receives every second point only, to show how much a figure depends on the points of the
+     * record. Its result is valid after {@link #over}.
      */
     public <M extends Measurement> M addSparse(M measurement) {
         sparse.add(measurement);
         return measurement;
     }
 
-    /** The signals that the channels are made of, in the order in which {@link #block} wants their values. */
+    /** The signals of the channels, in the order of the values of {@link #block}. */
     public List<String> columns() {
         return List.copyOf(columns);
     }
 
-    /** Runs a file through. */
+    /** Reads a file. */
     public ReadResult over(Waveforms file) {
         ReadResult reading = file.rows(columns, this);
         secondPoints.end();
@@ -163,7 +162,7 @@ public final class MeasurementPass implements BlockSink {
         return new Points(interpolation, block.times(), levels, block.count());
     }
 
-    /** The last point alone, with room for the one that follows. */
+    /** The last point alone, with space for the next one. */
     private Points endOf(Points points) {
         Points end = new Points(sources.size(), 2, interpolation);
         end.add(points, points.count() - 1);

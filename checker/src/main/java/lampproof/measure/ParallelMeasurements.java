@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 
-/** The measurements of a pass, fed side by side while the next points are read. */
+/** The measurements of a pass, which run in parallel while the next points are read. */
 final class ParallelMeasurements {
 
     private final List<Measurement> measurements = new ArrayList<>();
@@ -20,7 +20,7 @@ final class ParallelMeasurements {
         return measurements.isEmpty();
     }
 
-    /** Begins to feed the measurements with points, part by part; they must stay as they are until this has settled. */
+    /** Starts the measurements on points, part by part; the points must not change until {@link #await} returns. */
     void feed(Points... parts) {
         await();
         for (Measurement measurement : measurements) {
@@ -33,9 +33,9 @@ final class ParallelMeasurements {
     }
 
     /**
-     * Waits until every measurement has taken what it was fed with; several may ask for their results at once.
+     * Waits until every measurement has processed its points; several threads may wait at once.
      *
-     * <p>The last task first: a thread that waits takes on what it asks for only if nothing was submitted later.
+     * <p>The last task first: a waiting thread executes the task itself only if none was submitted later.
      */
     synchronized void await() {
         while (!running.isEmpty()) {

@@ -1,9 +1,9 @@
 package lampproof.measure;
 
 /**
- * The largest value of a channel, leaving out a stated time after each edge of a gate: stress kept apart from ringing.
+ * The largest value of a channel, without a given time after each edge of a gate: stress without ringing.
  *
- * <p>What is left out is stated by the caller and belongs beside the figure; {@link Peak} counts everything.
+ * <p>The caller gives the excluded time and reports it beside the figure; {@link Peak} counts everything.
  */
 public final class PeakOutsideEdges extends PiecewiseMeasurement {
 

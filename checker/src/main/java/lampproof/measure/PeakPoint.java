@@ -1,8 +1,8 @@
 package lampproof.measure;
 
 /**
- * The greatest magnitude of a channel [unit of the channel], with the points beside it: a peak that stands on a single
- * point was seen too coarsely to know.
+ * The greatest magnitude of a channel [unit of the channel], with the points beside it: a peak of a single point is not
+ * resolved.
  */
 public final class PeakPoint extends Measurement {
 
@@ -15,7 +15,7 @@ public final class PeakPoint extends Measurement {
     private double timeAfter;
     private boolean open;
 
-    /** Looks for the greatest magnitude of a channel. */
+    /** Searches for the greatest magnitude of a channel. */
     public PeakPoint(Window window, Channel channel) {
         super(window);
         this.channel = channel;
@@ -31,7 +31,7 @@ public final class PeakPoint extends Measurement {
         return before < most / 2 && after < most / 2;
     }
 
-    /** How long straight lines to the points beside it stay above half of it [s], where it stands alone. */
+    /** How long straight lines to the neighbouring points stay above half of it [s], if it is a single point. */
     public double width() {
         return most / 2 * ((time - timeBefore) / (most - before) + (timeAfter - time) / (most - after));
     }
@@ -67,7 +67,7 @@ public final class PeakPoint extends Measurement {
         }
     }
 
-    /** Takes the point behind the peak. */
+    /** Adds the point after the peak. */
     private void follow(Pieces pieces, int peak) {
         after = Math.abs(pieces.levels(channel)[peak + 1]);
         timeAfter = pieces.times()[peak + 1];

@@ -52,7 +52,7 @@ public final class PeriodRms extends Measurement {
         }
     }
 
-    /** Takes a piece at whose end one period or several are over. */
+    /** Adds a piece in which one period or several end. */
     private void across(Pieces pieces, int point) {
         double from = pieces.times()[point];
         double to = pieces.times()[point + 1];

@@ -6,9 +6,9 @@ import org.hipparchus.complex.Complex;
 /**
  * Moments of a waveform over narrow parts of its period, from which its Fourier series follows.
  *
- * <p>Within a part of half width h around its middle, exp(-j n omega t) is a power series in n omega (t - middle); of the
- * waveform only its moments up to the sixth are then needed. With {@value #PARTS} parts and order 40 what is left out is
- * below 1e-12 of the waveform. A point costs a few sums instead of a few for each order.
+ * <p>Within a part of half width h around its middle, exp(-j n omega t) is a power series in n omega (t - middle); of
+ * the waveform only its moments up to the sixth are then needed. With {@value #PARTS} parts and order 40 the neglected
+ * rest is below 1e-12 of the waveform. A point costs a few sums instead of a few for each order.
  */
 final class PhaseMoments {
 
@@ -46,7 +46,7 @@ final class PhaseMoments {
         pace = frequency * PARTS;
     }
 
-    /** Whether a stretch of time [s] is no wider than a part. */
+    /** Whether an interval [s] is at most as wide as a part. */
     boolean narrow(double width) {
         return width * pace <= 1;
     }
@@ -59,7 +59,8 @@ final class PhaseMoments {
     }
 
     /**
-     * Adds the straight lines from a point on that are slivers of one part; most lines of a record with many points are.
+     * Adds the straight lines from a point on that are short within one part, as most lines of a record with many
+     * points are.
      *
      * @return place of the point where the last of them ends
      */

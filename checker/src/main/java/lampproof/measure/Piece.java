@@ -3,7 +3,7 @@ package lampproof.measure;
 /**
  * The waveforms between two successive points, straight lines all of them.
  *
- * <p>One object moves along the points of a pass: a measurement takes what it needs and keeps no reference. A piece
+ * <p>One object moves along the points of a pass: a measurement reads what it needs and keeps no reference. A piece
  * without width is a vertical edge.
  */
 public final class Piece {
@@ -74,7 +74,7 @@ public final class Piece {
         return points.interpolation().areaOfProduct(times, levels(one), levels(other), first, first + 1);
     }
 
-    /** Becomes the piece that begins at a point. */
+    /** Moves to the piece that begins at a point. */
     void move(int point) {
         first = point;
     }

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 /**
  * The waveforms from one point to a later one: pieces that follow each other, straight lines all of them.
  *
- * <p>A measurement takes what it needs and keeps no reference.
+ * <p>A measurement reads what it needs and keeps no reference.
  */
 public final class Pieces {
 
@@ -85,7 +85,7 @@ public final class Pieces {
         return points.interpolation().areaOfProduct(points.times(), levels(one), levels(other), first, last);
     }
 
-    /** Hands the pieces on one by one. */
+    /** Passes the pieces on one by one. */
     public void each(Consumer<Piece> sink) {
         Piece piece = piece(first);
         for (int i = first; i < last; i++) {

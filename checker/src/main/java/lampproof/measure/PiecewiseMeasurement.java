@@ -1,6 +1,6 @@
 package lampproof.measure;
 
-/** A measurement that looks at each piece by itself. */
+/** A measurement that evaluates each piece by itself. */
 public abstract class PiecewiseMeasurement extends Measurement {
 
     /** Starts a measurement. */
@@ -8,7 +8,7 @@ public abstract class PiecewiseMeasurement extends Measurement {
         super(window);
     }
 
-    /** Takes the next piece within the window, in the order of time. */
+    /** Adds the next piece within the window, in the order of time. */
     protected abstract void add(Piece piece);
 
     @Override

@@ -1,11 +1,11 @@
 package lampproof.measure;
 
 /**
- * The share of points at which a channel turns back for at least the third time in a row, as numerical ringing makes it do
- * [-].
+ * The share of points at which a channel turns back for at least the third time in a row, as numerical ringing makes it
+ * do [-].
  *
- * <p>The trapezoidal rule answers a step that it cannot follow with a value that is too large and too small in turns, one
- * point each. A real oscillation that is resolved takes many points from one turn to the next. Turns of less than a
+ * <p>The trapezoidal rule answers a step that it cannot follow with a value that is too large and too small in turns,
+ * one point each. A resolved real oscillation has many points from one turn to the next. Turns of less than a
  * thousandth of the swing so far are the rounding of the solver and do not count.
  */
 public final class PointAlternation extends PiecewiseMeasurement {
@@ -21,7 +21,7 @@ public final class PointAlternation extends PiecewiseMeasurement {
     private double count;
     private double points;
 
-    /** Measures how far a channel zigzags. */
+    /** Measures how often a channel alternates. */
     public PointAlternation(Window window, Channel channel) {
         super(window);
         this.channel = channel;

@@ -8,7 +8,7 @@ final class Points {
     private final double[][] levels;
     private int count;
 
-    /** Points whose times and levels stand in arrays. */
+    /** Points with their times and levels in arrays. */
     Points(Interpolation interpolation, double[] times, double[][] levels, int count) {
         this.interpolation = interpolation;
         this.times = times;
@@ -17,9 +17,9 @@ final class Points {
     }
 
     /**
-     * Makes room.
+     * Allocates space.
      *
-     * @param capacity number of points that fit in
+     * @param capacity largest number of points
      */
     Points(int channels, int capacity, Interpolation interpolation) {
         this(interpolation, new double[capacity], new double[channels][capacity], 0);
@@ -60,12 +60,12 @@ final class Points {
         }
     }
 
-    /** Forgets every point. */
+    /** Removes every point. */
     void clear() {
         count = 0;
     }
 
-    /** Copies a point of others behind the last one. */
+    /** Appends a copy of a point of others. */
     void add(Points others, int point) {
         times[count] = others.times[point];
         for (int i = 0; i < levels.length; i++) {

@@ -53,7 +53,7 @@ public record Sampling(Span span, long times, boolean even, double longest, Gaps
         return rate() >= LEAST_PER_PERIOD * frequency && longest * frequency <= LONGEST_OF_PERIOD;
     }
 
-    /** Counts the steps of a pass that also serves another purpose; the first of them tell the usual one. */
+    /** Counts the steps of a pass that also serves another purpose; the first of them give the usual step. */
     public static final class Steps {
 
         private final Span within;
@@ -76,7 +76,7 @@ public record Sampling(Span span, long times, boolean even, double longest, Gaps
             this.within = within;
         }
 
-        /** Takes the times of the next points. */
+        /** Adds the times of the next points. */
         public void add(Block block) {
             double[] times = block.times();
             if (Double.isNaN(usual)) {

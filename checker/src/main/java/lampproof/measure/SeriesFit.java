@@ -15,7 +15,7 @@ final class SeriesFit {
     private final double variation;
 
     /**
-     * Takes the values.
+     * Computes the sums of the values.
      *
      * @param step time between two of them [s]
      * @param orders number of orders in the series

@@ -3,7 +3,7 @@ package lampproof.measure;
 /**
  * The share of the window in which the mean of a channel over equal, successive parts is above a level [-].
  *
- * <p>Parts longer than a switching cycle tell whether a current flows at all; taken point by point, its ripple would cut out a
+ * <p>Parts longer than a switching cycle show whether a current flows at all; point by point, its ripple would remove a
  * share of every cycle.
  */
 public final class ShareAbove extends Measurement {

@@ -3,7 +3,7 @@ package lampproof.measure;
 /**
  * How long the highest peak of a channel stays above a level [s].
  *
- * <p>Nothing is filtered: the raw peak is for {@link Peak} to tell, this says how much of it to believe.
+ * <p>Nothing is filtered: {@link Peak} measures the raw peak, this class its width.
  */
 public final class SpikeWidth extends PiecewiseMeasurement {
 

@@ -6,7 +6,7 @@ import lampproof.fault.UserFault;
 /** The whole switching periods within a stretch of time, from its first to its last rising gate edge. */
 public final class SwitchingWindow extends Cycles {
 
-    /** Looks for whole switching periods. */
+    /** Searches for whole switching periods. */
     public SwitchingWindow(Window within, Gate gate) {
         super(within, gate);
     }

@@ -1,6 +1,6 @@
 package lampproof.measure;
 
-/** How long a channel takes from the start of the window until it first reaches a level. */
+/** The time of a channel from the start of the window until it first reaches a level [s]. */
 public final class TimeToReach extends PiecewiseMeasurement {
 
     private final Channel channel;

@@ -4,7 +4,7 @@ import lampproof.unit.Engineering;
 import lampproof.waveform.Span;
 
 /**
- * The stretch of time over which a figure is taken.
+ * The interval of time over which a figure is measured.
  *
  * @param start start [s]
  * @param end end [s]

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import lampproof.design.Design;
 
-/** The part values that stand in the drawing of a circuit. */
+/** The part values in the drawing of a circuit. */
 final class CircuitValues {
 
     private CircuitValues() {}

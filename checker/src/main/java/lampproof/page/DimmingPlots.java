@@ -29,7 +29,7 @@ final class DimmingPlots {
         Collections.reverse(this.rising);
     }
 
-    /** The plots as the template wants them. */
+    /** The plots as values for the template. */
     List<Map<String, Object>> models() {
         List<Map<String, Object>> models = new ArrayList<>();
         models.add(model(current()));

@@ -9,12 +9,12 @@ import java.util.function.Function;
 import lampproof.prediction.DeckKind;
 import lampproof.unit.PlainNumber;
 
-/** A total loss, split into parts: a bar for each way in which it is known, all on one scale, and the numbers. */
+/** A total loss, split into parts: a bar for each source of the values, all on one scale, and the numbers. */
 final class LossSplit {
 
     private static final String TOTAL = "loss.total";
 
-    /** A bar has no room for less than this share of the whole. */
+    /** A bar cannot show less than this share of the whole. */
     private static final double LEAST_SHARE = 5e-4;
 
     /** A part of the whole and the figures that it is the difference of. */

@@ -20,7 +20,7 @@ final class Plot {
     private static final int TOP = 10;
     private static final int BOTTOM = 30;
     private static final int STEPS = 5;
-    private static final double ROOM = 0.06;
+    private static final double MARGIN = 0.06;
 
     private final String id;
     private final String title;
@@ -55,7 +55,7 @@ final class Plot {
     }
 
     /**
-     * The plot as the template wants it.
+     * The plot as values for the template.
      *
      * @param x horizontal axis
      * @param prefix prefix of the unit of time
@@ -66,7 +66,7 @@ final class Plot {
     }
 
     /**
-     * The plot over something else than time.
+     * The plot over another quantity than time.
      *
      * @param x horizontal axis
      * @param across what it shows
@@ -102,8 +102,8 @@ final class Plot {
         double least =
                 Math.min(0, layers.stream().mapToDouble(Layer::least).min().orElse(0));
         double greatest = layers.stream().mapToDouble(Layer::greatest).max().orElse(1);
-        double room = ROOM * (greatest - least);
-        return Axis.of(least < 0 ? least - room : 0, greatest + room, STEPS, height - (double) BOTTOM, TOP);
+        double margin = MARGIN * (greatest - least);
+        return Axis.of(least < 0 ? least - margin : 0, greatest + margin, STEPS, height - (double) BOTTOM, TOP);
     }
 
     /** What a reader should know who cannot see the picture. */

@@ -89,7 +89,7 @@ final class SpectrumPlot {
         return percent.isPresent() ? at(percent.getAsDouble()) : BOTTOM;
     }
 
-    /** Place of a share in per cent; what is off the axis stands at its end. */
+    /** Place of a share in per cent; a value off the axis is at its end. */
     private static double at(double percent) {
         double shown = Math.max(LEAST, Math.min(100, percent));
         return SvgPath.rounded(BOTTOM - (BOTTOM - TOP) * Math.log10(shown / LEAST) / Math.log10(100 / LEAST));

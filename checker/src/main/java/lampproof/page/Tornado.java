@@ -20,7 +20,7 @@ final class Tornado {
 
     private Tornado() {}
 
-    /** A picture for each figure that is looked at. */
+    /** A picture for each weighed figure. */
     static List<Map<String, Object>> of(Candidate finalist) {
         List<Map<String, Object>> pictures = new ArrayList<>();
         String driver = finalist.arrangement().topology().word();
@@ -69,8 +69,8 @@ final class Tornado {
             low = Math.min(low, Math.min(end(sensitivity.atLeast(), typical), end(sensitivity.atMost(), typical)));
             high = Math.max(high, Math.max(end(sensitivity.atLeast(), typical), end(sensitivity.atMost(), typical)));
         }
-        double room = 0.04 * (high - low);
-        return Axis.of(low - room, high + room, 5, LEFT, RIGHT);
+        double margin = 0.04 * (high - low);
+        return Axis.of(low - margin, high + margin, 5, LEFT, RIGHT);
     }
 
     private static Map<String, Object> bar(Sensitivity sensitivity, Target target, Axis x, int top) {

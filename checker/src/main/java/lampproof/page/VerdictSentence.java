@@ -34,7 +34,7 @@ final class VerdictSentence {
         };
     }
 
-    /** The figure that takes the most of what it is allowed. */
+    /** The figure that uses most of its tolerance. */
     private static String closest(RunVerdict run) {
         return run.verdicts().stream()
                 .filter(one -> one.simulated().isPresent() && one.prediction().deck() != null)

@@ -10,7 +10,7 @@ import lampproof.choice.Comparison;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
-/** The best string of each converter, law and way of smoothing, in the order of the ranking. */
+/** The best string of each converter, law and kind of smoothing, in the order of the ranking. */
 final class FieldText {
 
     private final Style style;

@@ -17,7 +17,7 @@ public final class FigureText {
         this.style = style;
     }
 
-    /** Each figure as a heading and what is to be said of it. */
+    /** Each figure as a heading and its description. */
     public String text(List<Figure> figures) {
         return figures.stream().map(this::block).collect(Collectors.joining("\n"));
     }

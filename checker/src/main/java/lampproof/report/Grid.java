@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** Rows of cells in aligned columns; numbers stand at the right. */
+/** Rows of cells in aligned columns; numbers are right-aligned. */
 final class Grid {
 
     private record Row(List<String> cells, UnaryOperator<String> paint) {}

@@ -51,7 +51,7 @@ public final class PredictionText {
         return grid.text();
     }
 
-    /** The loss of each part and their total, which add up; what a part loses in several ways stands with the figures. */
+    /** The loss of each part and their total, which add up; the shares of a part are among the figures. */
     private static boolean isLoss(Prediction prediction) {
         return isNominal(prediction)
                 && prediction.deck() == null
@@ -66,7 +66,7 @@ public final class PredictionText {
         return prediction.corner() == Corner.NOMINAL;
     }
 
-    /** A figure's values at the other line voltages stand beside the last of its rows, whose window they share. */
+    /** A figure's values at the other line voltages are in the last of its rows, whose window they share. */
     private String figures(List<Prediction> predictions) {
         List<Corner> corners = predictions.stream()
                 .map(Prediction::corner)

@@ -1,6 +1,6 @@
 package lampproof.report;
 
-/** Text as every terminal shows it: a name or a message from a stranger's file must not steer it. */
+/** Text that every terminal can show: a name or a message from an unknown file must not control the terminal. */
 final class Printable {
 
     private Printable() {}

@@ -15,7 +15,7 @@ public final class RuleText {
         this.style = style;
     }
 
-    /** Every verdict on a line; a calculation is no proof of compliance, and the heading says so. */
+    /** Every verdict on a line; a calculation does not prove compliance, and the heading says so. */
     public String text(List<RuleVerdict> verdicts) {
         return style.heading("rules and ratings, by calculation, which is no proof of compliance") + "\n"
                 + grid(verdicts);

@@ -1,6 +1,6 @@
 package lampproof.report;
 
-/** How a text stands out. The meaning is always in the words too. */
+/** How a text is emphasised. The meaning is always in the words too. */
 public enum Style {
     /** Plain text, for anything but a terminal. */
     PLAIN,

@@ -47,7 +47,7 @@ public final class VerdictText {
                 .toString();
     }
 
-    /** A deck of which no figure has a value is told in one line. */
+    /** A deck without any value has one line. */
     private String silent(DeckVerdict deck) {
         if (deck.verdicts().isEmpty()) {
             return "";

@@ -1,6 +1,7 @@
 /**
- * Verdicts written down: for the reader at the terminal, for a spreadsheet, and for a build server.
+ * Reports as text: verdicts, predictions and measurements for the terminal, for a spreadsheet, and for a build server.
  *
- * <p>In: the verdicts of a run. Out: texts. Not here: the judging, and where the texts go.
+ * <p>In: the verdicts of a run, predictions, captures, a comparison of drivers, a dimming curve. Out: texts. Not here: the
+ * comparison itself, the page in HTML, and the files and streams that receive the texts.
  */
 package lampproof.report;

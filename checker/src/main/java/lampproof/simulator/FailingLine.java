@@ -8,9 +8,9 @@ import java.util.stream.Stream;
 /**
  * The lines of a log that make its run unusable, and what each means.
  *
- * <p>Taken from runs of ngspice 39 that were made to fail in each of these ways, and from what a shell says of a program
- * that ended; with many of them the simulator ends with status 0 and a table that looks whole. Where several constants
- * fit a line, the first one counts.
+ * <p>Recorded from runs of ngspice 39 that were made to fail in each of these ways, and from what a shell says of a
+ * program that ended; with many of them the simulator ends with status 0 and a table that looks whole. Where several
+ * constants fit a line, the first one counts.
  */
 enum FailingLine {
     MEASURE("Error: measure\\s+(\\S+)\\s+(.*\\S)\\s*", "measure $1 failed, $2", Part.CAUSE_WITH_DETAILS),
@@ -57,10 +57,10 @@ enum FailingLine {
     NETLIST_LINE("Netlist line no\\..*", "simulator printed: $0", Part.CAUSE_WITH_DETAILS),
     ERROR("^.*\\berror\\b.*", "simulator printed: $0", Part.CAUSE_WITH_DETAILS);
 
-    /** The part that a line plays when several fail: a cause is the better reason, whatever came first. */
+    /** The role of a line among several failures: a cause is the better reason, whatever came first. */
     enum Part {
         CAUSE,
-        /** A cause that the simulator goes on explaining on the next lines. */
+        /** A cause with details on the next lines. */
         CAUSE_WITH_DETAILS,
         CONSEQUENCE
     }
@@ -79,7 +79,7 @@ enum FailingLine {
         this.part = part;
     }
 
-    /** The constant that a line stands for, empty for a harmless line. */
+    /** The constant of a line; empty for a harmless line. */
     static Optional<FailingLine> of(String line) {
         return NO_MESSAGE.matcher(line).matches()
                 ? Optional.empty()
@@ -100,7 +100,7 @@ enum FailingLine {
         return part != Part.CONSEQUENCE;
     }
 
-    /** Whether the step of a run has collapsed on its way. */
+    /** Whether the step of a run has collapsed. */
     boolean isCollapse() {
         return this == TIME_STEP_AT_NODE || this == TIME_STEP;
     }

@@ -17,10 +17,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The lines that the simulator prints, told apart by line feeds and carriage returns alike, since its progress text ends
- * in carriage returns only: {@code Reference value :  1.69253e-03}.
+ * The lines that the simulator prints, separated by line feeds or carriage returns, since its progress text ends in
+ * carriage returns only: {@code Reference value :  1.69253e-03}.
  *
- * <p>A longer line than any honest one is broken up, so that a run-away print cannot fill the memory.
+ * <p>An overlong line is split, so that a run-away print cannot fill the memory.
  */
 final class Lines implements Closeable {
 
@@ -57,7 +57,7 @@ final class Lines implements Closeable {
         }
     }
 
-    /** The simulated time that a line of progress tells [s], empty for any other line. */
+    /** The simulated time in a line of progress [s]; empty for any other line. */
     static OptionalDouble reached(String line) {
         Matcher progress = PROGRESS.matcher(line);
         try {
@@ -84,7 +84,7 @@ final class Lines implements Closeable {
         return Optional.of(line.toString());
     }
 
-    /** The first character of a line; a line feed behind a carriage return still belongs to the line before. */
+    /** The first character of a line; a line feed after a carriage return belongs to the line before. */
     private int first() throws IOException {
         int character = reader.read();
         return returned && character == '\n' ? reader.read() : character;

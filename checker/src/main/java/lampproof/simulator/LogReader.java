@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Goes through the lines of a log once and sorts its messages into failures, remarks and neither. */
+/** Reads a log once and sorts its messages into failures, remarks and others. */
 public final class LogReader {
 
     private static final int MOST_LINES = 1_000_000;
@@ -33,10 +33,10 @@ public final class LogReader {
     private int lines;
     private boolean triedAgain;
 
-    /** A failure and what it was told by. */
+    /** A failure and the kind of its line. */
     private record ClassifiedFailure(FailingLine kind, RunLog.Failure failure) {}
 
-    /** The message that the next line may go on with. */
+    /** The message that the next line may continue. */
     private final List<String> message = new ArrayList<>();
 
     private Optional<FailingLine> failing = Optional.empty();
@@ -44,7 +44,7 @@ public final class LogReader {
     private LogReader() {}
 
     /**
-     * Judges a log file, whether lampproof or the simulator itself has written it.
+     * Reads a log file, whether lampproof or the simulator itself has written it.
      *
      * @throws IOException if it cannot be read
      */
@@ -54,7 +54,7 @@ public final class LogReader {
         }
     }
 
-    /** Judges the text of a log. */
+    /** Reads the text of a log. */
     public static RunLog of(String text) {
         try (Lines lines = Lines.of(text)) {
             return read(lines);
@@ -81,7 +81,7 @@ public final class LogReader {
         }
     }
 
-    /** Whether the log is longer than that of any honest run; it then counts as a failure, not as read. */
+    /** Whether the log is longer than that of any real run; this counts as a failure. */
     private boolean isFull() {
         return lines >= MOST_LINES;
     }
@@ -102,7 +102,7 @@ public final class LogReader {
         return new RunLog(reported, remarks, measures, stoppedAt);
     }
 
-    /** One collapse of the step is what a deck of ours tries again after; with a second one all stand. */
+    /** After one collapse of the step a lampproof deck runs again; with a second collapse all failures count. */
     private void dropFirstTry() {
         List<ClassifiedFailure> collapses =
                 failures.stream().filter(each -> each.kind().isCollapse()).toList();
@@ -143,7 +143,7 @@ public final class LogReader {
         }
     }
 
-    /** A failure is explained by the lines below it, a remark only by those that are set in. */
+    /** A failure continues on the lines below it, a remark only on indented lines. */
     private boolean continues(String line) {
         boolean open = !message.isEmpty() && message.size() <= MOST_DETAILS;
         return open && failing.map(FailingLine::hasDetails).orElse(line.startsWith("  "));

@@ -12,10 +12,11 @@ import java.util.regex.Pattern;
 import lampproof.unit.SpiceScale;
 
 /**
- * The window of one of the simulator's own measures ({@code .meas tran}), as a deck asks for it or as the log tells it.
+ * The window of one of the simulator's own measures ({@code .meas tran}), as a deck requests it or as the log reports
+ * it.
  *
- * <p>A window that reaches past the end of the run is shortened by ngspice without a word; only the comparison of both
- * shows it. Bounds that are expressions are not evaluated here, and so not compared.
+ * <p>A window that reaches past the end of the run is silently shortened by ngspice; only the comparison of both shows
+ * it. Bounds that are expressions are not evaluated here, and so not compared.
  *
  * @param name the name of the measure, in lower case
  * @param from the start of the window [s], empty when it is not given
@@ -44,7 +45,7 @@ public record MeasureWindow(String name, OptionalDouble from, OptionalDouble to)
         return windows;
     }
 
-    /** How this window, which was made, falls short of the one that was asked for, empty when it does not. */
+    /** How this window falls short of the requested one; empty if it does not. */
     Optional<String> clipping(List<MeasureWindow> asked, double stopTime) {
         return asked.stream()
                 .filter(it -> it.name.equals(name))

@@ -29,12 +29,12 @@ final class MessageReader {
         return reader;
     }
 
-    /** The simulated time told last [s], empty before the first. */
+    /** The last reported simulated time [s]; empty before the first report. */
     OptionalDouble reached() {
         return reached;
     }
 
-    /** Waits for the end of the stream, but not for ever: a process that was left behind may hold it open. */
+    /** Waits for the end of the stream for a limited time: a remaining process may keep it open. */
     void await(double seconds) {
         try {
             thread.join((long) (seconds * 1000));
@@ -64,7 +64,7 @@ final class MessageReader {
         }
     }
 
-    /** Fails the run: without its messages it cannot be judged, and nothing is taken for a run without messages. */
+    /** Fails the run: without its messages it cannot be judged, and a run without messages would count as good. */
     private void giveUp() {
         try {
             Files.deleteIfExists(file);

@@ -10,11 +10,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * The two ends of a table that the simulator wrote: blanks between the fields, names on the first line, time in the first
- * column.
+ * The two ends of a table that the simulator wrote: blanks between the fields, names on the first line, time in the
+ * first column.
  *
- * <p>With a full disk ngspice ends with status 0 and not a word, and the table is cut within a row; only its last row
- * tells.
+ * <p>With a full disk ngspice silently ends with status 0, and the table is cut within a row; only its last row shows
+ * it.
  *
  * @param fault what is wrong with the form of the table, empty when it is whole
  * @param lastTime the time of the last row [s], empty when there is none
@@ -24,7 +24,7 @@ record OutputTable(Optional<String> fault, OptionalDouble lastTime) {
     private static final int LONGEST_LINE = 1 << 16;
 
     /**
-     * Looks at both ends of a table.
+     * Reads both ends of a table.
      *
      * @throws IOException if it cannot be read
      */

@@ -83,7 +83,7 @@ final class PrivateFolder implements AutoCloseable {
         return log();
     }
 
-    /** Moves the log into place, then the table if it is wanted: a table in place means that all is there. */
+    /** Moves the log into place, then the table if requested: a table in place means that both are complete. */
     void keep(boolean table) throws IOException {
         Files.move(log(), job.logFile(), ATOMIC_MOVE);
         if (table) {

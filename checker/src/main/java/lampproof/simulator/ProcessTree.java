@@ -13,9 +13,9 @@ final class ProcessTree {
     private ProcessTree() {}
 
     /**
-     * Asks a process and its descendants to end, and kills those that have not after a time of grace.
+     * Requests a process and its descendants to end, and kills those that still run after a grace period.
      *
-     * @param grace the time of grace [s]
+     * @param grace the grace period [s]
      */
     static void end(Process process, double grace) {
         List<ProcessHandle> tree = Stream.concat(Stream.of(process.toHandle()), process.descendants())

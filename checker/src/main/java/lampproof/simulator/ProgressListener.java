@@ -1,14 +1,14 @@
 package lampproof.simulator;
 
-/** Hears how far simulations have come; calls may come from several threads at once. */
+/** Receives the progress of simulations; calls may come from several threads at once. */
 @FunctionalInterface
 public interface ProgressListener {
 
-    /** Hears nothing. */
+    /** Ignores the progress. */
     ProgressListener NONE = (job, reached, stop) -> {};
 
     /**
-     * A running simulation has come further.
+     * A running simulation has advanced.
      *
      * @param job the simulation
      * @param reached the simulated time reached [s]
@@ -16,6 +16,6 @@ public interface ProgressListener {
      */
     void progress(SimulationJob job, double reached, double stop);
 
-    /** A simulation has ended, one way or another. */
+    /** A simulation has ended, completed or not. */
     default void finished(SimulationOutcome outcome) {}
 }

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  *
  * @param cause what ended it
  * @param exitStatus its exit status, 128 and the signal number when a signal ended it
- * @param reached the simulated time that it told last [s], empty when it told none
+ * @param reached the last simulated time that it reported [s]; empty if it reported none
  * @param wallTime the wall time from start to end [s]
  */
 record RunEnd(Cause cause, int exitStatus, OptionalDouble reached, double wallTime) {

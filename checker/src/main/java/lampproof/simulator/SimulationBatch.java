@@ -86,7 +86,7 @@ public final class SimulationBatch {
         }
     }
 
-    /** Lets the interrupted workers end their simulators and remove what they wrote. */
+    /** Waits until the interrupted workers have ended their simulators and removed their files. */
     private static void end(ExecutorService workers) {
         workers.shutdownNow();
         boolean interrupted = Thread.interrupted();

@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import lampproof.fault.Finding;
 
 /**
- * What became of one simulation.
+ * The outcome of one simulation.
  *
  * @param job the simulation
  * @param kind whether it completed, failed, was not run, or found no simulator
@@ -28,7 +28,7 @@ public record SimulationOutcome(
         double wallTime,
         String simulator) {
 
-    /** The four ends of a simulation, never to be told alike. */
+    /** The four outcomes of a simulation. */
     public enum Kind {
         /** The table is whole and may be measured. */
         COMPLETED,

@@ -10,10 +10,10 @@ import java.util.OptionalInt;
 import lampproof.simulator.SimulationOutcome.Kind;
 
 /**
- * The circuit simulator ngspice as a program of its own, one process per run.
+ * The circuit simulator ngspice as a separate program, one process per run.
  *
- * <p>A process and not a library inside this one: its start takes some 20 ms, and a crash, a leak or a run without end
- * stays outside.
+ * <p>A process, not a library: its start takes some 20 ms, and a crash, a leak or an endless run does not affect
+ * lampproof.
  */
 public final class Simulator {
 
@@ -51,10 +51,10 @@ public final class Simulator {
     /**
      * Simulates one deck and judges the run.
      *
-     * <p>Table and log of earlier runs are removed first. A completed run leaves both beside the deck, a failed one only
-     * the log; anything else that the deck writes is dropped. Interrupting the thread ends the simulator.
+     * <p>Table and log of earlier runs are removed first. A completed run leaves both beside the deck, a failed one
+     * only the log; anything else that the deck writes is dropped. Interrupting the thread ends the simulator.
      *
-     * @param listener is also told of the end, whatever it is
+     * @param listener also receives the end, whatever it is
      */
     public SimulationOutcome run(SimulationJob job, ProgressListener listener) {
         SimulationOutcome outcome = prepared(job, listener);
@@ -87,7 +87,7 @@ public final class Simulator {
     }
 
     /**
-     * The command line, without {@code -o}: with it ngspice tells nothing of its progress. {@code -n} keeps the user's
+     * The command line, without {@code -o}: with it ngspice does not print its progress. {@code -n} keeps the user's
      * own start-up file out. Without {@code HOME} ngspice 39 ends with a memory fault.
      */
     private ProcessBuilder command(SimulationJob job, PrivateFolder folder) {

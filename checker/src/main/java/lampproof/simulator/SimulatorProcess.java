@@ -6,9 +6,9 @@ import java.util.concurrent.TimeUnit;
 import lampproof.simulator.RunEnd.Cause;
 
 /**
- * Watches a running simulator to its end, and is the end of it when it passes a limit.
+ * Watches a running simulator and ends it when it exceeds a limit.
  *
- * <p>When this program is told to stop (Ctrl-C), a shutdown hook ends the simulator and removes its folder. When this
+ * <p>When this program is stopped (Ctrl-C), a shutdown hook ends the simulator and removes its folder. When this
  * program is killed outright, the simulator ends by itself at its next line of progress, which finds no reader.
  */
 final class SimulatorProcess {
@@ -82,7 +82,7 @@ final class SimulatorProcess {
         return reached;
     }
 
-    /** Nobody answers a question of the simulator: it must find the end of its input, not wait. */
+    /** A question of the simulator has no answer: it must find the end of its input, not wait. */
     private void closeInput() {
         try {
             process.getOutputStream().close();

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 
-/** Finds the simulator of an environment and asks for its version. */
+/** Finds the simulator of an environment and its version. */
 final class SimulatorSearch {
 
     static final String REMEDY =

@@ -1,5 +1,5 @@
 /**
- * Runs the circuit simulator on a deck and says whether the run may be believed.
+ * Runs the circuit simulator on a deck and decides whether the run is valid.
  *
  * <p>In: a deck that writes one table of its own, with its stop time and limits. Out: an outcome of one of four kinds
  * (completed, failed, not run, simulator missing) with a single reason; the table and the log beside the deck, moved
@@ -8,7 +8,7 @@
  * <p>A run is completed only if all of these hold, whatever its exit status says: it ended by itself with status 0; the
  * table was written by this run; its last row is whole; its last time is the stop time; the log has no failing line.
  *
- * <p>Deliberately not here: the waveform inside the table, which the waveform room reads; what a deck says, which is
- * text that the simulator executes, shell commands included: decks from strangers need the care of any program.
+ * <p>Deliberately not here: the waveform inside the table, which the package {@code waveform} reads; the contents of a
+ * deck, which the simulator executes, shell commands included: treat decks from unknown sources as programs.
  */
 package lampproof.simulator;

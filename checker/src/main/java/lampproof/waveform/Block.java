@@ -3,7 +3,7 @@ package lampproof.waveform;
 /**
  * Successive rows of waveforms, column by column.
  *
- * <p>A block stays as it is until the next one is handed on, and is then filled anew: nobody keeps it for longer.
+ * <p>A block does not change until the next one is passed on, and is then reused: a receiver must not keep it.
  */
 public final class Block {
 
@@ -14,14 +14,14 @@ public final class Block {
     private final double[][] values;
     private int count;
 
-    /** An empty block with room for rows of so many signals. */
+    /** An empty block for rows of a number of signals. */
     public Block(int signals) {
         int capacity = Math.max(1, Math.min(MOST_ROWS, MOST_NUMBERS / (signals + 1)));
         times = new double[capacity];
         values = new double[signals][capacity];
     }
 
-    /** Number of rows that fit in. */
+    /** Largest number of rows. */
     public int capacity() {
         return times.length;
     }
@@ -41,7 +41,7 @@ public final class Block {
         return values[signal];
     }
 
-    /** Holds the first so many rows of what its arrays hold. */
+    /** Sets the number of valid rows in its arrays. */
     public void setCount(int rows) {
         count = rows;
     }
@@ -55,7 +55,7 @@ public final class Block {
         count++;
     }
 
-    /** Hands the rows on one by one. */
+    /** Passes the rows on one by one. */
     public void each(RowSink sink) {
         double[] row = new double[values.length];
         for (int at = 0; at < count; at++) {

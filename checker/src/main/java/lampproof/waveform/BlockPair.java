@@ -1,6 +1,6 @@
 package lampproof.waveform;
 
-/** Two blocks that are filled in turn, so that each stays as it is until the next one is full. */
+/** Two blocks that are filled in turn, so that each remains valid until the next one is full. */
 public final class BlockPair {
 
     private final Block one;
@@ -17,7 +17,7 @@ public final class BlockPair {
         other = new Block(signals);
     }
 
-    /** The block whose turn it is, which still holds the rows of its last one. */
+    /** The block to be filled next, which still has its former rows. */
     public Block next() {
         turn = !turn;
         return turn ? one : other;

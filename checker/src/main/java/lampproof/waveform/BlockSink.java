@@ -1,9 +1,9 @@
 package lampproof.waveform;
 
-/** Takes the rows of waveforms in blocks, in the order of time. */
+/** Receives the rows of waveforms in blocks, in the order of time. */
 @FunctionalInterface
 public interface BlockSink {
 
-    /** Takes the next rows; the block stays as it is until this is called again. */
+    /** Receives the next rows; the block does not change until the next call. */
     void block(Block block);
 }

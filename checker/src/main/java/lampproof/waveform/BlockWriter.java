@@ -1,6 +1,6 @@
 package lampproof.waveform;
 
-/** Gathers rows into blocks and hands on each that is full. */
+/** Collects rows in blocks and passes on each full block. */
 public final class BlockWriter {
 
     private final BlockPair blocks;
@@ -18,24 +18,24 @@ public final class BlockWriter {
         waiting = blocks.next();
     }
 
-    /** Takes a row: its time [s] and the values of its signals. */
+    /** Adds a row: its time [s] and the values of its signals. */
     public void row(double time, double[] values) {
         waiting.add(time, values);
         flush(waiting.capacity());
     }
 
-    /** The rows that wait; whoever writes many at once writes behind them and then says how many. */
+    /** The block with the pending rows; a writer of many rows appends them here and then calls {@link #written}. */
     Block waiting() {
         return waiting;
     }
 
-    /** So many rows have been written behind those that waited. */
+    /** Adds the number of rows that were appended to the pending ones. */
     void written(int rows) {
         waiting.setCount(waiting.count() + rows);
         flush(waiting.capacity());
     }
 
-    /** Hands on the rows that still wait. */
+    /** Passes on the pending rows. */
     public void end() {
         flush(1);
     }

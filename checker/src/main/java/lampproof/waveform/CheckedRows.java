@@ -5,7 +5,7 @@ import java.util.List;
 import lampproof.unit.Engineering;
 
 /**
- * Lets rows through to the sink in the order of time and finite, and keeps count.
+ * Checks rows and passes them on: times must not fall, numbers must be finite; counts the rows.
  *
  * <p>Equal times are the two sides of an edge. Three or more points that share a time cannot be one edge: the time
  * column was written with too few digits.
@@ -14,7 +14,7 @@ public final class CheckedRows {
 
     private static final int POINTS_OF_AN_EDGE = 2;
 
-    /** Beyond any value of a circuit; instruments write numbers such as 9.9e37 for a sample that they could not take. */
+    /** Beyond any value of a circuit; instruments write numbers such as 9.9e37 for an over-range sample. */
     private static final double OVER_RANGE = 1e30;
 
     private final FileFaults faults;
@@ -44,7 +44,7 @@ public final class CheckedRows {
     /**
      * Starts a pass.
      *
-     * @param unit what a place is called: line or row
+     * @param unit the word for a place in the file: line or row
      */
     public CheckedRows(
             FileFaults faults, String unit, List<Signal> chosen, SampleClock clock, int wantedRun, BlockSink sink) {
@@ -68,11 +68,11 @@ public final class CheckedRows {
     }
 
     /**
-     * Takes successive rows as the file writes them and hands them on in SI base units.
+     * Checks successive rows as the file writes them and passes them on in SI base units.
      *
      * @param before number of the row before them
-     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered; of signals
-     *     from one column only the first counts
+     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered; of
+     *     signals from one column only the first counts
      * @param count number of rows
      */
     public void rows(long before, double[][] numbers, int count) {
@@ -88,7 +88,7 @@ public final class CheckedRows {
     }
 
     /**
-     * Takes one row as the file writes it and hands it on in SI base units.
+     * Checks one row as the file writes it and passes it on in SI base units.
      *
      * @param numbers the time, then the chosen signals, then the number of the row when rows are numbered
      */
@@ -113,7 +113,7 @@ public final class CheckedRows {
         remarks.add(remark);
     }
 
-    /** Whether a remark forbids figures. */
+    /** Whether a remark excludes figures. */
     public boolean defective() {
         return remarks.stream().anyMatch(Remark::isDefect);
     }
@@ -127,7 +127,7 @@ public final class CheckedRows {
         return wantedRun == 0;
     }
 
-    /** A run in a plot of its own was passed over. */
+    /** Counts a run in a plot of its own that was skipped. */
     public void passOver() {
         run++;
         last = Double.NaN;
@@ -150,17 +150,17 @@ public final class CheckedRows {
         return new ReadResult(faults.file(), rows, new Span(firstTime, lastTime), remarks);
     }
 
-    /** Where the numbers of a signal stand: with the first chosen one of its column. */
+    /** The place of the numbers of a signal: that of the first chosen signal of its column. */
     private int source(Signal signal) {
         return 1 + chosen.stream().map(Signal::column).toList().indexOf(signal.column());
     }
 
-    /** Whether the rows of the run that is being read are asked for. */
+    /** Whether the rows of the current run are requested. */
     private boolean wanted() {
         return wantedRun == 0 || wantedRun == run;
     }
 
-    /** Takes rows of which nothing is to be said at once; false, with none taken, where there may be something. */
+    /** Passes on rows without any remark at once; false, with none passed on, if a row may need a remark. */
     private boolean plain(double[][] numbers, int from, int end) {
         Block block = writer.waiting();
         boolean plain = wanted() && numbers.length == values.length + 1 && rising(numbers[0], from, end, block);
@@ -173,7 +173,7 @@ public final class CheckedRows {
         return plain;
     }
 
-    /** Writes times behind those of a block; false when one is not finite or not above the one before. */
+    /** Appends times to those of a block; false when one is not finite or not above the one before. */
     private boolean rising(double[] numbers, int from, int end, Block block) {
         double[] times = block.times();
         double before = last;
@@ -193,7 +193,7 @@ public final class CheckedRows {
         return true;
     }
 
-    /** Writes values behind those of a column; false when one is not finite or over-range. */
+    /** Appends values to those of a column; false when one is not finite or over-range. */
     private static boolean values(double[] numbers, int from, int end, double factor, double[] into, int first) {
         for (int i = from, at = first; i < end; i++, at++) {
             double value = numbers[i] * factor;

@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 
-/** The bytes of a file with compression and text encoding taken off. */
+/** The bytes of a file after decompression and decoding of its text. */
 public final class DecodedFile {
 
     private static final int PEEK = 4;
@@ -41,9 +41,9 @@ public final class DecodedFile {
     }
 
     /**
-     * Looks at the first bytes of a file.
+     * Recognises compression and encoding by the first bytes of a file.
      *
-     * @param progress hears of each later pass over the content
+     * @param progress receives the progress of each later pass over the content
      */
     public static DecodedFile of(Path path, Progress progress) throws IOException {
         try (InputStream in = Files.newInputStream(path)) {
@@ -70,12 +70,12 @@ public final class DecodedFile {
         return head.clone();
     }
 
-    /** Whether the head is all there is. */
+    /** Whether the head is the whole content. */
     public boolean whole() {
         return whole;
     }
 
-    /** Whether places in the file are places in the text. */
+    /** Whether positions in the file are positions in the text. */
     public boolean plain() {
         return !packed && wide == null;
     }
@@ -84,12 +84,12 @@ public final class DecodedFile {
         return String.valueOf(path.getFileName());
     }
 
-    /** Length of the byte order mark in front [bytes]. */
+    /** Length of the byte order mark [bytes]. */
     public int mark() {
         return mark;
     }
 
-    /** The whole content behind any byte order mark, its text in UTF-8 or an encoding that shares its first half. */
+    /** The whole content after any byte order mark, its text in UTF-8 or an encoding that shares its first half. */
     public InputStream openText() throws IOException {
         return text(openBytes());
     }
@@ -98,7 +98,7 @@ public final class DecodedFile {
         return wide == null ? bytes : new Utf16AsUtf8(new BufferedInputStream(bytes, BUFFER), wide);
     }
 
-    /** The whole content behind any byte order mark, byte for byte. */
+    /** The whole content after any byte order mark, byte for byte. */
     public InputStream openBytes() throws IOException {
         return unmarked(unpacked(progress));
     }
@@ -163,7 +163,7 @@ public final class DecodedFile {
         return true;
     }
 
-    /** Tells the progress as the bytes go by. */
+    /** Reports the progress while the bytes are read. */
     private static final class Counted extends FilterInputStream {
         private final long size;
         private final Progress progress;

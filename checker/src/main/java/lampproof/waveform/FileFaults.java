@@ -6,7 +6,7 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.unit.Engineering;
 
-/** The faults of a waveform file, in words: each gives no verdict, never a number. */
+/** The messages for faults of a waveform file; each leads to no verdict. */
 public class FileFaults {
 
     private final String file;

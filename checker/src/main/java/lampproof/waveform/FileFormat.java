@@ -13,25 +13,25 @@ public interface FileFormat {
     /** The signals, in the order of the file. */
     List<Signal> signals();
 
-    /** What turns the time column into seconds. */
+    /** The conversion of the time column into seconds. */
     SampleClock clock();
 
-    /** What a place in the file is called. */
+    /** The word for a place in the file: line or row. */
     String place();
 
     /** What was noticed when the format was recognised. */
     List<Remark> remarks();
 
-    /** Whether its numbers take time to read, so that it pays to keep them for a further pass. */
+    /** Whether its numbers are slow to read, so that a copy for a further pass pays. */
     default boolean slow() {
         return false;
     }
 
-    /** The stretch of time when the ends of the file tell it; empty when all of it must be read. */
+    /** The span if the first and last rows suffice; empty if the whole file must be read. */
     default Optional<Span> spanFromEnds(DecodedFile content) throws IOException {
         return Optional.empty();
     }
 
-    /** Hands every row to {@code rows}. */
+    /** Passes every row to {@code rows}. */
     void read(DecodedFile content, List<Signal> chosen, CheckedRows rows) throws IOException;
 }

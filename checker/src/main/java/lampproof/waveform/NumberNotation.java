@@ -6,10 +6,10 @@ import java.util.regex.Pattern;
 import lampproof.unit.SpiceScale;
 
 /**
- * The ways in which a table may write its numbers.
+ * The notations of numbers in a table.
  *
- * <p>Java's own extras (hexadecimal, a closing {@code f} or {@code d}) are no numbers here: a simulator that writes
- * {@code 1.f} means femto.
+ * <p>Java's own extras (hexadecimal, a closing {@code f} or {@code d}) are invalid here: {@code 1.f} of a simulator is
+ * one femto.
  */
 public enum NumberNotation {
     /** {@code 1.5e-3}. */
@@ -30,7 +30,7 @@ public enum NumberNotation {
             return NumberNotation.simple(text.replace(".", "").replace(',', '.'));
         }
     },
-    /** {@code 15}, where a mark would leave its meaning open. */
+    /** {@code 15}, where the meaning of a mark would be ambiguous. */
     WHOLE {
         @Override
         double plain(String text) {
@@ -70,12 +70,12 @@ public enum NumberNotation {
 
     abstract double plain(String text);
 
-    /** The number; not a number when the text is none. */
+    /** The number; not-a-number if the text is invalid. */
     public double value(String text) {
         return plain(text.strip());
     }
 
-    /** Whether the text stands for infinity or for not a number. */
+    /** Whether the text is infinity or not-a-number. */
     public static boolean notFinite(String text) {
         return NOT_FINITE.matcher(text.strip()).matches();
     }

@@ -1,14 +1,14 @@
 package lampproof.waveform;
 
-/** Hears how much of a file has been read. */
+/** Receives how much of a file has been read. */
 @FunctionalInterface
 public interface Progress {
 
-    /** Nobody listens. */
+    /** Ignores the progress. */
     Progress NONE = (read, size) -> {};
 
     /**
-     * Tells the bytes of the file read so far.
+     * Receives the number of bytes read so far.
      *
      * @param read bytes read, as they lie on the disk
      * @param size bytes in the file

@@ -3,10 +3,10 @@ package lampproof.waveform;
 import java.util.List;
 
 /**
- * What the user knows about a file and the file itself cannot tell.
+ * What the user knows about a file and the file does not contain.
  *
  * @param names names of the signals, in order, for a table without names; empty when not known
- * @param decimal the decimal mark, where a table leaves it open
+ * @param decimal the decimal mark, if the table is ambiguous
  * @param run number of the run to read in a file of several, counted from 1; 0 when there is but one
  */
 public record ReadOptions(List<String> names, Decimal decimal, int run) {
@@ -16,7 +16,7 @@ public record ReadOptions(List<String> names, Decimal decimal, int run) {
 
     /** The mark in front of decimals. */
     public enum Decimal {
-        /** Told by the file; a file that leaves it open is refused. */
+        /** Recognised from the file; an ambiguous file is rejected. */
         AS_FOUND,
         /** {@code 1.000} is one. */
         POINT,

@@ -7,10 +7,10 @@ import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
 /**
- * What one pass over a waveform file found.
+ * The result of one pass over a waveform file.
  *
  * @param file name of the file
- * @param rows number of rows handed on
+ * @param rows number of rows passed on
  * @param span stretch of time of these rows
  * @param remarks what was noticed
  */
@@ -21,15 +21,15 @@ public record ReadResult(String file, long rows, Span span, List<Remark> remarks
         remarks = List.copyOf(remarks);
     }
 
-    /** Whether figures of this reading may be judged. */
+    /** Whether figures of these rows may be compared. */
     public boolean sound() {
         return remarks.stream().noneMatch(Remark::isDefect);
     }
 
     /**
-     * Returns this reading when its figures may be judged.
+     * Returns this result if its figures may be compared.
      *
-     * @throws UserFault no verdict, with the first remark that spoils
+     * @throws UserFault no verdict, with the first remark on a defect
      */
     public ReadResult requireSound() {
         remarks.stream().filter(Remark::isDefect).findFirst().ifPresent(remark -> {
@@ -39,10 +39,10 @@ public record ReadResult(String file, long rows, Span span, List<Remark> remarks
     }
 
     /**
-     * Returns this reading when it reaches a stop time.
+     * Returns this result if it reaches a stop time.
      *
-     * @param stop stop time that was asked of the simulator [s]
-     * @param reason what the simulator said about it; empty when nothing is known
+     * @param stop stop time of the deck [s]
+     * @param reason the message of the simulator; empty if unknown
      * @throws UserFault no verdict, when the record ends before the stop time
      */
     public ReadResult requireReached(double stop, String reason) {

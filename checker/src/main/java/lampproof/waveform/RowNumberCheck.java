@@ -1,6 +1,6 @@
 package lampproof.waveform;
 
-/** Sees that the numbers of rows run on in equal steps; where they jump, rows are missing. */
+/** Checks that the numbers of rows increase in equal steps; after a larger step rows are missing. */
 final class RowNumberCheck {
 
     private double first = Double.NaN;

@@ -1,14 +1,14 @@
 package lampproof.waveform;
 
-/** Takes the rows of waveforms one by one, in the order of time. */
+/** Receives the rows of waveforms one by one, in the order of time. */
 @FunctionalInterface
 public interface RowSink {
 
     /**
-     * Takes one row.
+     * Receives one row.
      *
      * @param time time [s], never before the time of the row before; equal times are the two sides of an edge
-     * @param values the chosen signals [SI base unit], in the order chosen; the array is filled anew for each row
+     * @param values the chosen signals [SI base unit], in the order chosen; the array is reused for each row
      */
     void row(double time, double[] values);
 }

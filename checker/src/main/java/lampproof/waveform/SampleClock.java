@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Time as some oscilloscopes write it: the number of a sample in each row, its start and its step in the units row.
+ * The time axis as some oscilloscopes write it: the number of a sample in each row, its start and its step in the units
+ * row.
  *
  * @param start time of sample 0 [s]
  * @param step time from one sample to the next [s]
  */
 public record SampleClock(double start, double step) {
 
-    /** The clock that a units row tells, such as {@code Sequence,Volt,-6e-3,1e-6}. */
+    /** The clock in a units row such as {@code Sequence,Volt,-6e-3,1e-6}. */
     public static Optional<SampleClock> of(List<String> units) {
         if (units.isEmpty() || !units.get(0).equalsIgnoreCase("sequence")) {
             return Optional.empty();
@@ -25,12 +26,12 @@ public record SampleClock(double start, double step) {
                 : Optional.empty();
     }
 
-    /** The clock of a table that holds time itself, in a unit of so many seconds. */
+    /** The clock of a table with times, in a unit of a number of seconds [s]. */
     public static SampleClock ofUnit(double seconds) {
         return new SampleClock(0, seconds);
     }
 
-    /** The time that a number in the table stands for [s]. */
+    /** The time of a number in the table [s]. */
     public double time(double number) {
         return start + number * step;
     }

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** What the title of a column says about its being the scale of the table. */
+/** Recognises by the title of a column whether it is the scale of the table. */
 public final class ScaleName {
 
     private static final Set<String> TIME = Set.of(
@@ -31,7 +31,7 @@ public final class ScaleName {
     private static final Set<String> SWEEP =
             Set.of("v-sweep", "i-sweep", "temp-sweep", "res-sweep", "sweep", "dc", "voltage sweep", "current sweep");
 
-    /** What tells the channels of an instrument, or columns that would else have one name, apart. */
+    /** What distinguishes the channels of an instrument, or columns of otherwise equal names. */
     private static final Pattern CHANNEL = Pattern.compile(
             "^(ch|channel)[a-d1-9][_.-]?|[_.(\\[-]*((ch|channel|trace)[_.-]?[a-d1-9]|\\d{1,2})[)\\]]?$");
 

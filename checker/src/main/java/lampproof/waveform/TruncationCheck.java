@@ -3,12 +3,11 @@ package lampproof.waveform;
 import lampproof.fault.UserFault;
 
 /**
- * Tells a torn last row from damage in the middle of a file.
+ * Distinguishes a truncated final row from damage in the middle of a file.
  *
- * <p>A row with too few fields, or with half a number, is forgiven only as the very last: the rows before it may be
- * looked at, but the file is incomplete. A last field without a line end may be half a number. It is whole when all
- * fields above it have as many digits behind the mark, and torn when it has fewer; where they vary nothing tells, and
- * its row is left out.
+ * <p>A row with too few fields, or with half a number, is accepted only as the final one: the rows before it may be
+ * shown, but the file is incomplete. A final field without a line end may be half a number. It is complete if all
+ * fields above it have the same number of decimals, and truncated if it has fewer; if they vary, its row is omitted.
  */
 public final class TruncationCheck {
 
@@ -24,21 +23,21 @@ public final class TruncationCheck {
         this.rows = rows;
     }
 
-    /** Another line follows: damage found before was in the middle. */
+    /** Notes that a further row follows: damage found before is in the middle of the file. */
     public void rowFollows() {
         if (damage != null) {
             throw damage;
         }
     }
 
-    /** The row with this number is damaged in a way that a torn last row would be. */
+    /** Notes a row that is damaged as a truncated final row would be. */
     public void truncated(long row, String how) {
         number = row;
         what = how;
         damage = rows.faults().at(rows.place(row), how, "");
     }
 
-    /** A line that is no row, such as the sentence or the empty cells behind a table; a fault where a row follows. */
+    /** Notes a line that is not a row, such as a sentence or empty cells after a table; a fault if a row follows. */
     public void noRow(long line, UserFault inTheMiddle) {
         if (!behind) {
             rowFollows();
@@ -48,14 +47,14 @@ public final class TruncationCheck {
         }
     }
 
-    /** A row with a line end behind it ended with this field. */
+    /** Notes the last field of a row that has a line end. */
     public void terminated(String lastField) {
         int now = places(lastField);
         fixed = fixed && (places < 0 || now == places);
         places = now;
     }
 
-    /** Whether a last field without a line end is known to be whole; when it is not, says what becomes of its row. */
+    /** Whether a final field without a line end is complete; otherwise notes the truncated or omitted row. */
     public boolean complete(long row, String lastField) {
         int now = places(lastField);
         boolean proven = fixed && now == places;
@@ -77,7 +76,7 @@ public final class TruncationCheck {
         }
     }
 
-    /** Characters behind the decimal mark of a number; those behind its sign where it has no mark. */
+    /** Characters after the decimal mark of a number; after its sign if it has no mark. */
     private static int places(String field) {
         int mark = Math.max(field.lastIndexOf('.'), field.lastIndexOf(','));
         int sign = field.startsWith("-") || field.startsWith("+") ? 0 : -1;

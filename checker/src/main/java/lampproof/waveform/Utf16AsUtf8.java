@@ -7,7 +7,7 @@ import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
-/** Text in two-byte characters, handed on as UTF-8. */
+/** Text in two-byte characters, converted to UTF-8. */
 final class Utf16AsUtf8 extends InputStream {
 
     private static final int CHARS = 1 << 14;

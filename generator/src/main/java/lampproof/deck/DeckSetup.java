@@ -2,7 +2,7 @@ package lampproof.deck;
 
 import java.util.Map;
 
-/** What sets one kind of deck apart: how far it runs, in which steps, and from which state. */
+/** The simulation settings of a kind of deck: its end, its steps and its initial state. */
 interface DeckSetup {
 
     /** The longest step of the simulator [s]. */
@@ -14,7 +14,7 @@ interface DeckSetup {
     /** The state that it starts from, by the names of the templates [V] [A]. */
     Map<String, Object> start();
 
-    /** What else its blocks are set to, by the names of the templates. */
+    /** Other settings of its blocks, by the names of the templates. */
     default Map<String, Object> settings() {
         return Map.of();
     }

@@ -8,18 +8,18 @@ import lampproof.prediction.Solution;
 import lampproof.subcircuit.PartModels;
 import lampproof.unit.PlainNumber;
 
-/** Makes the decks of a solved driver. */
+/** Writes the decks of a solved driver. */
 public final class Decks {
 
     private final DeckTemplates templates = new DeckTemplates();
     private final PartModels models;
 
-    /** Decks of which every part is the usual one. */
+    /** Decks with the usual parts. */
     public Decks() {
         this(PartModels.NONE);
     }
 
-    /** Decks in which sub-circuits take the place of some parts. */
+    /** Decks in which sub-circuits replace some parts. */
     public Decks(PartModels models) {
         this.models = models;
     }
@@ -29,7 +29,7 @@ public final class Decks {
      *
      * @param kind what it shows
      * @param solution the solved driver
-     * @param predictions the figures that its heading tells
+     * @param predictions the figures in its heading
      */
     public Deck of(DeckKind kind, Solution solution, List<Prediction> predictions) {
         String topology = solution.driver().topology().word();

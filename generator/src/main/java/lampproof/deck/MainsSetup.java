@@ -8,8 +8,8 @@ import lampproof.quasistatic.SlowState;
 /**
  * Half a line cycle from its zero crossing, from the predicted periodic steady state.
  *
- * <p>Behind the bridge the other half is the same, before it the same with opposite sign; that the end returns to the start is
- * checked.
+ * <p>After the bridge the other half is the same, before it the same with opposite sign; that the end returns to the
+ * start is checked.
  */
 record MainsSetup(Solution solution) implements DeckSetup {
 

@@ -5,7 +5,7 @@ import java.util.Map;
 import lampproof.physics.ArtificialNetwork;
 import lampproof.prediction.Solution;
 
-/** The line held at its crest behind the artificial mains network, whose resistance the mains makes up for. */
+/** The line held at its crest after the artificial mains network, whose resistance the mains compensates. */
 record NoiseSetup(Solution solution, CrestSetup crest) implements DeckSetup {
 
     @Override

@@ -8,7 +8,7 @@ import lampproof.prediction.heat.Temperatures;
 import lampproof.rule.RatedUses;
 import lampproof.unit.PlainNumber;
 
-/** How much room each rating leaves beyond the greatest use: in per cent of that use, or in kelvins. */
+/** The margin of each rating over the greatest use: in per cent of that use, or in kelvins. */
 final class PartMargins {
 
     private PartMargins() {}

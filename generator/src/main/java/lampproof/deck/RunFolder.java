@@ -92,7 +92,7 @@ public record RunFolder(Path path) {
         writeDecks(predicted, PartModels.NONE);
     }
 
-    /** Writes a prediction with its decks, in which sub-circuits take the place of some parts; see {@link #write}. */
+    /** Writes a prediction with its decks, in which sub-circuits replace some parts; see {@link #write}. */
     public void writeDecks(PredictedDesign predicted, PartModels models) {
         Decks decks = new Decks(models);
         write(

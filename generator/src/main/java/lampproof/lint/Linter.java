@@ -28,7 +28,7 @@ public final class Linter {
 
     private Linter() {}
 
-    /** What is wrong with a netlist, in the order of its lines; each place is told once for each rule. */
+    /** What is wrong with a netlist, in the order of its lines; each place is reported once for each rule. */
     public static List<LintFinding> check(Netlist netlist) {
         Map<SourceLine, Integer> order = order(netlist);
         return Rules.ALL.stream()

@@ -15,11 +15,11 @@ import lampproof.lint.netlist.Statement;
 import lampproof.lint.netlist.Word;
 
 /**
- * Reads the one sub-circuit of a file that may come from a stranger.
+ * Reads the one sub-circuit of a file from an unknown source.
  *
- * <p>Its own lines are written anew, without comments, under a heading of lampproof: what is not understood never reaches a
- * deck. Of dot lines only {@code .subckt}, {@code .model}, {@code .param} and {@code .ends} are taken, and no element that
- * runs or reads anything.
+ * <p>Its lines are written again, without comments, under a heading of lampproof: an unknown statement never reaches a
+ * deck. Of dot lines only {@code .subckt}, {@code .model}, {@code .param} and {@code .ends} are accepted, and no
+ * element that executes or reads anything.
  */
 final class PartModelReader {
 

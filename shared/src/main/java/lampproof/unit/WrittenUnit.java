@@ -9,13 +9,12 @@ import java.util.regex.Pattern;
 /**
  * A unit as a stranger's table writes it: {@code mA}, {@code kV}, {@code milliamps}, {@code mA rms}.
  *
- * <p>Letter case counts where it alone tells two units apart. Instruments that write capitals throughout write
- * {@code MA} and {@code MS}; no lamp has megaamperes, so these are milli. {@code M} is mega for frequency and
- * resistance.
+ * <p>Letter case counts if it alone distinguishes two units. Instruments that write capitals throughout write {@code
+ * MA} and {@code MS}; no lamp has megaamperes, so these are milli. {@code M} is mega for frequency and resistance.
  *
  * @param text the unit as written; empty when there is none
  * @param base symbol of the unit without its prefix; empty when it is not known
- * @param factor what a number in this unit is multiplied by to be in the base unit [-]; 1 when it is not known
+ * @param factor the factor from this unit to the base unit [-]; 1 when it is not known
  */
 public record WrittenUnit(String text, String base, double factor) {
 
@@ -84,7 +83,7 @@ public record WrittenUnit(String text, String base, double factor) {
         return !base.isEmpty();
     }
 
-    /** Whether something is written whose meaning is not known. */
+    /** Whether there is a text that is not a known unit. */
     public boolean unclear() {
         return !known() && !text.isEmpty();
     }

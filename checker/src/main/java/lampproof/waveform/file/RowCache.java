@@ -6,28 +6,28 @@ import lampproof.waveform.BlockSink;
 import lampproof.waveform.ReadResult;
 import lampproof.waveform.Signal;
 
-/** Remembers the rows of a first pass for further passes over the same signals. */
+/** Keeps the rows of a first pass for further passes over the same signals. */
 final class RowCache {
 
     private List<Integer> columns = List.of();
     private RowStore store;
     private ReadResult reading;
 
-    /** Whether a pass over some signals can be had without the file. */
+    /** Whether a pass over some signals is possible without the file. */
     boolean holds(List<Signal> chosen) {
         return reading != null && columns.equals(columns(chosen));
     }
 
-    /** Makes the pass once more. */
+    /** Repeats the pass. */
     ReadResult replay(BlockSink sink) throws IOException {
         store.replay(sink);
         return reading;
     }
 
     /**
-     * A sink that also remembers what it hands on to another.
+     * A sink that passes rows on to another one and keeps a copy.
      *
-     * @param most bytes that there may be
+     * @param most largest number of bytes
      */
     BlockSink recorder(List<Signal> chosen, long most, BlockSink sink) {
         reading = null;
@@ -42,7 +42,7 @@ final class RowCache {
                 };
     }
 
-    /** Ends the pass that was remembered. */
+    /** Ends the recorded pass. */
     void ended(ReadResult result) {
         reading = store != null && store.complete() ? result : null;
     }

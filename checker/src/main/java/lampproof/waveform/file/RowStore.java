@@ -40,9 +40,9 @@ final class RowStore implements BlockSink {
     }
 
     /**
-     * A store for rows of some signals; empty when the disk has no room for it.
+     * A store for rows of some signals; empty if the disk is too full.
      *
-     * @param most bytes that there may be
+     * @param most largest number of bytes
      */
     static Optional<RowStore> open(List<Signal> signals, long most) {
         try {
@@ -59,7 +59,7 @@ final class RowStore implements BlockSink {
         }
     }
 
-    /** Keeps a block; a full disk must not end a pass that can do without. */
+    /** Stores a block; a full disk must not end a pass that does not need the copy. */
     @Override
     public void block(Block block) {
         rows += block.count();
@@ -77,12 +77,12 @@ final class RowStore implements BlockSink {
         }
     }
 
-    /** Whether all rows are there. */
+    /** Whether all rows were stored. */
     boolean complete() {
         return !broken;
     }
 
-    /** Hands every row on; every block but the last was full. */
+    /** Passes every row on; every block but the last was full. */
     void replay(BlockSink sink) throws IOException {
         BlockPair blocks = new BlockPair(signals);
         file.position(0);

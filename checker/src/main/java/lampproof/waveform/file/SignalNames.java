@@ -21,8 +21,8 @@ final class SignalNames {
     }
 
     /**
-     * Every signal of that name; a node voltage may stand without its {@code v( )}. Where no name fits, {@code column 2}
-     * is the signal in the second column of the file.
+     * Every signal of that name; a node voltage may omit its {@code v( )}. If no name matches, {@code column 2} is the
+     * signal in the second column of the file.
      */
     List<Signal> find(String wanted) {
         String key = key(wanted);
@@ -37,12 +37,12 @@ final class SignalNames {
                 .orElse(List.of());
     }
 
-    /** What finds a signal alone: its name, or its column where the name finds others too. */
+    /** A unique name of a signal: its name, or its column if several signals have that name. */
     String uniqueName(Signal signal) {
         return find(signal.name()).size() == 1 ? signal.name() : place(signal);
     }
 
-    /** What finds each signal, in the order of the file. */
+    /** The unique names of the signals, in the order of the file. */
     String listed() {
         return String.join(", ", signals.stream().map(this::uniqueName).toList());
     }

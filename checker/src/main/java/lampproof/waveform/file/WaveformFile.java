@@ -48,12 +48,12 @@ public final class WaveformFile implements Waveforms {
         return RawFormat.begins(content) ? RawFormat.of(content, options, faults) : TableFormat.of(content, options);
     }
 
-    /** Opens a file of which nothing is known but its content. */
+    /** Opens a file without options. */
     public static WaveformFile open(Path path) {
         return open(path, ReadOptions.NONE, Progress.NONE);
     }
 
-    /** Opens a file about which the user knows more. */
+    /** Opens a file with options of the user. */
     public static WaveformFile open(Path path, ReadOptions options) {
         return open(path, options, Progress.NONE);
     }
@@ -61,8 +61,8 @@ public final class WaveformFile implements Waveforms {
     /**
      * Opens a file.
      *
-     * @param progress hears of each pass over it
-     * @throws UserFault when the file cannot be read, is of no known form, or holds no transient record
+     * @param progress receives the progress of each pass over it
+     * @throws UserFault when the file cannot be read, has no known format, or has no transient record
      */
     public static WaveformFile open(Path path, ReadOptions options, Progress progress) {
         FileFaults faults = new FileFaults(String.valueOf(path.getFileName()));
@@ -76,19 +76,19 @@ public final class WaveformFile implements Waveforms {
         }
     }
 
-    /** What was recognised, in words. */
+    /** The recognised format, in words. */
     public String format() {
         return (content.packed() ? "gzip of " : "")
                 + format.words()
                 + content.wide().map(c -> ", in " + c).orElse("");
     }
 
-    /** The signals, in the order of the file; the time column is none of them. */
+    /** The signals, in the order of the file, without the time column. */
     public List<Signal> signals() {
         return format.signals();
     }
 
-    /** What finds a signal of this file alone: its name, or its column where the name finds others too. */
+    /** A unique name of a signal: its name, or its column if several signals have that name. */
     public String uniqueName(Signal signal) {
         return new SignalNames(format.signals()).uniqueName(signal);
     }
@@ -96,7 +96,7 @@ public final class WaveformFile implements Waveforms {
     /**
      * The signal of a name; letter case and blanks do not count.
      *
-     * @throws UserFault no verdict, when there is no such signal or more than one
+     * @throws UserFault no verdict, if the name matches no signal or several
      */
     public Signal signal(String name) {
         SignalNames names = new SignalNames(format.signals());
@@ -132,7 +132,10 @@ public final class WaveformFile implements Waveforms {
         }
     }
 
-    /** The stretch of time covered; told by the ends of a large plain table, else by a pass over the time column. */
+    /**
+     * The covered span: from the first and last rows of a large plain table or raw file, else from a pass over the time
+     * column.
+     */
     @Override
     public Span span() {
         try {
@@ -151,7 +154,7 @@ public final class WaveformFile implements Waveforms {
     /**
      * Streams the rows of some signals; memory does not grow with the file.
      *
-     * @param chosen signals of this file, in the order wanted
+     * @param chosen signals of this file, in the requested order
      * @throws UserFault no verdict, when a row is damaged, not finite, or goes back in time
      */
     public ReadResult stream(List<Signal> chosen, BlockSink sink) {

@@ -6,10 +6,10 @@ import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import lampproof.waveform.FileFaults;
 
-/** Reads columns of numbers out of the rows of bytes that {@link RawLines} keeps within reach. */
+/** Reads columns of numbers from the buffered bytes of {@link RawLines}. */
 final class RawColumns {
 
-    /** Two rows fit into what {@link RawLines} keeps within reach. */
+    /** Two rows fit into the buffer of {@link RawLines}. */
     private static final int LARGEST_ROW = 1 << 19;
 
     private static final VarHandle DOUBLES = view(double[].class, ByteOrder.LITTLE_ENDIAN);
@@ -73,14 +73,14 @@ final class RawColumns {
         }
     }
 
-    /** The order of bytes in which the first times make sense; the usual one in doubt. */
+    /** The byte order in which the first times are plausible; little-endian in doubt. */
     ByteOrder order() throws IOException {
         return !sensible(ByteOrder.LITTLE_ENDIAN) && sensible(ByteOrder.BIG_ENDIAN)
                 ? ByteOrder.BIG_ENDIAN
                 : ByteOrder.LITTLE_ENDIAN;
     }
 
-    /** Whether the first times make sense in one order of bytes or the other. */
+    /** Whether the first times are plausible in one of the byte orders. */
     boolean plausible() throws IOException {
         return sensible(ByteOrder.LITTLE_ENDIAN) || sensible(ByteOrder.BIG_ENDIAN);
     }

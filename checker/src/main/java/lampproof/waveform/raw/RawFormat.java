@@ -46,7 +46,7 @@ public final class RawFormat implements FileFormat {
     }
 
     /**
-     * Reads the heads up to the plot that is wanted.
+     * Reads the heads up to the requested plot.
      *
      * @throws UserFault when a head is damaged, or no plot is a transient record
      */
@@ -134,7 +134,7 @@ public final class RawFormat implements FileFormat {
         }
     }
 
-    /** The values behind a head. */
+    /** The values after a head. */
     private static RawValues values(RawHead head, RawWidth width, RawLines lines, FileFaults faults) {
         return head.binary() ? new RawBytes(head, width, lines, faults) : new RawText(head, lines, faults);
     }

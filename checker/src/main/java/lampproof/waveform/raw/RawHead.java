@@ -48,7 +48,7 @@ record RawHead(
     }
 
     /**
-     * Reads the head of another plot behind the values of one; empty at the end of the file.
+     * Reads the head of a further plot after the values of one; empty at the end of the file.
      *
      * @throws lampproof.fault.UserFault when something else follows
      */
@@ -83,7 +83,7 @@ record RawHead(
         return !complex() && (scale.type().equalsIgnoreCase("time") || ScaleName.time(scale.name()));
     }
 
-    /** Takes the lines of a head apart. */
+    /** Parses the lines of a head. */
     private static final class Reader {
         private final RawLines lines;
         private final FileFaults faults;

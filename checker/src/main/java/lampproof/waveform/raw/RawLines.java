@@ -26,7 +26,7 @@ final class RawLines {
         charset = wide == null ? StandardCharsets.UTF_8 : wide;
     }
 
-    /** Bytes taken so far. */
+    /** Number of bytes consumed so far. */
     long taken() {
         return taken;
     }
@@ -71,12 +71,12 @@ final class RawLines {
         return b;
     }
 
-    /** Puts so many bytes within reach in one piece, if there are so many left. */
+    /** Buffers a number of bytes in one piece, if so many remain. */
     boolean ready(int count) throws IOException {
         return limit - next >= count || fill(count);
     }
 
-    /** The bytes within reach; {@link #position} says where they begin. */
+    /** The buffer; the bytes begin at {@link #position}. */
     byte[] bytes() {
         return buffer;
     }

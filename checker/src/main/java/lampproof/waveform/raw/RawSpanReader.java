@@ -9,7 +9,7 @@ import java.util.Optional;
 import lampproof.waveform.DecodedFile;
 import lampproof.waveform.Span;
 
-/** Finds the stretch of time of a binary raw file of one plot by its first and last rows alone. */
+/** Reads the span of a binary raw file of one plot from its first and last rows alone. */
 final class RawSpanReader {
 
     private final DecodedFile content;
@@ -18,7 +18,7 @@ final class RawSpanReader {
     private final long firstRow;
 
     /**
-     * Looks at the rows behind a head.
+     * Prepares to read the rows after a head.
      *
      * @param headEnd place of the first value in the content
      */
@@ -29,7 +29,7 @@ final class RawSpanReader {
         firstRow = headEnd + content.mark();
     }
 
-    /** The stretch of time; empty when anything about the file is unusual, so that all of it must be read. */
+    /** The span; empty if the file is unusual and must be read as a whole. */
     Optional<Span> span() throws IOException {
         if (content.packed() || !head.binary() || head.points().isEmpty() || width.scale() != Double.BYTES) {
             return Optional.empty();
@@ -50,7 +50,7 @@ final class RawSpanReader {
         ByteBuffer bytes = ByteBuffer.allocate(Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
         channel.position(place);
         while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-            // A channel may give less than asked for.
+            // A channel may return less than requested.
         }
         double time = bytes.getDouble(0);
         return width.signMarks() ? Math.abs(time) : time;

@@ -8,7 +8,7 @@ import lampproof.waveform.Signal;
 /** The values of one plot in a raw file. */
 interface RawValues {
 
-    /** Hands every row on. */
+    /** Passes every row on. */
     void read(List<Signal> chosen, CheckedRows rows) throws IOException;
 
     /** Moves to the head of the next plot. */

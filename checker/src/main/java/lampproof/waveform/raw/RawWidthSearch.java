@@ -19,7 +19,7 @@ final class RawWidthSearch {
     /**
      * Prepares to search.
      *
-     * @param lines the file behind the head, of which nothing is taken
+     * @param lines the file after the head; nothing is consumed
      */
     RawWidthSearch(DecodedFile content, RawLines lines, FileFaults faults) {
         this.content = content;
@@ -30,7 +30,7 @@ final class RawWidthSearch {
     /**
      * The widths by the length of the file, which a file cut short may have by chance, and by its first times.
      *
-     * @param head the head in front of the values
+     * @param head the head before the values
      */
     RawWidth width(RawHead head) throws IOException {
         if (head.complex()) {

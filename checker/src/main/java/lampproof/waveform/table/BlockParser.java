@@ -5,8 +5,8 @@ import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 /**
  * Turns a block of regular lines into numbers, as fast as the bytes allow.
  *
- * <p>Anything but plain rows of plain numbers makes it give the whole block up; {@link LineReader} then goes through the
- * block line by line. Blocks can be parsed side by side, each by a parser of its own.
+ * <p>It rejects a block with anything but plain rows of plain numbers; {@link LineReader} then reads the block line by
+ * line. Blocks can be parsed in parallel, each by its own parser.
  *
  * <p>A number of up to 53 bits of digits and a power of ten of up to 22 is exact after one multiplication or division
  * (William D. Clinger, How to read floating point numbers accurately, PLDI 1990, section 2); the library reads all
@@ -36,7 +36,7 @@ final class BlockParser {
     /**
      * Turns a block into numbers.
      *
-     * @param rows takes the rows
+     * @param rows receives the rows
      * @return whether the block is regular
      */
     boolean parse(TextBlocks.Block block, ParsedRows rows) {
@@ -93,7 +93,7 @@ final class BlockParser {
         return p;
     }
 
-    /** Reads the number at a place; the place behind it. */
+    /** Reads the number at a place; the place after it. */
     private int number(byte[] b, int from) {
         int p = b[from] == '-' || b[from] == '+' ? from + 1 : from;
         long mantissa = 0;
@@ -146,7 +146,7 @@ final class BlockParser {
         return power < 0 ? mantissa / POWERS[-power] : mantissa * POWERS[power];
     }
 
-    /** The start of the next cell, or the end of the line behind the last one. */
+    /** The start of the next cell, or the end of the line after the last one. */
     private int behindCell(byte[] b, int end, boolean more) {
         int p = blank(b, end);
         if (!more) {
@@ -166,7 +166,7 @@ final class BlockParser {
         return p;
     }
 
-    /** Behind the line end at a place; a line feed after a carriage return belongs to it. */
+    /** The place after a line end; a line feed after a carriage return belongs to it. */
     private static int behindLine(byte[] b, int end) {
         return b[end] == '\r' && b[end + 1] == '\n' ? end + 2 : end + 1;
     }

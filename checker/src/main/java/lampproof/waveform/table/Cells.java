@@ -6,12 +6,12 @@ import java.util.List;
 /** Cuts a line of a table into cells. */
 final class Cells {
 
-    /** Stands for any run of blanks and tabs between cells. */
+    /** The delimiter for any run of blanks and tabs. */
     static final char BLANKS = ' ';
 
     private Cells() {}
 
-    /** The cells of a line of numbers: stripped, quotes taken off. */
+    /** The cells of a line of numbers, without blanks around them and without quotes. */
     static List<String> of(String line, char delimiter) {
         return split(line, delimiter, false);
     }

@@ -4,7 +4,10 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 
-/** Stops a row that never ends, such as one with a quote left open, and knows whether the last line had an end. */
+/**
+ * Rejects control characters and endless rows, such as one with an open quote; detects whether the last line has an
+ * end.
+ */
 final class CheckedTextStream extends FilterInputStream {
 
     private static final int LONGEST = 1 << 22;

@@ -5,25 +5,25 @@ import java.util.regex.Pattern;
 import lampproof.unit.WrittenUnit;
 import lampproof.waveform.ScaleName;
 
-/** What may not stand above a block of numbers: damaged rows, and names that cannot be those of its columns. */
+/** Rejects what must not be above a block of numbers: damaged rows, and names that do not fit its columns. */
 final class HeaderRules {
 
     /** A channel that an instrument names by its number. */
     private static final Pattern CHANNEL = Pattern.compile("\\d{1,2}");
 
-    /** A number, whole or damaged: nothing but what numbers are written with. */
+    /** A number, complete or damaged: only characters of numbers. */
     private static final Pattern REMAINS = Pattern.compile("[-+.,]*\\d[-+.,\\deEdD]*");
 
     private static final Pattern NUMBER_IN_FRONT = Pattern.compile("[-+.]?\\d.*");
 
-    /** A line that began as a line of names, whatever became of the rest. */
+    /** A line that begins like a line of names, whatever follows. */
     private static final Pattern HEAD = Pattern.compile(
             "[\"'(\\[]?(index|time|zeit|temps|tiempo|frequency|freq)\\b\\s*[^:=].*", Pattern.CASE_INSENSITIVE);
 
     /** The name of a setting of an instrument. */
     private static final Pattern SETTING = Pattern.compile("\\p{L}[\\p{L} ./%()-]{2,}");
 
-    /** The name of a setting that tells the units of the columns, not of the clock of the instrument. */
+    /** The name of a setting with the units of the columns, not with that of the clock of the instrument. */
     private static final Pattern UNITS = Pattern.compile(
             "(?!.*(interval|rate|freq|resolution|scale|step)).*(units?|einheit(en)?)\\W*", Pattern.CASE_INSENSITIVE);
 
@@ -36,10 +36,10 @@ final class HeaderRules {
     }
 
     /**
-     * Refuses a line of names that does not fit the columns, unless it is free text.
+     * Rejects a line of names that does not fit the columns, unless it is free text.
      *
-     * @throws lampproof.fault.UserFault when it begins as names do, or what it holds are cells; also when any line above
-     *     begins as names do, since its names are then lost
+     * @throws lampproof.fault.UserFault if it begins like names, or consists of cells; also if any line above begins
+     *     like names, since its names are then lost
      */
     void refuseMisfit(HeadLine line, List<String> names) {
         boolean cells = block.delimiter() != Cells.BLANKS
@@ -61,7 +61,7 @@ final class HeaderRules {
         }
     }
 
-    /** Refuses names of which one is a number, the remains of one, or has a bracket left open. */
+    /** Rejects names if one is a number, a damaged number, or has an open bracket. */
     void refuseBrokenNames(HeadLine line, List<String> names) {
         if (names.stream().anyMatch(this::numeric)) {
             throw faults.at(place(line), "numbers among the names", "");
@@ -71,7 +71,7 @@ final class HeaderRules {
         });
     }
 
-    /** Refuses a line of numbers above the names, or in their place: it is a damaged row. */
+    /** Rejects a line of numbers above the names, or in their place: it is a damaged row. */
     void refuseRowsAbove(HeadLine names) {
         for (HeadLine line : block.lines().subList(0, names.number())) {
             int cells = Cells.of(line.text(), block.delimiter()).size();
@@ -89,7 +89,7 @@ final class HeaderRules {
         }
     }
 
-    /** Refuses a setting above the names that tells a unit other than 1 which no title has: the numbers are in it. */
+    /** Rejects a setting above the names with a unit that no title has: the unit of the numbers is ambiguous. */
     void refuseUnitsReadOver(HeadLine names, List<UnitLabel> titles) {
         for (HeadLine line : block.lines().subList(0, names.number() - 1)) {
             List<String> cells = Cells.names(line.uncommented(), block.delimiter());

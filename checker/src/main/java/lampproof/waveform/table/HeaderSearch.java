@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import lampproof.unit.WrittenUnit;
 import lampproof.waveform.SampleClock;
 
-/** Looks for the names of a table from its numbers upwards. */
+/** Searches for the names of a table from its numbers upwards. */
 final class HeaderSearch {
 
     /** A cell of a units row, known or not. */
@@ -24,9 +24,9 @@ final class HeaderSearch {
     }
 
     /**
-     * The names; none when nothing but free text stands above the numbers.
+     * The names; none if there is only free text above the numbers.
      *
-     * @throws lampproof.fault.UserFault when there are more or fewer names than cells, or a damaged row stands among them
+     * @throws lampproof.fault.UserFault when there are more or fewer names than cells, or a damaged row is among them
      */
     TableHeader header() {
         return block.above(block.first()).map(this::above).orElse(TableHeader.NONE);
@@ -72,7 +72,7 @@ final class HeaderSearch {
         return titled(names.orElse(line), units);
     }
 
-    /** Whether a line below the names says of itself that it holds what the user called the channels. */
+    /** Whether a line below the names has the user's labels of the channels. */
     private boolean labels(HeadLine line) {
         return block.names(line).get(0).equalsIgnoreCase("label");
     }

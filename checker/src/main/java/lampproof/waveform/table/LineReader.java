@@ -11,7 +11,7 @@ import lampproof.waveform.NumberNotation;
 import lampproof.waveform.Remark;
 import lampproof.waveform.TruncationCheck;
 
-/** Goes through a block of a table line by line, tells what is irregular and lets the rest pass. */
+/** Reads a block of a table line by line, and rejects or notes irregular lines. */
 final class LineReader {
 
     /** Words of a sentence, a comment or a statistic. */
@@ -35,7 +35,7 @@ final class LineReader {
         numbers = new double[cells.width()];
     }
 
-    /** Whether the sentence that closes a table has been met. */
+    /** Whether the closing sentence of a table has been read. */
     boolean closed() {
         return closed;
     }
@@ -63,9 +63,9 @@ final class LineReader {
     }
 
     /**
-     * Reads one line that has been cut into cells.
+     * Reads one line as cells.
      *
-     * @param terminated whether a line end stands behind it
+     * @param terminated whether the line has a line end
      */
     void cells(long line, List<String> row, boolean terminated) {
         if (row.size() == 1 && row.get(0).isEmpty()) {
@@ -85,14 +85,14 @@ final class LineReader {
         }
     }
 
-    /** Whether a line has no time and nothing else either, or words in its place. */
+    /** Whether a line has neither a time nor other cells, or has words instead. */
     private boolean noRow(List<String> row) {
         boolean words =
                 WORDS.matcher(row.get(0)).matches() && !NumberNotation.notFinite(row.get(0)) && !runIntoARow(row);
         return (words || row.stream().allMatch(String::isEmpty)) && !timed(row) && !layout.closedByTrailer();
     }
 
-    /** Whether words end like a row, as where a line ran into another. */
+    /** Whether words end like a row, as where two lines merged. */
     private boolean runIntoARow(List<String> row) {
         return row.size() > layout.columns()
                 && row.subList(row.size() - 2, row.size()).stream()

@@ -11,12 +11,12 @@ import java.util.stream.IntStream;
 import lampproof.waveform.NumberNotation;
 
 /**
- * Where the numbers of a table begin, and between which marks they stand.
+ * Where the numbers of a table begin, and how they are delimited.
  *
- * @param delimiter what stands between cells
+ * @param delimiter the delimiter of cells
  * @param first index of the first line of numbers among the lines
  * @param columns number of cells in that line
- * @param filled columns that hold anything
+ * @param filled columns that are not empty
  * @param lines the first lines of the file
  */
 record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, List<HeadLine> lines) {
@@ -58,7 +58,7 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
                 .toList();
     }
 
-    /** Whether a column holds anything. */
+    /** Whether a column is not empty. */
     boolean used(int column) {
         return filled.contains(column);
     }
@@ -156,7 +156,7 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
                         .orElse(true);
     }
 
-    /** Whether a line of names with a scale among them stands above a line. */
+    /** Whether there is a line of names with a scale above a line. */
     private static boolean titled(List<HeadLine> lines, int index, char delimiter, int columns) {
         int above = index - 1;
         while (above >= 0 && lines.get(above).blank()) {
@@ -193,7 +193,7 @@ record NumberBlock(char delimiter, int first, int columns, Set<Integer> filled, 
         return numeric(line, delimiter) && Cells.of(line, delimiter).size() == columns;
     }
 
-    /** Some oscilloscopes write their settings beside the first rows; those rows count too. */
+    /** Some oscilloscopes write their settings beside the first rows; those rows belong to the block. */
     private NumberBlock withRowsAbove() {
         int start = first;
         while (start > 0

@@ -11,7 +11,7 @@ final class ParsedRows {
     private int count;
 
     /**
-     * Makes room.
+     * Allocates space.
      *
      * @param width numbers to a row
      */
@@ -28,7 +28,7 @@ final class ParsedRows {
         return count;
     }
 
-    /** Forgets all rows and keeps their room. */
+    /** Removes all rows and keeps the allocated space. */
     ParsedRows cleared() {
         count = 0;
         return this;

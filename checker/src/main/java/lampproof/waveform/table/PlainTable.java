@@ -18,8 +18,8 @@ import lampproof.waveform.TruncationCheck;
 /**
  * Reads a plain table of numbers straight from its bytes.
  *
- * <p>Blocks of lines are turned into numbers side by side and handed on in their order. A fixed number of blocks is in
- * memory at a time.
+ * <p>Blocks of lines are parsed in parallel and passed on in their order. A fixed number of blocks is in memory at a
+ * time.
  */
 final class PlainTable {
 
@@ -49,7 +49,7 @@ final class PlainTable {
     /**
      * Reads the table.
      *
-     * @param small whether the file is too small for parsing side by side
+     * @param small whether the file is too small for parallel parsing
      */
     void read(InputStream in, boolean small) throws IOException {
         in.skipNBytes(layout.firstByte());

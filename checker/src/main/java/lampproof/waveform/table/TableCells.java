@@ -4,19 +4,19 @@ import java.util.Arrays;
 import java.util.List;
 import lampproof.waveform.Signal;
 
-/** Which cells of a table are wanted, and where their numbers go. */
+/** Which cells of a table are requested, and the places of their numbers. */
 final class TableCells {
 
     /** A cell that repeats the time. */
     static final int COPY = -1;
 
-    /** A cell that nobody asked for. */
+    /** A cell that is not requested. */
     static final int SKIPPED = -2;
 
-    /** A cell that is empty in the first rows, and nobody asked for. */
+    /** A cell that is empty in the first rows and not requested. */
     static final int EMPTY = -3;
 
-    /** Where the time goes; the chosen signals follow it. */
+    /** The place of the time; the chosen signals follow it. */
     static final int TIME = 0;
 
     private final int[] slots;
@@ -38,7 +38,7 @@ final class TableCells {
         layout.counter().ifPresent(column -> slots[column] = chosen + 1);
     }
 
-    /** Where the number of a column goes; to the first of the signals when several are taken from it. */
+    /** The place of the number of a column; that of the first signal if several use the column. */
     int slot(int column) {
         return column < slots.length ? slots[column] : SKIPPED;
     }

@@ -19,7 +19,7 @@ import lampproof.waveform.Signal;
  */
 record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counter, List<Signal> signals) {
 
-    /** Tells the columns apart by their names. */
+    /** Recognises the columns by their names. */
     static TableColumns named(NumberBlock block, TableHeader header, TableFaults faults, List<Remark> remarks) {
         List<UnitLabel> titles = header.titles();
         int scale = new TimeColumn(block, faults).among(titles, remarks);
@@ -39,7 +39,7 @@ record TableColumns(Signal scale, List<Integer> copies, Optional<Integer> counte
         return columns;
     }
 
-    /** Tells the columns of a table without names apart by their numbers. */
+    /** Recognises the columns of a table without names by their numbers. */
     static TableColumns nameless(NumberBlock block, List<String> names, TableFaults faults) {
         int[] used = IntStream.range(0, block.columns()).filter(block::used).toArray();
         if (names.isEmpty()) {

@@ -25,7 +25,7 @@ public final class TableFormat implements FileFormat {
     /**
      * Recognises a table.
      *
-     * @throws lampproof.fault.UserFault when the file is none, or no transient record
+     * @throws lampproof.fault.UserFault if the file is not a table, or has no transient record
      */
     public static TableFormat of(DecodedFile content, ReadOptions options) throws IOException {
         return new TableFormat(TableRecognizer.recognize(content, options, new TableFaults(content.name())));

@@ -11,21 +11,21 @@ import lampproof.waveform.Signal;
 /**
  * How a table of numbers is laid out.
  *
- * @param delimiter what stands between cells
+ * @param delimiter the delimiter of cells
  * @param numbers how numbers are written
- * @param quoted whether cells may stand in quotes
+ * @param quoted whether cells may be quoted
  * @param columns number of cells in a row
  * @param firstLine number of the first row's line
  * @param firstByte place of the first row
  * @param scale the time column
- * @param clock what turns the time column into seconds
+ * @param clock the conversion of the time column into seconds
  * @param copies columns that repeat the time column
  * @param counter the column that numbers the rows, when there is one
- * @param empty columns that hold nothing in the first rows
+ * @param empty columns that are empty in the first rows
  * @param signals the signals
  * @param header the line of names, blanks stripped; empty when there is none
  * @param words the layout in words
- * @param remarks what was noticed about it
+ * @param remarks remarks on the layout
  */
 record TableLayout(
         char delimiter,
@@ -46,7 +46,7 @@ record TableLayout(
 
     private static final Pattern TRAILER = Pattern.compile("End of Xyce\\(TM\\) (Simulation|Parameter Sweep)");
 
-    /** Whether the byte scanner reads it; other tables go through the general CSV reader. */
+    /** Whether {@link PlainTable} can read it; {@link CsvTable} reads other tables. */
     boolean scannable() {
         return delimiter == Cells.BLANKS || (!quoted && numbers == NumberNotation.POINT);
     }

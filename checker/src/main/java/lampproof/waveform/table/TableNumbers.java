@@ -13,9 +13,8 @@ import lampproof.waveform.ReadOptions;
 /**
  * Finds how a table writes its numbers.
  *
- * <p>A number such as {@code 1.000} may be one or one thousand; only a number that cannot be read the other way settles
- * the question. Nothing is guessed. Where the first rows hold whole numbers only, the first number behind them that has a
- * mark is looked for.
+ * <p>A number such as {@code 1.000} may be one or one thousand; only a number that is invalid in the other notation
+ * decides. Nothing is guessed. If the first rows have whole numbers only, the first later number with a mark decides.
  */
 final class TableNumbers {
 
@@ -46,7 +45,7 @@ final class TableNumbers {
         };
     }
 
-    /** The numbers with a mark in the first row behind those of the block that has any; none when no row has. */
+    /** The numbers with a mark in the first later row that has any; none if no row has. */
     private List<String> behind(NumberBlock block) throws IOException {
         long head = block.lines().get(block.first()).number() - 1L;
         try (InputStream in = content.openText()) {

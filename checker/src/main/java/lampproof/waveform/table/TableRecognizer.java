@@ -30,7 +30,7 @@ final class TableRecognizer {
     /**
      * Recognises a table.
      *
-     * @throws lampproof.fault.UserFault when it is none, or no transient record
+     * @throws lampproof.fault.UserFault if the file is not a table, or has no transient record
      */
     static TableLayout recognize(DecodedFile content, ReadOptions options, TableFaults faults) throws IOException {
         List<HeadLine> lines = HeadLine.of(content.head(), content.whole());

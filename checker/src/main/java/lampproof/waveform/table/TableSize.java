@@ -21,7 +21,7 @@ public record TableSize(long rows, int columns, int characters) {
      * @param step largest step [s]
      * @param signals number of signals
      * @param singleScale whether the time column is written once only
-     * @param digits digits behind the point
+     * @param digits digits after the point
      */
     public static TableSize ofNgspice(double length, double step, int signals, boolean singleScale, int digits) {
         int columns = singleScale ? signals + 1 : 2 * signals;

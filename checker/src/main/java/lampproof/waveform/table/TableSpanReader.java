@@ -10,7 +10,7 @@ import java.util.Optional;
 import lampproof.waveform.DecodedFile;
 import lampproof.waveform.Span;
 
-/** Finds the stretch of time of a large plain table by its first and last rows alone. */
+/** Reads the span of a large plain table from its first and last rows alone. */
 final class TableSpanReader {
 
     private static final int TAIL = 1 << 16;
@@ -23,7 +23,7 @@ final class TableSpanReader {
         this.layout = layout;
     }
 
-    /** The stretch of time; empty when anything about the ends is unusual, so that the whole table must be read. */
+    /** The span; empty if the first or last rows are unusual and the whole table must be read. */
     Optional<Span> span() throws IOException {
         if (content.whole() || !content.plain() || !layout.scannable()) {
             return Optional.empty();

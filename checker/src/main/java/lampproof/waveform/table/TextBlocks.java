@@ -25,7 +25,7 @@ final class TextBlocks {
     /**
      * A block of whole lines.
      *
-     * <p>A line end stands behind the last byte, whether or not the file has one there.
+     * <p>The last byte is followed by a line end, whether or not the file has one there.
      */
     static final class Block {
         private final byte[] bytes;
@@ -58,7 +58,7 @@ final class TextBlocks {
         return early;
     }
 
-    /** The next block; null at the end, and when a line is too long to be one. */
+    /** The next block; null at the end, and if a line is too long. */
     Block next() throws IOException {
         while (length < BLOCK && !ended) {
             read();
@@ -74,12 +74,12 @@ final class TextBlocks {
         return new Block(bytes, end);
     }
 
-    /** Takes a block back whose text nobody needs any more: its room serves the next. */
+    /** Recycles the memory of a block whose text is no longer needed. */
     void recycle(Block block) {
         spare.addLast(block.bytes);
     }
 
-    /** Whether everything has been handed out. */
+    /** Whether the whole text has been returned. */
     boolean done() {
         return ended && length == 0;
     }
@@ -95,7 +95,7 @@ final class TextBlocks {
         }
     }
 
-    /** Behind the last line end; a carriage return at the very end may lack its line feed and does not count. */
+    /** The place after the last line end; a final carriage return may lack its line feed and does not count. */
     private int lineEnd() {
         int end = length;
         while (end > 0 && rest[end - 1] != '\n') {

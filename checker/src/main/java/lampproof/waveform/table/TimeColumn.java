@@ -9,7 +9,7 @@ import lampproof.waveform.NumberNotation;
 import lampproof.waveform.Remark;
 import lampproof.waveform.ScaleName;
 
-/** Finds the column that is time; where nothing tells it, there is none. */
+/** Finds the time column; without evidence there is none. */
 final class TimeColumn {
 
     /** Titles of instruments that hold the word for time among others. */
@@ -25,9 +25,9 @@ final class TimeColumn {
     }
 
     /**
-     * The column whose name says so, or else a first column that rises and has a unit of time or a name akin to it.
+     * The column with a name of time, or else a first column that rises and has a unit of time or a similar name.
      *
-     * @throws lampproof.fault.UserFault when there is none, its unit is not known, or the scale is another one
+     * @throws lampproof.fault.UserFault if there is none, its unit is unknown, or the scale is another one
      */
     int among(List<UnitLabel> titles, List<Remark> remarks) {
         refuseOtherScales(titles);
@@ -39,7 +39,7 @@ final class TimeColumn {
         return column;
     }
 
-    /** Refuses numbers of rows in front of what may be the time, where no name tells which of them is. */
+    /** Rejects row numbers before a possible time column if no name identifies the time. */
     void refuseRunningNumber(int[] used) {
         if (used.length > 2 && block.numbered(used[0]) && block.rising(used[1]) && block.different(used[1])) {
             throw faults.whole(
@@ -84,7 +84,7 @@ final class TimeColumn {
         }
     }
 
-    /** Vectors that take two columns of one name, the real and the imaginary part, with their first value. */
+    /** Vectors with two columns of one name, the real and the imaginary part, with their first value. */
     private List<String> complex(List<UnitLabel> titles, String scale) {
         List<String> first = block.rows().get(0);
         return IntStream.range(1, titles.size())

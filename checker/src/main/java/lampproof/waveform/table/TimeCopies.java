@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 /** The columns of a table without names that repeat its time column, one in front of each signal. */
 final class TimeCopies {
 
-    /** What rounding in print may change of a distance, as a share of the length. */
+    /** Largest change of a distance by rounding in print, relative to the length [-]. */
     private static final double ROUNDING = 1e-6;
 
     private final NumberBlock block;
@@ -14,9 +14,9 @@ final class TimeCopies {
     private final List<Integer> others;
 
     /**
-     * Looks at every second column.
+     * Prepares to compare every second column with the time.
      *
-     * @param used the columns that hold anything, the time first
+     * @param used the columns that are not empty, the time first
      */
     TimeCopies(NumberBlock block, int[] used) {
         this.block = block;
@@ -28,9 +28,9 @@ final class TimeCopies {
     }
 
     /**
-     * The copies; none when the table has its time once only.
+     * The copies; none if the table has its time once only.
      *
-     * @param names names that were asked for; empty when none were
+     * @param names requested names; empty if none were requested
      * @throws lampproof.fault.UserFault when the copies differ
      */
     List<Integer> refuseMixed(List<String> names, TableFaults faults) {

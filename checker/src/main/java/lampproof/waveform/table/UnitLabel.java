@@ -7,10 +7,10 @@ import lampproof.unit.WrittenUnit;
 import lampproof.waveform.ScaleName;
 
 /**
- * A column title taken apart into name and unit: {@code Time (ms)}, {@code U [kV]}, {@code t_ns}, {@code Current, mA}.
+ * A column title, split into name and unit: {@code Time (ms)}, {@code U [kV]}, {@code t_ns}, {@code Current, mA}.
  *
- * <p>A node or element in brackets, as in {@code v(ms)}, is no unit, nor is an index, as in {@code v_C}: where nothing
- * but a sign or a blank stands before it, a unit counts that has a prefix or is one of what the name says.
+ * <p>A node or element in brackets, as in {@code v(ms)}, is not a unit, nor is an index, as in {@code v_C}: after a
+ * mark or a blank only a unit counts that has a prefix or is that of the quantity in the name.
  *
  * @param title the title as the file writes it
  * @param name the title without the unit; the whole title where its unit is not known
@@ -28,13 +28,13 @@ record UnitLabel(String title, String name, WrittenUnit unit) {
     private static final Pattern FUNCTION = Pattern.compile("(?i)[vipnwdgsbe][a-z]{0,3}\\d?|.*[^\\w\\s.].*");
     private static final Pattern INDEX = Pattern.compile("\\d+");
 
-    /** Names that say by a letter what they are, of a node or not; letters behind a mark may be an index. */
+    /** Names that say by a letter what they are, of a node or not; letters after a mark may be an index. */
     private static final Pattern SYMBOL = Pattern.compile(".{0,2}|[uvipUVIP]\\([^()]*\\)");
 
-    /** Marks behind which letters are an index or a number of a channel as often as a unit. */
+    /** Marks after which letters are an index or a number of a channel as often as a unit. */
     private static final Pattern LOOSE = Pattern.compile("\\s*[,-]?\\s*");
 
-    /** What may stand behind the letter of a quantity: an index, or a node or element in brackets. */
+    /** What may follow the letter of a quantity: an index, or a node or element in brackets. */
     private static final String OF_WHAT = "([a-z0-9]{0,3}|\\([^()]*\\))";
 
     /** What the name of a column says about the unit of its numbers. */
@@ -43,7 +43,7 @@ record UnitLabel(String title, String name, WrittenUnit unit) {
             Pattern.compile("(?i)i" + OF_WHAT + "|.*(curr|(?<!l)amp|strom|courant).*"), "A",
             Pattern.compile("(?i)p" + OF_WHAT + "|.*(power|watt|leistung|puissance).*"), "W");
 
-    /** Takes a title apart. */
+    /** Splits a title. */
     static UnitLabel of(String title) {
         Matcher last = LAST_BRACKETS.matcher(title);
         if (last.matches() && WrittenUnit.of(last.group("unit")).known()) {
@@ -61,7 +61,7 @@ record UnitLabel(String title, String name, WrittenUnit unit) {
         return glued.matches() ? tailed(title, glued, "") : unnamed(title);
     }
 
-    /** Whether it says that the column is time. */
+    /** Whether the column is time. */
     boolean time() {
         return ScaleName.time(name) || (name.isEmpty() && unit.ofTime());
     }
@@ -125,7 +125,7 @@ record UnitLabel(String title, String name, WrittenUnit unit) {
         return quantity(name).equals(unit.base());
     }
 
-    /** The unit of what a name stands for; empty when it does not say. */
+    /** The unit of the quantity in a name; empty if unknown. */
     private static String quantity(String name) {
         return ScaleName.time(name)
                 ? "s"
