@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import lampproof.fault.Finding;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
-import lampproof.spec.NearestName;
 
 /** The words for decks on the command line. */
 final class DeckWord implements Iterable<String> {

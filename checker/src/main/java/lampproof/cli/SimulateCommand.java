@@ -2,10 +2,10 @@ package lampproof.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import lampproof.deck.RunFolder;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
+import lampproof.unit.PlainNumber;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -34,12 +34,8 @@ final class SimulateCommand extends LampproofCommand {
 
     private void tell(SimulationOutcome outcome) {
         if (outcome.completed()) {
-            out().println(String.format(
-                    Locale.ROOT,
-                    "%s: simulated in %.1f s with %s",
-                    outcome.job().name(),
-                    outcome.wallTime(),
-                    outcome.simulator()));
+            out().println(outcome.job().name() + ": simulated in " + PlainNumber.fixed(outcome.wallTime(), 1)
+                    + " s with " + outcome.simulator());
         } else {
             err().println(outcome.finding().text());
         }

@@ -9,7 +9,8 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.simulator.LogReader;
 import lampproof.simulator.RunLog;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** The log that a simulator left beside a table: the table of a failed run may look whole. */
 final class SimulatorLogFile {
@@ -52,7 +53,7 @@ final class SimulatorLogFile {
         String stopped = said.stoppedAt().stream()
                 .mapToObj(time ->
                         ", stopped at " + Engineering.rounded(time, "s") + " of " + Engineering.rounded(stopTime, "s")
-                                + " (" + Engineering.fixed(100 * time / stopTime, 1) + " %)")
+                                + " (" + PlainNumber.fixed(100 * time / stopTime, 1) + " %)")
                 .findFirst()
                 .orElse("");
         return said.reason().map(reason -> log.getFileName() + ": " + reason + stopped);

@@ -16,7 +16,8 @@ import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 import lampproof.waveform.ReadResult;
 import lampproof.waveform.Remark;
 import lampproof.waveform.Span;
@@ -95,7 +96,7 @@ public final class DeckComparison {
     private String incomplete(Span span) {
         return "incomplete: the record ends at " + Engineering.rounded(span.end(), "s") + " of "
                 + Engineering.rounded(stopTime, "s") + " ("
-                + Engineering.fixed(Math.floor(1000 * span.end() / stopTime) / 10, 1) + " %)";
+                + PlainNumber.fixed(Math.floor(1000 * span.end() / stopTime) / 10, 1) + " %)";
     }
 
     private String tooLong(Span span) {

@@ -9,7 +9,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lampproof.prediction.Prediction;
 import lampproof.quasistatic.Condition;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * Why a figure differs: the substitutions that close the gap, the one that closes most of it first, each with its share.
@@ -138,7 +139,7 @@ final class Explanation {
 
     private String number(double difference) {
         return relative()
-                ? Engineering.fixed(100 * difference / Math.abs(prediction.value()) * Math.signum(gap), 1)
+                ? PlainNumber.fixed(100 * difference / Math.abs(prediction.value()) * Math.signum(gap), 1)
                 : Engineering.rounded(difference, prediction.figure().unit());
     }
 

@@ -24,7 +24,8 @@ import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 import lampproof.waveform.ReadResult;
 import lampproof.waveform.Waveforms;
 
@@ -232,7 +233,7 @@ public final class InstrumentComparison {
         boolean holds = change.value() <= STEADY;
         String text = probe.dotted().replace('.', ' ') + " rms " + Engineering.rounded(rms[odd], probe.unit())
                 + " in line period " + (odd + 1) + ", " + Engineering.rounded(rms[rms.length - 1], probe.unit())
-                + " in the last (limit " + Engineering.fixed(100 * STEADY, 0) + " %)";
+                + " in the last (limit " + PlainNumber.fixed(100 * STEADY, 0) + " %)";
         return TrustCheck.of("settled", holds, holds ? text : "not steady: " + text);
     }
 }

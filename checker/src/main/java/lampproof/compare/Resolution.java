@@ -19,7 +19,7 @@ import lampproof.measure.PointCount;
 import lampproof.measure.RootMeanSquare;
 import lampproof.measure.SwitchingWindow;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * Whether the points of a record follow the waveforms.

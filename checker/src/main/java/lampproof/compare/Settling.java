@@ -19,7 +19,7 @@ import lampproof.measure.ValueAtStart;
 import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * Whether a record repeats itself.

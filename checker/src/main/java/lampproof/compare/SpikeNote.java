@@ -7,7 +7,7 @@ import lampproof.measure.Measured;
 import lampproof.measure.SpikeWidth;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * How long the peak of a blocking voltage stays above its plateau, which is the predicted value: nothing is filtered,

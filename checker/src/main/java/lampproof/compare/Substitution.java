@@ -1,7 +1,7 @@
 package lampproof.compare;
 
 import lampproof.quasistatic.Condition;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * A condition that is put into a prediction as it was measured.
@@ -23,6 +23,6 @@ record Substitution(Condition condition, double predicted, double simulated) {
     }
 
     private String value(double value) {
-        return Engineering.rounded(value, condition.unit(), DIGITS);
+        return Engineering.digits(DIGITS).text(value, condition.unit());
     }
 }

@@ -27,7 +27,7 @@ import lampproof.design.Topology;
 import lampproof.measure.Measured;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.

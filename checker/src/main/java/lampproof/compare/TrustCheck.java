@@ -1,6 +1,6 @@
 package lampproof.compare;
 
-import lampproof.waveform.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * A condition that a simulation must meet before its figures are compared.
@@ -25,6 +25,6 @@ public record TrustCheck(String name, boolean passed, String text) {
 
     /** A share in per cent, without a sign before zero. */
     static String percent(double share) {
-        return Engineering.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
+        return PlainNumber.fixed(Math.rint(1e4 * share) / 1e2 + 0.0, 2) + " %";
     }
 }

@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 import lampproof.waveform.Signal;
 
 /** A quantity that a table without a spec can show, and how its column is recognised. */
@@ -52,7 +53,7 @@ public enum CaptureQuantity {
 
     /** A value of it in words; light has a unit of its own, and so none. */
     String text(double value) {
-        return this == LIGHT ? Engineering.fixed(value, 4) : Engineering.rounded(value, unit);
+        return this == LIGHT ? PlainNumber.fixed(value, 4) : Engineering.rounded(value, unit);
     }
 
     /** Whether the name of a signal says that it is this. */

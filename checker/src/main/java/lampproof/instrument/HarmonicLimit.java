@@ -1,6 +1,5 @@
 package lampproof.instrument;
 
-import java.util.Locale;
 import lampproof.measure.Harmonics;
 import lampproof.measure.Measured;
 import lampproof.physics.HarmonicAssessment;
@@ -8,6 +7,7 @@ import lampproof.physics.HarmonicSpectrum;
 import lampproof.physics.HarmonicVerdict;
 import lampproof.physics.LightingHarmonics;
 import lampproof.physics.LineCurrentFigures;
+import lampproof.unit.PlainNumber;
 
 /** The harmonics of a measured line current against the limits for lamps. */
 final class HarmonicLimit {
@@ -52,7 +52,7 @@ final class HarmonicLimit {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.3g", value);
+        return PlainNumber.significant(value, 3);
     }
 
     private static String place(HarmonicVerdict verdict) {

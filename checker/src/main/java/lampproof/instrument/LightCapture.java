@@ -23,7 +23,8 @@ import lampproof.measure.Trough;
 import lampproof.measure.Window;
 import lampproof.physics.FlickerLimit;
 import lampproof.physics.LimitVerdict;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 import lampproof.waveform.Span;
 
 /** Light, or a current that it follows: how deep and how fast it flickers. */
@@ -212,7 +213,7 @@ final class LightCapture {
         return CaptureLimit.of(
                 verdict.rule(),
                 verdict.pass(),
-                Engineering.fixed(100 * verdict.value(), 2) + " %, limit " + Engineering.fixed(100 * verdict.limit(), 2)
+                PlainNumber.fixed(100 * verdict.value(), 2) + " %, limit " + PlainNumber.fixed(100 * verdict.limit(), 2)
                         + " %");
     }
 }

@@ -11,7 +11,8 @@ import lampproof.measure.MeasurementPass;
 import lampproof.measure.PeakPoint;
 import lampproof.measure.PeriodRms;
 import lampproof.measure.Window;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** Line voltage or line current on its own: how large it is, its harmonics, and what is odd in it. */
 final class LineQuantity {
@@ -75,7 +76,7 @@ final class LineQuantity {
     /** What should be known of a quantity that is cut off in a share of its points [-]. */
     static Optional<String> clipped(double share, String name) {
         return share > 0
-                ? Optional.of(name + " stands at exactly the same extreme in " + Engineering.fixed(100 * share, 0)
+                ? Optional.of(name + " stands at exactly the same extreme in " + PlainNumber.fixed(100 * share, 0)
                         + " % of the points: clipped by the instrument?")
                 : Optional.empty();
     }
@@ -96,7 +97,7 @@ final class LineQuantity {
         Measured size = greatest();
         return size.present() && greatest.alone()
                 ? Optional.of("the greatest " + quantity.word() + ", " + quantity.text(size.value()) + " at "
-                        + Engineering.exact(greatest.time(), "s") + ", stands on a single point, "
+                        + Engineering.precise(greatest.time(), "s") + ", stands on a single point, "
                         + Engineering.rounded(greatest.width(), "s")
                         + " wide at half its height: figures that take it in hang on it")
                 : Optional.empty();

@@ -3,14 +3,15 @@ package lampproof.instrument;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lampproof.fault.Finding;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
-import lampproof.spec.NearestName;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Dimension;
+import lampproof.unit.Engineering;
+import lampproof.unit.QuantityReader;
 
 /**
  * Mappings as they are written: {@code line.voltage=CH1*200,line.current='CH 2'*-0.1+0.02@2us}.
@@ -30,8 +31,6 @@ public final class MappingText {
             Pattern.compile("\\s*([\\w.]+)\\s*=\\s*(?:'([^']+)'|\"([^\"]+)\"|([^'\"*+@,-][^'\"*+@,]*?))"
                     + "\\s*(?:\\*\\s*([-+]?" + NUMBER + "))?\\s*([-+]\\s*" + NUMBER + ")?"
                     + "\\s*(?:@\\s*([-+]?" + NUMBER + ")\\s*(s|ms|us|\u00b5s|\u03bcs|ns))?\\s*");
-    private static final Map<String, Double> SECONDS =
-            Map.of("s", 1.0, "ms", 1e-3, "us", 1e-6, "\u00b5s", 1e-6, "\u03bcs", 1e-6, "ns", 1e-9);
     private static final double LONGEST_DELAY = 0.1;
 
     private MappingText() {}
@@ -76,11 +75,15 @@ public final class MappingText {
                 column,
                 number(part.group(5), 1),
                 number(part.group(6), 0),
-                number(part.group(7), 0) * SECONDS.getOrDefault(String.valueOf(part.group(8)), 1.0));
+                part.group(7) == null ? 0 : delay(part.group(7), part.group(8)));
     }
 
     private static double number(String text, double otherwise) {
         return text == null ? otherwise : Double.parseDouble(text.replace(" ", ""));
+    }
+
+    private static double delay(String number, String unit) {
+        return QuantityReader.read(Dimension.TIME, number, unit == null ? "s" : unit, OPTION, OPTION);
     }
 
     private static Optional<Finding> fault(Mapping mapping, Collection<String> known, List<Mapping> before) {
@@ -108,8 +111,8 @@ public final class MappingText {
                 ? Optional.of(new Finding(
                         "this delay is too long",
                         OPTION,
-                        Engineering.exact(mapping.delay(), "s"),
-                        "up to " + Engineering.exact(LONGEST_DELAY, "s"),
+                        Engineering.precise(mapping.delay(), "s"),
+                        "up to " + Engineering.precise(LONGEST_DELAY, "s"),
                         ""))
                 : Optional.empty();
     }

@@ -1,6 +1,7 @@
 package lampproof.measure;
 
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** Power out over power in, including the energy that the circuit's own stores supplied or absorbed [-]. */
 public final class Efficiency {
@@ -28,7 +29,7 @@ public final class Efficiency {
         Measured efficiency = Measured.ratio(out, in + fromStores, "no power flows in");
         boolean impossible = efficiency.present() && (efficiency.value() > 1 || efficiency.value() < 0);
         return impossible
-                ? Measured.absent("an efficiency of " + Engineering.fixed(100 * efficiency.value(), 1)
+                ? Measured.absent("an efficiency of " + PlainNumber.fixed(100 * efficiency.value(), 1)
                         + " % is impossible: not steady, or a power is wrong")
                 : efficiency;
     }

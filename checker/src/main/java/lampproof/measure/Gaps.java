@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 import java.util.Optional;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 import lampproof.waveform.Span;
 
 /**
@@ -48,8 +48,8 @@ public record Gaps(double step, Span widest, double lost, long count, long early
     }
 
     private String missing() {
-        String first = "no sample from " + Engineering.exact(widest.start(), "s") + " to "
-                + Engineering.exact(widest.end(), "s");
+        String first = "no sample from " + Engineering.precise(widest.start(), "s") + " to "
+                + Engineering.precise(widest.end(), "s");
         return (count > 1 ? first + " and in " + (count - 1) + " more places" : first) + ", step "
                 + Engineering.rounded(step, "s") + " elsewhere";
     }

@@ -1,7 +1,7 @@
 package lampproof.measure;
 
 import java.util.function.DoubleConsumer;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /** Finds the edges of a gate, interpolated at the threshold, and whether the time column can resolve them. */
 final class GateEdges {
@@ -63,8 +63,8 @@ final class GateEdges {
     String unresolved(double period) {
         boolean clipped = mostShared > POINTS_OF_AN_EDGE && points >= POINTS_OF_AN_EDGE * times;
         return clipped && smallestStep > COARSE * period
-                ? "time resolution " + Engineering.exact(smallestStep, "s") + ", switching period "
-                        + Engineering.exact(period, "s") + ": no switching-frequency figure can be taken"
+                ? "time resolution " + Engineering.precise(smallestStep, "s") + ", switching period "
+                        + Engineering.precise(period, "s") + ": no switching-frequency figure can be taken"
                 : "";
     }
 

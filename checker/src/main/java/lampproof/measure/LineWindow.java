@@ -2,7 +2,7 @@ package lampproof.measure;
 
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 import lampproof.waveform.Span;
 
 /** Windows of whole line periods at the end of a record, where it has settled best. */
@@ -49,8 +49,8 @@ public final class LineWindow {
         int held = whole(record, frequency);
         if (held < Math.max(1, periods)) {
             throw UserFault.noVerdict(Finding.of(
-                    "the record of " + Engineering.exact(record.length(), "s") + " holds " + held + " whole " + what
-                            + "s of " + Engineering.exact(1 / frequency, "s"),
+                    "the record of " + Engineering.precise(record.length(), "s") + " holds " + held + " whole " + what
+                            + "s of " + Engineering.precise(1 / frequency, "s"),
                     "",
                     "record longer"));
         }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * A figure that ngspice measured itself by a {@code .meas} line and wrote into its log.
@@ -51,8 +51,8 @@ public record LoggedMeasure(String name, Measured result, double from, double to
         boolean shortened = Math.abs(from - asked.start()) > SLACK * asked.length()
                 || Math.abs(to - asked.end()) > SLACK * asked.length();
         return result.present() && shortened
-                ? Measured.absent(name + ": asked " + asked.text() + ", got " + Engineering.exact(from, "s") + " to "
-                        + Engineering.exact(to, "s"))
+                ? Measured.absent(name + ": asked " + asked.text() + ", got " + Engineering.precise(from, "s") + " to "
+                        + Engineering.precise(to, "s"))
                 : result;
     }
 

@@ -1,6 +1,6 @@
 package lampproof.measure;
 
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /**
  * One figure measured over one window.
@@ -83,6 +83,6 @@ public abstract class Measurement {
     }
 
     private static String range(double start, double end) {
-        return Engineering.exact(start, "s") + " to " + Engineering.exact(end, "s");
+        return Engineering.precise(start, "s") + " to " + Engineering.precise(end, "s");
     }
 }

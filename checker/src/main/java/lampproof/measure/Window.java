@@ -1,6 +1,6 @@
 package lampproof.measure;
 
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 import lampproof.waveform.Span;
 
 /**
@@ -40,7 +40,7 @@ public record Window(double start, double end, int periods, String what) {
 
     /** The window in words, as in {@code 20 ms to 40 ms, 1 line period}. */
     public String text() {
-        String span = Engineering.exact(start, "s") + " to " + Engineering.exact(end, "s");
+        String span = Engineering.precise(start, "s") + " to " + Engineering.precise(end, "s");
         return periods == 0 ? span : span + ", " + periods + " " + what + (periods == 1 ? "" : "s");
     }
 }

@@ -3,7 +3,7 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import lampproof.waveform.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * A straight axis with round ticks.
@@ -35,7 +35,7 @@ record Axis(double low, double high, double step, double from, double to) {
         List<Map<String, Object>> ticks = new ArrayList<>();
         int decimals = Math.max(0, (int) Math.ceil(-Math.log10(step / scale) - 1e-9));
         for (long k = (long) Math.ceil(low / step - SLACK); k * step <= high + SLACK * step; k++) {
-            String label = Engineering.fixed(k * step / scale, decimals).replace('-', '\u2212');
+            String label = PlainNumber.fixed(k * step / scale, decimals).replace('-', '\u2212');
             ticks.add(Map.of("at", SvgPath.rounded(at(k * step)), "label", label));
         }
         return ticks;

@@ -3,7 +3,6 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -17,6 +16,8 @@ import lampproof.choice.WeightVariation;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
 import lampproof.rule.RuleVerdict;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** The page of a comparison: the recommendation, both drivers side by side, why they differ, the design space, what moves them. */
 public final class ComparisonPage {
@@ -76,8 +77,7 @@ public final class ComparisonPage {
                 fact("Line", PartRows.value(design, "line.voltage") + ", " + PartRows.value(design, "line.frequency")),
                 fact(
                         "String power",
-                        String.format(
-                                Locale.ROOT, "%.3g W", comparison.space().lamp().power())),
+                        Engineering.digits(3).text(comparison.space().lamp().power(), "W")),
                 fact("Dimmer", PartRows.value(design, "dimmer.edge")),
                 fact("Air around the lamp", PartRows.value(design, "ambient.temperature")),
                 fact(
@@ -185,11 +185,7 @@ public final class ComparisonPage {
         Set<Candidate> pareto = Set.copyOf(comparison.space().pareto());
         return comparison.bestOfEach().stream()
                 .map(candidate -> Map.<String, Object>of(
-                        "index",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.3f",
-                                        comparison.ranking().index(candidate)),
+                        "index", PlainNumber.fixed(comparison.ranking().index(candidate), 3),
                         "text", candidate.arrangement().text(),
                         "finalist", finalists.contains(candidate),
                         "pareto", pareto.contains(candidate),
@@ -207,9 +203,7 @@ public final class ComparisonPage {
                     "value",
                             signed(Characteristic.named(criterion.characteristic())
                                     .text(candidate)),
-                    "ratio",
-                            String.format(
-                                    Locale.ROOT, "%.2f", comparison.ranking().ratio(criterion, candidate))));
+                    "ratio", PlainNumber.fixed(comparison.ranking().ratio(criterion, candidate), 2)));
         }
         return cells;
     }
@@ -220,9 +214,7 @@ public final class ComparisonPage {
             criteria.add(Map.of(
                     "name", criterion.word(),
                     "meaning", criterion.meaning(),
-                    "weight",
-                            String.format(
-                                    Locale.ROOT, "%.3g", comparison.weights().of(criterion))));
+                    "weight", PlainNumber.significant(comparison.weights().of(criterion), 3)));
         }
         return criteria;
     }

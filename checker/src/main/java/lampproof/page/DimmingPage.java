@@ -15,6 +15,7 @@ import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
 import lampproof.page.RunRecord.Provenance;
+import lampproof.unit.PlainNumber;
 
 /** The page of a dimming curve. */
 public final class DimmingPage {
@@ -140,7 +141,7 @@ public final class DimmingPage {
     }
 
     private static String text(OptionalDouble value, String unit) {
-        return value.isPresent() ? NumberText.about(value.getAsDouble(), unit).text(value.getAsDouble()) : "";
+        return value.isPresent() ? ColumnText.about(value.getAsDouble(), unit).text(value.getAsDouble()) : "";
     }
 
     private List<Map<String, Object>> settings() {
@@ -153,7 +154,7 @@ public final class DimmingPage {
     private Map<String, Object> setting(DimmingPoint down, DimmingPoint up) {
         return Map.of(
                 "flickers", curve.flickers(down),
-                "angle", String.format(Locale.ROOT, "%.0f", down.degrees()),
+                "angle", PlainNumber.fixed(down.degrees(), 0),
                 "down", amount(down.current(), "A"),
                 "level", amount(100 * curve.level(down.current()), "%"),
                 "up", amount(up.current(), "A"),

@@ -10,7 +10,7 @@ import lampproof.design.Dimming;
 import lampproof.design.Dimming.Edge;
 import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingPoint;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
 
 /** What a dimming curve shows, over the conduction angle. */
 final class DimmingPlots {
@@ -51,7 +51,7 @@ final class DimmingPlots {
 
     private Plot triac() {
         Dimming dimming = curve.dimming();
-        String holding = "holding current " + Engineering.rounded(dimming.holdingCurrent(), "A", 4);
+        String holding = "holding current " + Engineering.digits(4).text(dimming.holdingCurrent(), "A");
         return simulated(
                 new Plot("dimming-triac", "Least current of the triac after firing", "A", LOW)
                         .add(curve(

@@ -44,8 +44,8 @@ final class FigureRows {
 
     private static Map<String, Object> row(Verdict verdict, String common) {
         Prediction prediction = verdict.prediction();
-        NumberText text =
-                NumberText.about(prediction.value(), prediction.figure().unit());
+        ColumnText text =
+                ColumnText.about(prediction.value(), prediction.figure().unit());
         return Map.of(
                 "figure", prediction.figure().name(),
                 "definition", prediction.figure().definition(),
@@ -54,7 +54,7 @@ final class FigureRows {
                 "simulated", text.column(verdict.simulated()),
                 "allowed", text.column(OptionalDouble.of(verdict.allowed())),
                 "unit", text.scaledUnit(),
-                "deviation", NumberText.percent(verdict.deviation()),
+                "deviation", ColumnText.percent(verdict.deviation()),
                 "verdict", verdict.outcome().words(),
                 "reason", verdict.reason().equals(common) ? "" : verdict.reason());
     }

@@ -31,7 +31,7 @@ final class FinalistLosses {
     }
 
     private Map<String, Object> model() {
-        NumberText text = NumberText.about(most, "W");
+        ColumnText text = ColumnText.about(most, "W");
         return Map.of(
                 "bars", finalists.stream().map(this::bar).toList(),
                 "unit", text.scaledUnit(),
@@ -44,7 +44,7 @@ final class FinalistLosses {
         return Map.of("name", finalist.arrangement().topology().word(), "segments", LossBar.segments(drawn, most));
     }
 
-    private Map<String, Object> row(String part, NumberText text) {
+    private Map<String, Object> row(String part, ColumnText text) {
         return Map.of(
                 "letter", LossBar.letter(parts.indexOf(part)),
                 "name", part,
@@ -61,7 +61,7 @@ final class FinalistLosses {
                 .orElseThrow();
     }
 
-    private static String cell(NumberText text, double loss) {
+    private static String cell(ColumnText text, double loss) {
         return text.column(OptionalDouble.of(loss));
     }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import lampproof.choice.Candidate;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.unit.Prefix;
 
 /** The predicted waveforms of finalists over the line half cycle, on common scales. */
 final class FinalistPlots {

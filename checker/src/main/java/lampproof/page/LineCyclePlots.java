@@ -15,7 +15,8 @@ import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.quasistatic.AnglePoint;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.Prefix;
 import lampproof.waveform.file.WaveformFile;
 
 /** Voltages and currents over the last line period of a record, or half of one, with the predicted ones drawn in. */
@@ -104,8 +105,8 @@ final class LineCyclePlots {
 
     private Plot level(Plot plot, String figure, String words) {
         OptionalDouble value = run.predicted(DeckKind.MAINS, figure);
-        value.ifPresent(at ->
-                plot.add(new Layer.Level("level", words + " " + Engineering.rounded(at, unit(figure), 4), at)));
+        value.ifPresent(at -> plot.add(
+                new Layer.Level("level", words + " " + Engineering.digits(4).text(at, unit(figure)), at)));
         return plot;
     }
 

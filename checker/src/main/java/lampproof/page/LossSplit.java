@@ -3,11 +3,11 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import lampproof.prediction.DeckKind;
+import lampproof.unit.PlainNumber;
 
 /** A total loss, split into parts: a bar for each source of the values, all on one scale, and the numbers. */
 final class LossSplit {
@@ -90,7 +90,7 @@ final class LossSplit {
 
     /** The split; without bars where the total is not known. */
     Map<String, Object> model() {
-        NumberText text = NumberText.about(most, "W");
+        ColumnText text = ColumnText.about(most, "W");
         return Map.of(
                 "id", id,
                 "columns", List.copyOf(ways.keySet()),
@@ -121,7 +121,7 @@ final class LossSplit {
         return LossBar.segments(parts.stream().map(part -> part.drawn(way)).toList(), most);
     }
 
-    private Map<String, Object> row(Part part, NumberText text) {
+    private Map<String, Object> row(Part part, ColumnText text) {
         return Map.of(
                 "letter", LossBar.letter(parts.indexOf(part)),
                 "name", part.name(),
@@ -136,6 +136,6 @@ final class LossSplit {
         OptionalDouble value = part.value(way);
         OptionalDouble total = way.apply(TOTAL);
         boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
-        return shared ? String.format(Locale.ROOT, "%.1f", 100 * value.getAsDouble() / total.getAsDouble()) : "";
+        return shared ? PlainNumber.fixed(100 * value.getAsDouble() / total.getAsDouble(), 1) : "";
     }
 }

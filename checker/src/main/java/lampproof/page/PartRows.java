@@ -8,9 +8,9 @@ import lampproof.spec.Amount;
 import lampproof.spec.Origin;
 import lampproof.spec.Quantity;
 import lampproof.spec.SpecRow;
-import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
 import lampproof.spec.Word;
+import lampproof.unit.QuantityWriter;
 
 /** The values of a design as rows, each with its meaning and where it came from. */
 final class PartRows {
@@ -66,7 +66,7 @@ final class PartRows {
 
     /** As readers write it: micro and ohm by their signs. */
     private static String written(Quantity quantity, double value) {
-        return UnitWriter.text(quantity.dimension(), value)
+        return QuantityWriter.text(quantity.dimension(), value)
                 .replace("Ohm", "\u03a9")
                 .replace("degC", "\u00b0C")
                 .replaceAll(" u(?=\\p{L})", " \u00b5")

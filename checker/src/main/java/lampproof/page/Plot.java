@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.Prefix;
 
 /** A plot of layers over a common horizontal axis; the vertical axis fits itself to them. */
 final class Plot {
@@ -61,7 +62,7 @@ final class Plot {
      * @param stretch the stretch of time, in words
      */
     Map<String, Object> model(Axis x, Prefix prefix, String stretch) {
-        return model(x, "time", prefix.symbol() + "s", prefix.factor(), stretch);
+        return model(x, "time", prefix.sign() + "s", prefix.factor(), stretch);
     }
 
     /**
@@ -75,12 +76,12 @@ final class Plot {
      */
     Map<String, Object> model(Axis x, String across, String acrossUnit, double factor, String stretch) {
         Axis y = vertical();
-        Prefix scale = Prefix.of(Math.max(Math.abs(y.low()), Math.abs(y.high())));
+        Prefix scale = Prefix.of(Math.max(Math.abs(y.low()), Math.abs(y.high())), unit);
         return Map.ofEntries(
                 Map.entry("id", id),
                 Map.entry("title", title),
                 Map.entry("description", description(stretch)),
-                Map.entry("unit", scale.symbol() + unit),
+                Map.entry("unit", scale.sign() + unit),
                 Map.entry("across", across),
                 Map.entry("acrossUnit", acrossUnit),
                 Map.entry("width", WIDTH),

@@ -10,7 +10,7 @@ import lampproof.physics.HarmonicAssessment;
 import lampproof.physics.HarmonicSpectrum;
 import lampproof.physics.HarmonicVerdict;
 import lampproof.prediction.DeckKind;
-import lampproof.waveform.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** The odd harmonics of the line current over the fundamental, on a logarithmic axis, with their limits. */
 final class SpectrumPlot {
@@ -46,7 +46,7 @@ final class SpectrumPlot {
         }
         List<Map<String, Object>> ticks = new ArrayList<>();
         for (double tick : TICKS) {
-            ticks.add(Map.of("at", at(tick), "label", Engineering.fixed(tick, tick < 1 ? 1 : 0)));
+            ticks.add(Map.of("at", at(tick), "label", PlainNumber.fixed(tick, tick < 1 ? 1 : 0)));
         }
         return Map.of(
                 "orders",

@@ -14,7 +14,8 @@ import lampproof.measure.Window;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Probe;
 import lampproof.quasistatic.CellCycle;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.Prefix;
 import lampproof.waveform.file.WaveformFile;
 
 /** The last switching cycles of a record at the crest of the line, with the predicted cycle drawn in. */
@@ -70,8 +71,8 @@ final class SwitchingPlots {
 
     private Plot level(Plot plot, String figure, String unit) {
         run.predicted(DeckKind.CREST, figure)
-                .ifPresent(at ->
-                        plot.add(new Layer.Level("level", "predicted peak " + Engineering.rounded(at, unit, 4), at)));
+                .ifPresent(at -> plot.add(new Layer.Level(
+                        "level", "predicted peak " + Engineering.digits(4).text(at, unit), at)));
         return plot;
     }
 

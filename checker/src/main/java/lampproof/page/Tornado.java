@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import lampproof.choice.Candidate;
 import lampproof.choice.Sensitivity;
 import lampproof.choice.Sensitivity.Target;
+import lampproof.unit.Prefix;
 
 /** What moves the figures of a driver, as bars to either side of the figure as designed. */
 final class Tornado {
@@ -34,7 +35,7 @@ final class Tornado {
 
     private static Map<String, Object> picture(String driver, Target target, List<Sensitivity> strongest) {
         Axis x = axis(strongest);
-        Prefix prefix = target.unit().equals("%") ? Prefix.NONE : Prefix.of(x.high());
+        Prefix prefix = Prefix.of(x.high(), target.unit());
         List<Map<String, Object>> bars = new ArrayList<>();
         for (int k = 0; k < strongest.size(); k++) {
             bars.add(bar(strongest.get(k), target, x, TOP + ROW * k));
@@ -45,7 +46,7 @@ final class Tornado {
                 "title",
                 target.figure(),
                 "unit",
-                prefix.symbol() + target.unit(),
+                prefix.sign() + target.unit(),
                 "driver",
                 driver,
                 "height",

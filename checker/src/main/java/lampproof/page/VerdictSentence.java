@@ -1,10 +1,10 @@
 package lampproof.page;
 
 import java.util.Comparator;
-import java.util.Locale;
 import lampproof.compare.Outcome;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
+import lampproof.unit.PlainNumber;
 
 /** What a run says, in one sentence. */
 final class VerdictSentence {
@@ -39,12 +39,10 @@ final class VerdictSentence {
         return run.verdicts().stream()
                 .filter(one -> one.simulated().isPresent() && one.prediction().deck() != null)
                 .max(Comparator.comparingDouble(VerdictSentence::share))
-                .map(one -> String.format(
-                        Locale.ROOT,
-                        "; nearest to its limit comes %s of the deck %s, with %.0f %% of the deviation it is allowed",
-                        one.prediction().figure().name(),
-                        one.prediction().deck().word(),
-                        100 * share(one)))
+                .map(one -> "; nearest to its limit comes "
+                        + one.prediction().figure().name() + " of the deck "
+                        + one.prediction().deck().word() + ", with " + PlainNumber.percent(share(one), 0)
+                        + " of the deviation it is allowed")
                 .orElse("");
     }
 

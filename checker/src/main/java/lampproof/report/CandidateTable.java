@@ -2,13 +2,13 @@ package lampproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import lampproof.choice.Arrangement;
 import lampproof.choice.Candidate;
 import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
 import lampproof.file.CsvText;
+import lampproof.unit.PlainNumber;
 
 /** Every candidate of a comparison as a table for a spreadsheet, in the order of the ranking. */
 public final class CandidateTable {
@@ -70,6 +70,6 @@ public final class CandidateTable {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.5g", value);
+        return PlainNumber.significant(value, 5);
     }
 }

@@ -1,7 +1,6 @@
 package lampproof.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import lampproof.instrument.CaptureFigure;
 import lampproof.instrument.CaptureLimit;
@@ -9,6 +8,8 @@ import lampproof.instrument.CaptureReport;
 import lampproof.instrument.CaptureSection;
 import lampproof.instrument.Mapping;
 import lampproof.measure.Measured;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.ValueStyle;
 
 /** The figures of a capture for a reader: first what was recognised, then each section with its window and limits. */
 public final class CaptureText {
@@ -44,7 +45,7 @@ public final class CaptureText {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.6g", value);
+        return PlainNumber.significant(value, 6);
     }
 
     private String text(CaptureSection section) {
@@ -58,7 +59,7 @@ public final class CaptureText {
 
     private static List<String> cells(CaptureFigure figure) {
         Measured value = figure.value();
-        String number = value.present() ? Quantity.text(value.value(), figure.unit()) : "none";
+        String number = value.present() ? ValueStyle.FIGURES.text(value.value(), figure.unit()) : "none";
         return List.of(figure.name(), number, Printable.of(value.note()));
     }
 

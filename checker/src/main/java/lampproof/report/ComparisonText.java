@@ -2,7 +2,6 @@ package lampproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import lampproof.choice.Candidate;
@@ -13,11 +12,13 @@ import lampproof.choice.Differences;
 import lampproof.choice.Sensitivity;
 import lampproof.choice.WeightVariation;
 import lampproof.rule.RuleVerdict;
+import lampproof.unit.Engineering;
 
 /** A comparison for a reader: the recommendation, the finalists side by side, why they differ, the design space, what moves them. */
 public final class ComparisonText {
 
     private static final int STRONGEST = 4;
+    private static final Engineering FOUR_DIGITS = Engineering.digits(4).inAscii();
 
     private final Style style;
 
@@ -73,11 +74,8 @@ public final class ComparisonText {
         grid.add(row(
                 "string",
                 finalists,
-                candidate -> String.format(
-                        Locale.ROOT,
-                        "%.4g V, %.4g mA",
-                        candidate.arrangement().voltage(),
-                        1e3 * candidate.arrangement().current())));
+                candidate -> FOUR_DIGITS.text(candidate.arrangement().voltage(), "V") + ", "
+                        + FOUR_DIGITS.text(candidate.arrangement().current(), "A")));
         grid.add(row(
                 "ripple smoothed",
                 finalists,

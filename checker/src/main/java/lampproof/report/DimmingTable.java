@@ -7,7 +7,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lampproof.compare.SettingVerdict;
@@ -16,6 +15,7 @@ import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
 import lampproof.file.CsvText;
+import lampproof.unit.PlainNumber;
 
 /**
  * A dimming curve for a spreadsheet, in SI units and degrees: a row for each setting from full to off, and a row for each figure.
@@ -111,6 +111,6 @@ public final class DimmingTable {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.6g", value);
+        return PlainNumber.significant(value, 6);
     }
 }

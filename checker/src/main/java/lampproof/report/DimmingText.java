@@ -11,6 +11,8 @@ import lampproof.dimming.DimmingCurve;
 import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
 import lampproof.dimming.DimmingPoint;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.ValueStyle;
 
 /** A dimming curve for a reader: first what it shows, then every setting, last what was simulated. */
 public final class DimmingText {
@@ -61,7 +63,9 @@ public final class DimmingText {
     }
 
     private static String value(DimmingFigure figure) {
-        return figure.value().isPresent() ? Quantity.text(figure.value().getAsDouble(), figure.unit()) : "";
+        return figure.value().isPresent()
+                ? ValueStyle.FIGURES.text(figure.value().getAsDouble(), figure.unit())
+                : "";
     }
 
     private String settings(DimmingCurve curve) {
@@ -78,13 +82,13 @@ public final class DimmingText {
     private static List<String> cells(DimmingCurve curve, DimmingPoint down, DimmingPoint up) {
         return List.of(
                 degrees(down.degrees()),
-                Quantity.text(down.current(), "A"),
-                Quantity.text(100 * curve.level(down.current()), "%"),
-                Quantity.text(up.current(), "A"),
-                Quantity.text(down.stress().linePower(), "W"),
-                Quantity.text(down.stress().bleederLoss(), "W"),
-                Quantity.text(down.stress().peakLineCurrent(), "A"),
-                curve.isWatched(down) ? Quantity.text(down.stress().leastTriacCurrent(), "A") : "",
+                ValueStyle.FIGURES.text(down.current(), "A"),
+                ValueStyle.FIGURES.text(100 * curve.level(down.current()), "%"),
+                ValueStyle.FIGURES.text(up.current(), "A"),
+                ValueStyle.FIGURES.text(down.stress().linePower(), "W"),
+                ValueStyle.FIGURES.text(down.stress().bleederLoss(), "W"),
+                ValueStyle.FIGURES.text(down.stress().peakLineCurrent(), "A"),
+                curve.isWatched(down) ? ValueStyle.FIGURES.text(down.stress().leastTriacCurrent(), "A") : "",
                 remark(curve, down));
     }
 
@@ -105,14 +109,14 @@ public final class DimmingText {
         OptionalDouble current = setting.simulated(CURRENT);
         return List.of(
                 SettingVerdict.text(setting.degrees()) + " deg",
-                Quantity.text(curve.currentAt(setting.degrees()), "A"),
-                current.isPresent() ? Quantity.text(current.getAsDouble(), "A") : "none",
+                ValueStyle.FIGURES.text(curve.currentAt(setting.degrees()), "A"),
+                current.isPresent() ? ValueStyle.FIGURES.text(current.getAsDouble(), "A") : "none",
                 Long.toString(setting.run().count(Outcome.AGREES)),
                 Long.toString(setting.run().count(Outcome.DIFFERS)),
                 Long.toString(setting.run().count(Outcome.NO_VERDICT)));
     }
 
     private static String degrees(double angle) {
-        return String.format(Locale.ROOT, "%.0f deg", angle);
+        return PlainNumber.fixed(angle, 0) + " deg";
     }
 }

@@ -2,12 +2,13 @@ package lampproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lampproof.choice.Candidate;
 import lampproof.choice.Characteristic;
 import lampproof.choice.Comparison;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** The best string of each converter, law and kind of smoothing, in the order of the ranking. */
 final class FieldText {
@@ -34,11 +35,11 @@ final class FieldText {
 
     private static List<String> cells(Comparison comparison, Candidate candidate, boolean pareto) {
         return List.of(
-                String.format(Locale.ROOT, "%.3f", comparison.ranking().index(candidate)),
+                PlainNumber.fixed(comparison.ranking().index(candidate), 3),
                 candidate.arrangement().topology().word(),
                 candidate.arrangement().law().word(),
                 candidate.arrangement().smoothing().word(),
-                String.format(Locale.ROOT, "%.4g V", candidate.arrangement().voltage()),
+                Engineering.digits(4).text(candidate.arrangement().voltage(), "V"),
                 characteristic("efficiency", candidate),
                 characteristic("board area", candidate),
                 characteristic("cost", candidate),

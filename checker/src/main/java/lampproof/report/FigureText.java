@@ -1,11 +1,11 @@
 package lampproof.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import lampproof.prediction.Figure;
 import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Tolerance;
+import lampproof.unit.PlainNumber;
 
 /** The catalogue of figures for a reader. */
 public final class FigureText {
@@ -38,7 +38,7 @@ public final class FigureText {
         Tolerance tolerance = figure.grade().tolerance();
         String unit = figure.unit().equals("1") ? "" : " " + figure.unit();
         return tolerance.absolute() == 0
-                ? String.format(Locale.ROOT, "%.3g %%", 100 * tolerance.relative())
-                : String.format(Locale.ROOT, "+- %.3g%s", tolerance.absolute(), unit);
+                ? PlainNumber.significant(100 * tolerance.relative(), 3) + " %"
+                : "+- " + PlainNumber.significant(tolerance.absolute(), 3) + unit;
     }
 }

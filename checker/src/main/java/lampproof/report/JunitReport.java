@@ -1,7 +1,6 @@
 package lampproof.report;
 
 import java.io.StringWriter;
-import java.util.Locale;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -10,6 +9,7 @@ import lampproof.compare.Outcome;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.prediction.Prediction;
+import lampproof.unit.PlainNumber;
 
 /**
  * The verdicts of a run for a build server, in the JUnit form that all of them read: a figure is a test case, a difference
@@ -83,16 +83,15 @@ public final class JunitReport {
     private static String difference(Verdict verdict, String window) {
         Prediction prediction = verdict.prediction();
         String unit = prediction.figure().unit();
-        String text = String.format(
-                Locale.ROOT,
-                "expected %.6g %s, got %.6g %s, band +- %.3g %s, window %s",
-                prediction.value(),
-                unit,
-                verdict.simulated().orElse(Double.NaN),
-                unit,
-                verdict.allowed(),
-                unit,
-                window);
+        String text = "expected %s %s, got %s %s, band +- %s %s, window %s"
+                .formatted(
+                        PlainNumber.significant(prediction.value(), 6),
+                        unit,
+                        PlainNumber.significant(verdict.simulated().orElse(Double.NaN), 6),
+                        unit,
+                        PlainNumber.significant(verdict.allowed(), 3),
+                        unit,
+                        window);
         return verdict.reason().isEmpty() ? text : text + "; " + verdict.reason();
     }
 

@@ -3,9 +3,10 @@ package lampproof.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import lampproof.prediction.Corner;
 import lampproof.prediction.Prediction;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.ValueStyle;
 
 /** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
 public final class PredictionText {
@@ -40,10 +41,10 @@ public final class PredictionText {
                 .sum();
         Grid grid = new Grid("lrrl");
         for (Prediction loss : losses) {
-            String share = total > 0 ? String.format(Locale.ROOT, "%.1f %%", 100 * loss.value() / total) : "";
+            String share = total > 0 ? PlainNumber.percent(loss.value() / total, 1) : "";
             grid.add(List.of(
                     loss.figure().name(),
-                    Quantity.text(loss.value(), "W"),
+                    ValueStyle.FIGURES.text(loss.value(), "W"),
                     share,
                     isTotal(loss) ? "all of them" : loss.figure().definition()));
         }
@@ -95,7 +96,7 @@ public final class PredictionText {
     private static String at(Corner corner, Prediction prediction, List<Prediction> predictions) {
         return predictions.stream()
                 .filter(each -> each.corner() == corner && each.figure().equals(prediction.figure()))
-                .map(each -> Quantity.text(each.value(), each.figure().unit()))
+                .map(each -> ValueStyle.FIGURES.text(each.value(), each.figure().unit()))
                 .findFirst()
                 .orElse("");
     }
@@ -104,8 +105,8 @@ public final class PredictionText {
         String unit = prediction.figure().unit();
         return List.of(
                 prediction.figure().name(),
-                Quantity.text(prediction.value(), unit),
-                "+- " + Quantity.text(prediction.tolerance().around(prediction.value()), unit),
+                ValueStyle.FIGURES.text(prediction.value(), unit),
+                "+- " + ValueStyle.FIGURES.text(prediction.tolerance().around(prediction.value()), unit),
                 prediction.deck() == null ? "none" : prediction.deck().word());
     }
 }

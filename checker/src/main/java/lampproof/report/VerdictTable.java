@@ -1,16 +1,19 @@
 package lampproof.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.file.CsvText;
 import lampproof.prediction.Prediction;
+import lampproof.unit.PlainNumber;
 
 /** The verdicts of a run as a table for a spreadsheet. */
 public final class VerdictTable {
+
+    private static final int DIGITS = 6;
 
     private static final List<String> HEADER = List.of(
             "figure",
@@ -41,16 +44,16 @@ public final class VerdictTable {
                 prediction.figure().name(),
                 prediction.corner().word(),
                 prediction.deck() == null ? "" : prediction.deck().word(),
-                number(OptionalDouble.of(prediction.value()), "%.6g"),
-                number(verdict.simulated(), "%.6g"),
+                PlainNumber.significant(prediction.value(), DIGITS),
+                cell(verdict.simulated(), value -> PlainNumber.significant(value, DIGITS)),
                 prediction.figure().unit(),
-                number(verdict.deviation(), "%.3f"),
-                number(OptionalDouble.of(verdict.allowed()), "%.3g"),
+                cell(verdict.deviation(), value -> PlainNumber.fixed(value, 3)),
+                PlainNumber.significant(verdict.allowed(), 3),
                 verdict.outcome().words(),
                 verdict.reason());
     }
 
-    private static String number(OptionalDouble value, String format) {
-        return value.isPresent() ? String.format(Locale.ROOT, format, value.getAsDouble()) : "";
+    private static String cell(OptionalDouble value, DoubleFunction<String> text) {
+        return value.isPresent() ? text.apply(value.getAsDouble()) : "";
     }
 }

@@ -1,7 +1,6 @@
 package lampproof.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import lampproof.compare.DeckVerdict;
@@ -10,6 +9,8 @@ import lampproof.compare.RunVerdict;
 import lampproof.compare.TrustCheck;
 import lampproof.compare.Verdict;
 import lampproof.prediction.Figure;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.ValueStyle;
 
 /** The verdicts of a run for a reader: deck by deck, first whether it can be trusted, then its figures, last the totals. */
 public final class VerdictText {
@@ -79,10 +80,10 @@ public final class VerdictText {
         Figure figure = verdict.prediction().figure();
         return List.of(
                 Printable.of(figure.name()),
-                Quantity.text(verdict.prediction().value(), figure.unit()),
+                ValueStyle.FIGURES.text(verdict.prediction().value(), figure.unit()),
                 value(verdict.simulated(), figure.unit()),
                 percent(verdict.deviation()),
-                "+- " + Quantity.text(verdict.allowed(), figure.unit()),
+                "+- " + ValueStyle.FIGURES.text(verdict.allowed(), figure.unit()),
                 words(verdict));
     }
 
@@ -95,11 +96,11 @@ public final class VerdictText {
     }
 
     private static String value(OptionalDouble value, String unit) {
-        return value.isPresent() ? Quantity.text(value.getAsDouble(), unit) : "";
+        return value.isPresent() ? ValueStyle.FIGURES.text(value.getAsDouble(), unit) : "";
     }
 
     private static String percent(OptionalDouble deviation) {
-        return deviation.isPresent() ? String.format(Locale.ROOT, "%+.2f %%", deviation.getAsDouble()) : "";
+        return deviation.isPresent() ? PlainNumber.signed(deviation.getAsDouble(), 2) + " %" : "";
     }
 
     private String totals(RunVerdict run) {

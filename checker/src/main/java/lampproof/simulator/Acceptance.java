@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lampproof.unit.PlainNumber;
 
 /**
  * The rule by which a run is accepted; the exit status alone proves nothing, since ngspice ends with status 0 after many
@@ -113,11 +113,7 @@ final class Acceptance {
     }
 
     private String stoppedAt(double time) {
-        return String.format(
-                Locale.ROOT,
-                "stopped at %s of %s (%.1f %%)",
-                TimeText.of(time),
-                TimeText.of(job.stopTime()),
-                100 * time / job.stopTime());
+        return "stopped at " + TimeText.of(time) + " of " + TimeText.of(job.stopTime()) + " ("
+                + PlainNumber.percent(time / job.stopTime(), 1) + ")";
     }
 }

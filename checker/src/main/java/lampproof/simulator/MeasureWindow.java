@@ -5,11 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lampproof.unit.SpiceScale;
 
 /**
  * The window of one of the simulator's own measures ({@code .meas tran}), as a deck requests it or as the log reports
@@ -27,22 +27,11 @@ public record MeasureWindow(String name, OptionalDouble from, OptionalDouble to)
     /** The log rounds to six figures. */
     private static final double ROUNDING = 1e-5;
 
-    private static final String NUMBER = "([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:e[-+]?\\d+)?)(meg|[tgkmunpfa])?";
+    private static final String NUMBER = "([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:e[-+]?\\d+)?)(meg|[tgkmunpf])?";
     private static final Pattern FROM = Pattern.compile("\\bfrom\\s*=\\s*" + NUMBER);
     private static final Pattern TO = Pattern.compile("\\bto\\s*=\\s*" + NUMBER);
     private static final Pattern ASKED = Pattern.compile("\\.?meas(?:ure)?\\s+tran\\s+(\\S+)\\s.*");
     private static final Pattern MADE = Pattern.compile("(\\S+)\\s*=\\s*\\S+\\s+from=.*to=.*");
-    private static final Map<String, Double> PREFIXES = Map.ofEntries(
-            Map.entry("t", 1e12),
-            Map.entry("g", 1e9),
-            Map.entry("meg", 1e6),
-            Map.entry("k", 1e3),
-            Map.entry("m", 1e-3),
-            Map.entry("u", 1e-6),
-            Map.entry("n", 1e-9),
-            Map.entry("p", 1e-12),
-            Map.entry("f", 1e-15),
-            Map.entry("a", 1e-18));
 
     static Optional<MeasureWindow> ofLog(String line) {
         return of(MADE, line);
@@ -87,10 +76,13 @@ public record MeasureWindow(String name, OptionalDouble from, OptionalDouble to)
 
     private static OptionalDouble bound(Pattern form, String text) {
         Matcher bound = form.matcher(text);
-        return bound.find()
-                ? OptionalDouble.of(Double.parseDouble(bound.group(1))
-                        * (bound.group(2) == null ? 1 : PREFIXES.get(bound.group(2))))
-                : OptionalDouble.empty();
+        return bound.find() ? OptionalDouble.of(number(bound)) : OptionalDouble.empty();
+    }
+
+    private static double number(Matcher bound) {
+        int exponent =
+                bound.group(2) == null ? 0 : SpiceScale.exponent(bound.group(2)).orElseThrow();
+        return Double.parseDouble(bound.group(1)) * Double.parseDouble("1e" + exponent);
     }
 
     /** The statements of a deck, with lines that begin with a plus sign joined to the line before. */

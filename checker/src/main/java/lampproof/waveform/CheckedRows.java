@@ -2,6 +2,7 @@ package lampproof.waveform;
 
 import java.util.ArrayList;
 import java.util.List;
+import lampproof.unit.Engineering;
 
 /**
  * Checks rows and passes them on: times must not fall, numbers must be finite; counts the rows.
@@ -141,7 +142,7 @@ public final class CheckedRows {
                     : faults.whole("no row of numbers", "look into the simulator's log");
         }
         if (Double.isInfinite(smallestStep) && mostShared > POINTS_OF_AN_EDGE) {
-            throw faults.whole("all " + rows + " points share the time " + Engineering.exact(lastTime, "s"), "");
+            throw faults.whole("all " + rows + " points share the time " + Engineering.precise(lastTime, "s"), "");
         }
         if (mostShared > POINTS_OF_AN_EDGE) {
             remarks.add(Remark.note(clipped()));
@@ -290,7 +291,7 @@ public final class CheckedRows {
 
     private String clipped() {
         return faults.file() + ", " + place(sharedPlace) + ": " + mostShared + " points share the time "
-                + Engineering.exact(sharedTime, "s") + ": time has too few digits, its resolution is "
-                + Engineering.exact(smallestStep, "s");
+                + Engineering.precise(sharedTime, "s") + ": time has too few digits, its resolution is "
+                + Engineering.precise(smallestStep, "s");
     }
 }

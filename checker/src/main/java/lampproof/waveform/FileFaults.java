@@ -4,6 +4,7 @@ import java.io.EOFException;
 import java.util.List;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.unit.Engineering;
 
 /** The messages for faults of a waveform file; each leads to no verdict. */
 public class FileFaults {
@@ -57,22 +58,22 @@ public class FileFaults {
     UserFault backwards(String place, double before, double now) {
         return at(
                 place,
-                "time goes back from " + Engineering.exact(before, "s") + " to " + Engineering.exact(now, "s"),
+                "time goes back from " + Engineering.precise(before, "s") + " to " + Engineering.precise(now, "s"),
                 "");
     }
 
     UserFault rowsMissing(String place, double before, double now) {
         return at(
                 place,
-                "the row number goes from " + Engineering.exact(before, "").strip() + " to "
-                        + Engineering.exact(now, "").strip() + ": rows are missing",
+                "the row number goes from " + Engineering.precise(before, "") + " to " + Engineering.precise(now, "")
+                        + ": rows are missing",
                 "");
     }
 
     UserFault severalRuns(String place, double before, double now) {
         return at(
                 place,
-                "time goes back from " + Engineering.exact(before, "s") + " to " + Engineering.exact(now, "s")
+                "time goes back from " + Engineering.precise(before, "s") + " to " + Engineering.precise(now, "s")
                         + ": a second run starts here",
                 "say which one to read with --run");
     }

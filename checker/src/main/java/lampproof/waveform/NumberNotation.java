@@ -1,7 +1,9 @@
 package lampproof.waveform;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import lampproof.unit.SpiceScale;
 
 /**
  * The notations of numbers in a table.
@@ -51,10 +53,11 @@ public enum NumberNotation {
             while (end > 0 && Character.isLetter(text.charAt(end - 1))) {
                 end--;
             }
-            String exponent = exponent(text.substring(end));
-            return exponent.isEmpty() && end < text.length()
-                    ? Double.NaN
-                    : NumberNotation.simple(text.substring(0, end) + exponent);
+            OptionalInt exponent = SpiceScale.exponent(text.substring(end));
+            if (exponent.isEmpty()) {
+                return end < text.length() ? Double.NaN : NumberNotation.simple(text);
+            }
+            return NumberNotation.simple(text.substring(0, end) + "e" + exponent.getAsInt());
         }
     };
 
@@ -82,20 +85,5 @@ public enum NumberNotation {
             return Double.NaN;
         }
         return JavaDoubleParser.parseDouble(text.replace('d', 'e').replace('D', 'e'));
-    }
-
-    private static String exponent(String suffix) {
-        return switch (suffix.toLowerCase(java.util.Locale.ROOT)) {
-            case "f" -> "e-15";
-            case "p" -> "e-12";
-            case "n" -> "e-9";
-            case "u" -> "e-6";
-            case "m" -> "e-3";
-            case "k" -> "e3";
-            case "meg" -> "e6";
-            case "g" -> "e9";
-            case "t" -> "e12";
-            default -> "";
-        };
     }
 }

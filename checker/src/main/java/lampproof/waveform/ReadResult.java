@@ -3,6 +3,8 @@ package lampproof.waveform;
 import java.util.List;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * The result of one pass over a waveform file.
@@ -52,7 +54,7 @@ public record ReadResult(String file, long rows, Span span, List<Remark> remarks
     }
 
     private static String stopped(double reached, double stop, String reason) {
-        String share = Engineering.fixed(100 * reached / stop, 1);
+        String share = PlainNumber.fixed(100 * reached / stop, 1);
         String text = "incomplete, stopped at " + Engineering.rounded(reached, "s") + " of "
                 + Engineering.rounded(stop, "s") + " (" + share + " %)";
         return reason.isEmpty() ? text : text + ", " + reason;

@@ -54,11 +54,11 @@ class LayerTest {
 
     @Test
     void pointsOfAColumnStandUnderEachOther() {
-        assertThat(NumberText.about(0.09276, "A").column(java.util.OptionalDouble.of(0.09343)))
+        assertThat(ColumnText.about(0.09276, "A").column(java.util.OptionalDouble.of(0.09343)))
                 .isEqualTo("93.43\u2007\u2007");
-        assertThat(NumberText.about(433.3, "V").column(java.util.OptionalDouble.of(433.5)))
+        assertThat(ColumnText.about(433.3, "V").column(java.util.OptionalDouble.of(433.5)))
                 .isEqualTo("433.5\u2007\u2007\u2007");
-        assertThat(NumberText.about(0.9859, "1").column(java.util.OptionalDouble.of(-0.5)))
+        assertThat(ColumnText.about(0.9859, "1").column(java.util.OptionalDouble.of(-0.5)))
                 .isEqualTo("\u22120.5000");
     }
 }

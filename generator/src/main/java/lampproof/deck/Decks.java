@@ -1,12 +1,12 @@
 package lampproof.deck;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
 import lampproof.subcircuit.PartModels;
+import lampproof.unit.PlainNumber;
 
 /** Writes the decks of a solved driver. */
 public final class Decks {
@@ -44,12 +44,11 @@ public final class Decks {
     }
 
     private static String headingLine(Prediction prediction) {
-        return String.format(
-                Locale.ROOT,
-                "%-28s %12.5g %-3s +- %.2g",
-                prediction.figure().name(),
-                prediction.value(),
-                prediction.figure().unit(),
-                prediction.tolerance().around(prediction.value()));
+        return "%-28s %12s %-3s +- %s"
+                .formatted(
+                        prediction.figure().name(),
+                        PlainNumber.significant(prediction.value(), 5),
+                        prediction.figure().unit(),
+                        PlainNumber.significant(prediction.tolerance().around(prediction.value()), 2));
     }
 }

@@ -1,7 +1,6 @@
 package lampproof.deck;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import lampproof.unit.Decimal;
 
 /**
  * Writes numbers as every simulator reads them: digits and an exponent that is a multiple of three, never a suffix.
@@ -10,7 +9,7 @@ import java.math.MathContext;
  */
 final class NetlistNumber {
 
-    private static final MathContext DIGITS = new MathContext(10);
+    private static final int DIGITS = 10;
 
     private NetlistNumber() {}
 
@@ -26,10 +25,9 @@ final class NetlistNumber {
         if (value == 0) {
             return "0";
         }
-        BigDecimal digits = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
-        int magnitude = digits.precision() - digits.scale() - 1;
-        int exponent = 3 * Math.floorDiv(magnitude, 3);
-        String mantissa = digits.scaleByPowerOfTen(-exponent).toPlainString();
+        Decimal digits = Decimal.of(value).rounded(DIGITS);
+        int exponent = digits.thousands();
+        String mantissa = digits.mantissa(exponent).toPlainString();
         return exponent == 0 ? mantissa : mantissa + "e" + exponent;
     }
 }

@@ -6,12 +6,12 @@ import java.util.Set;
 import lampproof.design.Design;
 import lampproof.file.CsvText;
 import lampproof.spec.Amount;
-import lampproof.spec.Dimension;
 import lampproof.spec.Origin;
 import lampproof.spec.SpecRow;
-import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
 import lampproof.spec.Word;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
 
 /** The value or kind of each part and of what surrounds it, given or chosen, with its margin and the rule that chose it. */
 final class PartTable {
@@ -40,8 +40,8 @@ final class PartTable {
             return List.of(row.name(), ((Word) row.setting()).text(), "", origin, margin, row.note());
         }
         Dimension dimension = Vocabulary.quantity(row.name()).dimension();
-        String unit = UnitWriter.unit(dimension, amount.typical());
-        String number = UnitWriter.number(dimension, amount.typical(), unit);
+        String unit = QuantityWriter.unit(dimension, amount.typical());
+        String number = QuantityWriter.number(dimension, amount.typical(), unit);
         return List.of(row.name(), number, unit, origin, margin, row.note());
     }
 }

@@ -1,9 +1,10 @@
 package lampproof.choice;
 
-import java.util.Locale;
 import lampproof.design.Law;
 import lampproof.design.Smoothing;
 import lampproof.design.Topology;
+import lampproof.unit.Decimal;
+import lampproof.unit.Engineering;
 
 /**
  * What distinguishes one candidate from another.
@@ -18,19 +19,20 @@ import lampproof.design.Topology;
 public record Arrangement(
         Topology topology, Law law, Smoothing smoothing, int junctions, double voltage, double current) {
 
+    private static final Engineering FOUR_DIGITS = Engineering.digits(4).inAscii();
+
     /** The arrangement in words. */
     public String text() {
-        return String.format(
-                Locale.ROOT,
-                "%s %s, string of %.4g V and %.4g mA, %s ripple smoothed",
-                topology.word(),
-                law.word(),
-                voltage,
-                1e3 * current,
-                smoothing.word());
+        return topology.word() + " " + law.word() + ", string of " + string() + ", " + smoothing.word()
+                + " ripple smoothed";
+    }
+
+    /** The string in words. */
+    String string() {
+        return FOUR_DIGITS.text(voltage, "V") + " and " + FOUR_DIGITS.text(current, "A");
     }
 
     static double fourDigits(double value) {
-        return Double.parseDouble(String.format(Locale.ROOT, "%.3e", value));
+        return Decimal.of(value).rounded(4).value();
     }
 }

@@ -3,6 +3,8 @@ package lampproof.choice;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lampproof.prediction.Solution;
+import lampproof.unit.Engineering;
+import lampproof.unit.ValueStyle;
 
 /**
  * Something that every candidate has and that can be set side by side.
@@ -15,6 +17,7 @@ import lampproof.prediction.Solution;
 public record Characteristic(String group, String name, String unit, ToDoubleFunction<Candidate> value) {
 
     private static final String DIMMER = "dimmer";
+    private static final Engineering APPARENT_POWER = Engineering.digits(3).inAscii();
     private static final double SQUARE_MILLIMETRES = 1e6;
     private static final double MILLIMETRES_TO_THE_FOURTH = 1e12;
 
@@ -137,8 +140,9 @@ public record Characteristic(String group, String name, String unit, ToDoubleFun
         return 100 * candidate.solution().string().percentFlicker();
     }
 
-    /** The value of a candidate with its unit. */
+    /** The value of a candidate with its unit; apparent powers keep their idle zeros. */
     public String text(Candidate candidate) {
-        return ValueText.of(value.applyAsDouble(candidate), unit);
+        double own = value.applyAsDouble(candidate);
+        return unit.equals("VA") ? APPARENT_POWER.text(own, unit) : ValueStyle.SENTENCE.text(own, unit);
     }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lampproof.design.Law;
 import lampproof.design.Smoothing;
 import lampproof.design.Topology;
+import lampproof.unit.PlainNumber;
 
 /**
  * The best driver of each converter beside the other.
@@ -116,6 +116,6 @@ public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Ca
     }
 
     private String index(Candidate candidate) {
-        return String.format(Locale.ROOT, "%.3f", ranking.index(candidate));
+        return PlainNumber.fixed(ranking.index(candidate), 3);
     }
 }

@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
 import lampproof.prediction.Solution;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.ValueStyle;
 
 /** Tells in words what makes the finalists of a comparison differ. */
 public final class Differences {
@@ -47,15 +50,15 @@ public final class Differences {
         double mine = losses(winner);
         double other = losses(rival);
         return text(
-                "the %s hands %.1f %% of its power to the string, the %s %.1f %%: it loses %s where the other loses %s, %.2f"
+                "the %s hands %s of its power to the string, the %s %s: it loses %s where the other loses %s, %s"
                         + " times as much",
                 name(winner),
-                winner.solution().efficiency(),
+                percent(winner.solution().efficiency()),
                 name(rival),
-                rival.solution().efficiency(),
+                percent(rival.solution().efficiency()),
                 watts(mine),
                 watts(other),
-                mine / other);
+                PlainNumber.fixed(mine / other, 2));
     }
 
     /** The parts whose losses differ by a good part of the whole difference, the largest difference first. */
@@ -102,18 +105,18 @@ public final class Differences {
                         watts(low.losses().recovery()));
             case "switch" ->
                 text(
-                        "it opens at up to %s and stands %.0f V, the other one %s and %.0f V",
+                        "it opens at up to %s and stands %s V, the other one %s and %s V",
                         amperes(high.stage().inductorPeak()),
-                        high.nodeVoltage(),
+                        whole(high.nodeVoltage()),
                         amperes(low.stage().inductorPeak()),
-                        low.nodeVoltage());
+                        whole(low.nodeVoltage()));
             case "inductor" ->
                 text(
-                        "it carries %s rms and swings to %.0f mT, the other one %s and %.0f mT",
+                        "it carries %s rms and swings to %s mT, the other one %s and %s mT",
                         amperes(high.stage().inductorRms()),
-                        1e3 * high.peakFlux(),
+                        whole(1e3 * high.peakFlux()),
                         amperes(low.stage().inductorRms()),
-                        1e3 * low.peakFlux());
+                        whole(1e3 * low.peakFlux()));
             case "sense" ->
                 text(
                         "its switch carries %s rms, the other one %s",
@@ -124,11 +127,11 @@ public final class Differences {
                         amperes(high.line().current()), amperes(low.line().current()));
             case "bias" ->
                 text(
-                        "the gate of its switch takes %.3g nC a cycle, that of the other one %.3g nC, at %.0f V and %.0f V of bus",
+                        "the gate of its switch takes %s a cycle, that of the other one %s, at %s V and %s V of bus",
                         gateCharge(high),
                         gateCharge(low),
-                        high.line().busPeak(),
-                        low.line().busPeak());
+                        whole(high.line().busPeak()),
+                        whole(low.line().busPeak()));
             case "bleeder" ->
                 saver.solution().losses().bleeder() < 1e-3
                         ? text("the %s does not need it", name(saver))
@@ -141,31 +144,31 @@ public final class Differences {
 
     private String inductor() {
         return text(
-                "stores at most %s on a core of %.0f mm4 (%s) in the %s, %s on %.0f mm4 (%s) in the %s",
-                ValueText.of(winner.inductorEnergy(), "J"),
-                1e12 * winner.areaProduct(),
+                "stores at most %s on a core of %s mm4 (%s) in the %s, %s on %s mm4 (%s) in the %s",
+                ValueStyle.SENTENCE.text(winner.inductorEnergy(), "J"),
+                whole(1e12 * winner.areaProduct()),
                 winner.core(),
                 name(winner),
-                ValueText.of(rival.inductorEnergy(), "J"),
-                1e12 * rival.areaProduct(),
+                ValueStyle.SENTENCE.text(rival.inductorEnergy(), "J"),
+                whole(1e12 * rival.areaProduct()),
                 rival.core(),
                 name(rival));
     }
 
     private String line() {
         return text(
-                "power factor %.3f and distortion %.0f %% for the %s, %.3f and %.0f %% for the %s",
-                winner.powerFactor(),
-                100 * winner.distortion(),
+                "power factor %s and distortion %s %% for the %s, %s and %s %% for the %s",
+                ValueStyle.SENTENCE.text(winner.powerFactor(), "1"),
+                whole(100 * winner.distortion()),
                 name(winner),
-                rival.powerFactor(),
-                100 * rival.distortion(),
+                ValueStyle.SENTENCE.text(rival.powerFactor(), "1"),
+                whole(100 * rival.distortion()),
                 name(rival));
     }
 
     private String light() {
         StringBuilder text = new StringBuilder(text(
-                "percent flicker %.0f %% for the %s, %.0f %% for the %s; both smooth the %s ripple",
+                "percent flicker %s %% for the %s, %s %% for the %s; both smooth the %s ripple",
                 flicker(winner),
                 name(winner),
                 flicker(rival),
@@ -184,15 +187,15 @@ public final class Differences {
         return comparison
                 .otherwiseSmoothed(finalist.arrangement().topology())
                 .map(other -> text(
-                        "with the %s ripple smoothed instead, the %s flickers by %.0f %% and takes %.0f mm2 and %.0f cost points"
-                                + " instead of %.0f and %.0f",
+                        "with the %s ripple smoothed instead, the %s flickers by %s %% and takes %s mm2 and %s cost points"
+                                + " instead of %s and %s",
                         other.arrangement().smoothing().word(),
                         name(finalist),
                         flicker(other),
-                        1e6 * other.bill().area(),
-                        other.bill().cost(),
-                        1e6 * finalist.bill().area(),
-                        finalist.bill().cost()))
+                        whole(1e6 * other.bill().area()),
+                        whole(other.bill().cost()),
+                        whole(1e6 * finalist.bill().area()),
+                        whole(finalist.bill().cost())))
                 .orElse("no film or ceramic capacitor smooths the other ripple for the " + name(finalist));
     }
 
@@ -213,8 +216,8 @@ public final class Differences {
                 resistor
                         ? text(
                                 " of %s below %s",
-                                ValueText.of(dimming.bleederResistance(), "Ohm"),
-                                ValueText.of(dimming.threshold(), "V"))
+                                ValueStyle.SENTENCE.text(dimming.bleederResistance(), "Ohm"),
+                                ValueStyle.SENTENCE.text(dimming.threshold(), "V"))
                         : "",
                 topUp ? text(" that tops up its current to %s", amperes(dimming.topUpCurrent())) : "",
                 watts(candidate.dimmerLoad()));
@@ -223,8 +226,10 @@ public final class Differences {
     private static String dead(Candidate candidate) {
         return candidate.deadVoltage() > 0
                 ? text(
-                        "below %s of the line the %s can draw nothing, so the last %.1f degrees of a dimmer move no light",
-                        ValueText.of(candidate.deadVoltage(), "V"), name(candidate), candidate.deadTravel())
+                        "below %s of the line the %s can draw nothing, so the last %s degrees of a dimmer move no light",
+                        ValueStyle.SENTENCE.text(candidate.deadVoltage(), "V"),
+                        name(candidate),
+                        PlainNumber.fixed(candidate.deadTravel(), 1))
                 : text("the %s draws from any line voltage, so every degree of a dimmer moves light", name(candidate));
     }
 
@@ -235,53 +240,63 @@ public final class Differences {
     private static String built(Candidate candidate) {
         BillItem largest = candidate.bill().largest();
         return text(
-                "%d parts on %.0f mm2 for %.0f cost points in the %s, of which the %s takes %.0f mm2",
+                "%d parts on %s mm2 for %s cost points in the %s, of which the %s takes %s mm2",
                 candidate.bill().count(),
-                1e6 * candidate.bill().area(),
-                candidate.bill().cost(),
+                whole(1e6 * candidate.bill().area()),
+                whole(candidate.bill().cost()),
                 name(candidate),
                 largest.part(),
-                1e6 * largest.area());
+                whole(1e6 * largest.area()));
     }
 
     private String life() {
         return text(
-                "%s for the %s, whose %s comes closest to its rating (%.0f of %.0f degC); %s for the %s, whose %s does (%.0f of"
-                        + " %.0f degC)",
+                "%s for the %s, whose %s comes closest to its rating (%s of %s degC); %s for the %s, whose %s does (%s of %s"
+                        + " degC)",
                 hours(winner),
                 name(winner),
                 winner.hottest().name(),
-                winner.temperature(winner.hottest()),
-                winner.hottest().rating(),
+                whole(winner.temperature(winner.hottest())),
+                whole(winner.hottest().rating()),
                 hours(rival),
                 name(rival),
                 rival.hottest().name(),
-                rival.temperature(rival.hottest()),
-                rival.hottest().rating());
+                whole(rival.temperature(rival.hottest())),
+                whole(rival.hottest().rating()));
     }
 
     private static String hours(Candidate candidate) {
-        return ValueText.of(100 * Math.rint(candidate.life() / 100), "h");
+        return ValueStyle.SENTENCE.text(100 * Math.rint(candidate.life() / 100), "h");
     }
 
-    private static double gateCharge(Solution solution) {
-        return 1e9 * solution.driver().fittings().edges().gateCharge();
+    private static String gateCharge(Solution solution) {
+        return Engineering.digits(3)
+                .inAscii()
+                .text(solution.driver().fittings().edges().gateCharge(), "C");
+    }
+
+    private static String whole(double number) {
+        return PlainNumber.fixed(number, 0);
+    }
+
+    private static String percent(double value) {
+        return ValueStyle.SENTENCE.text(value, "%");
     }
 
     private static String watts(double power) {
-        return ValueText.of(power, "W");
+        return ValueStyle.SENTENCE.text(power, "W");
     }
 
     private static String amperes(double current) {
-        return ValueText.of(current, "A");
+        return ValueStyle.SENTENCE.text(current, "A");
     }
 
     private static double losses(Candidate candidate) {
         return candidate.solution().losses().total();
     }
 
-    private static double flicker(Candidate candidate) {
-        return 100 * candidate.solution().string().percentFlicker();
+    private static String flicker(Candidate candidate) {
+        return whole(100 * candidate.solution().string().percentFlicker());
     }
 
     private static String name(Candidate candidate) {

@@ -2,11 +2,12 @@ package lampproof.choice;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * The smallest change of a lamp, of those that are tried, with which a driver works.
@@ -31,11 +32,7 @@ public record NearestChange(String text, Candidate candidate) {
     private static Optional<NearestChange> otherStrings(Lamp lamp, PartTable table) {
         return best(lamp, StringRange.usual(lamp), table)
                 .map(found -> new NearestChange(
-                        text(
-                                "a string of %.4g V and %.4g mA, the lamp as it is",
-                                found.arrangement().voltage(),
-                                1e3 * found.arrangement().current()),
-                        found));
+                        "a string of " + found.arrangement().string() + ", the lamp as it is", found));
     }
 
     private static Optional<NearestChange> lessLight(Lamp lamp, List<StringRange> ranges, PartTable table) {
@@ -43,11 +40,10 @@ public record NearestChange(String text, Candidate candidate) {
                 DoubleStream.iterate(1 - POWER_STEP, share -> share > POWER_STEP / 2, share -> share - POWER_STEP);
         return first(shares, share -> best(lamp.withPower(share * lamp.power()), ranges, table))
                 .map(found -> new NearestChange(
-                        text(
-                                "a string power of %.3g W instead of %.3g W",
-                                found.arrangement().voltage()
-                                        * found.arrangement().current(),
-                                lamp.power()),
+                        "a string power of "
+                                + watts(found.arrangement().voltage()
+                                        * found.arrangement().current())
+                                + " instead of " + watts(lamp.power()),
                         found));
     }
 
@@ -56,9 +52,12 @@ public record NearestChange(String text, Candidate candidate) {
         DoubleStream steps = DoubleStream.iterate(ambient - COOLER, air -> air >= COLDEST, air -> air - COOLER);
         return first(steps, air -> best(lamp.with("ambient.temperature", air), ranges, table))
                 .map(found -> new NearestChange(
-                        text(
-                                "air of %.0f degC around the lamp instead of %.0f degC",
-                                found.solution().temperatures().housing().ambient(), ambient),
+                        "air of "
+                                + degrees(found.solution()
+                                        .temperatures()
+                                        .housing()
+                                        .ambient())
+                                + " around the lamp instead of " + degrees(ambient),
                         found));
     }
 
@@ -72,7 +71,11 @@ public record NearestChange(String text, Candidate candidate) {
                         candidate -> candidate.solution().efficiency()));
     }
 
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    private static String watts(double power) {
+        return Engineering.digits(3).inAscii().text(power, "W");
+    }
+
+    private static String degrees(double temperature) {
+        return PlainNumber.fixed(temperature, 0) + " degC";
     }
 }

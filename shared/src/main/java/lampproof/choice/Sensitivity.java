@@ -3,7 +3,6 @@ package lampproof.choice;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -12,12 +11,13 @@ import lampproof.design.Sizing;
 import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
 import lampproof.spec.Amount;
-import lampproof.spec.Dimension;
 import lampproof.spec.Quantity;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
-import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
+import lampproof.unit.Dimension;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.QuantityWriter;
 
 /**
  * What moves a figure of a design when one row of its spec goes from least to most and all others stay.
@@ -162,13 +162,12 @@ public record Sensitivity(
     /** From where to where the row goes. */
     public String rangeText() {
         Dimension dimension = Vocabulary.quantity(row).dimension();
-        return UnitWriter.text(dimension, ValueText.threeDigits(least)) + " to "
-                + UnitWriter.text(dimension, ValueText.threeDigits(most));
+        return QuantityWriter.rounded(dimension, least, 3) + " to " + QuantityWriter.rounded(dimension, most, 3);
     }
 
     private static String end(OptionalDouble value, Target target) {
         return value.isPresent()
-                ? String.format(Locale.ROOT, "%.4g %s", value.getAsDouble(), target.unit())
+                ? PlainNumber.significant(value.getAsDouble(), 4) + " " + target.unit()
                 : "does not work";
     }
 }

@@ -3,8 +3,8 @@ package lampproof.choice;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import lampproof.unit.PlainNumber;
 
 /**
  * Who would win if the criteria were weighed otherwise.
@@ -44,6 +44,6 @@ public record WeightVariation(String weighing, Comparison comparison) {
     }
 
     private String index(Candidate candidate) {
-        return String.format(Locale.ROOT, "%.3f", comparison.ranking().index(candidate));
+        return PlainNumber.fixed(comparison.ranking().index(candidate), 3);
     }
 }

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
-import lampproof.spec.NearestName;
+import lampproof.unit.Engineering;
 
 /**
  * How much each criterion counts.
@@ -91,8 +91,7 @@ public record Weights(Map<Criterion, Double> values) {
     /** The weights as they stand on the command line. */
     public String text() {
         return Arrays.stream(Criterion.values())
-                .map(criterion -> criterion.word() + "="
-                        + String.format(Locale.ROOT, "%.4g", of(criterion)).replaceAll("\\.?0+$", ""))
+                .map(criterion -> criterion.word() + "=" + Engineering.upTo(4).text(of(criterion), "1"))
                 .collect(Collectors.joining(","));
     }
 }

@@ -1,6 +1,6 @@
 package lampproof.design;
 
-import java.util.Locale;
+import lampproof.unit.Engineering;
 
 /** Chooses the freewheel diode. */
 final class DiodeSizing {
@@ -45,7 +45,7 @@ final class DiodeSizing {
 
     /** A diode of a part's drop [V] at a current [A]. */
     static Rectifier rectifier(DesignValues values, String part, double usual, double current) {
-        String rule = String.format(Locale.ROOT, "junction diode at %.3g mA", 1e3 * current);
+        String rule = "junction diode at " + Engineering.digits(3).inAscii().text(current, "A");
         double drop = values.amount(part + ".drop", rule, () -> usual);
         double resistance =
                 values.amount(part + ".resistance", "small junction diode", () -> Rounding.twoDigits(0.03 / current));

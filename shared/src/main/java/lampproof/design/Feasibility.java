@@ -1,10 +1,10 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.spec.Amount;
 import lampproof.spec.Spec;
+import lampproof.unit.Engineering;
 
 /** Refuses what physics forbids, with the numbers and the nearest change that would work. */
 final class Feasibility {
@@ -35,8 +35,7 @@ final class Feasibility {
             throw fault(
                     "a step-up string must stand above the crest of the highest line",
                     string,
-                    String.format(
-                            Locale.ROOT, "at least %.4g V, 5 %% above the crest of %.4g V", (1 + ROOM) * crest, crest),
+                    "at least " + volts((1 + ROOM) * crest) + ", 5 % above the crest of " + volts(crest),
                     "raise string.voltage, or take driver.topology step-down");
         }
     }
@@ -46,14 +45,16 @@ final class Feasibility {
             throw fault(
                     "a step-down string must stay below the crest of the lowest line",
                     string,
-                    String.format(
-                            Locale.ROOT, "at most %.4g V, 5 %% below the crest of %.4g V", (1 - ROOM) * crest, crest),
+                    "at most " + volts((1 - ROOM) * crest) + ", 5 % below the crest of " + volts(crest),
                     "lower string.voltage, or take driver.topology step-up");
         }
     }
 
     private static UserFault fault(String what, double found, String allowed, String next) {
-        String value = String.format(Locale.ROOT, "%.4g V", found);
-        return UserFault.badInput(new Finding(what, "string.voltage", value, allowed, next));
+        return UserFault.badInput(new Finding(what, "string.voltage", volts(found), allowed, next));
+    }
+
+    private static String volts(double voltage) {
+        return Engineering.digits(4).text(voltage, "V");
     }
 }

@@ -1,8 +1,8 @@
 package lampproof.design;
 
-import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import lampproof.unit.Decimal;
 
 /** Values of parts that are not sold in a preferred series. */
 final class Rounding {
@@ -13,7 +13,7 @@ final class Rounding {
 
     /** The value in two digits. */
     static double twoDigits(double value) {
-        return BigDecimal.valueOf(value).round(TWO_DIGITS).doubleValue();
+        return Decimal.of(value).rounded(2).value();
     }
 
     /** The least of some ratings in rising order that a stress does not pass; the greatest when it passes all. */

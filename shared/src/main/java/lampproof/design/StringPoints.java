@@ -10,11 +10,11 @@ import lampproof.physics.DiodeModel;
 import lampproof.physics.KneeLine;
 import lampproof.physics.LedCurve;
 import lampproof.spec.Amount;
-import lampproof.spec.Dimension;
 import lampproof.spec.Origin;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
-import lampproof.spec.UnitWriter;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
 
 /**
  * Voltage and dynamic resistance of a string of which two or three points are known.
@@ -149,9 +149,9 @@ public final class StringPoints {
             throw UserFault.badInput(new Finding(
                     "the points of the string lie far from its current",
                     "string.current",
-                    UnitWriter.text(Dimension.CURRENT, current),
-                    UnitWriter.text(Dimension.CURRENT, least) + " to " + UnitWriter.text(Dimension.CURRENT, most)
-                            + ", twice as far as the points reach",
+                    QuantityWriter.text(Dimension.CURRENT, current),
+                    QuantityWriter.text(Dimension.CURRENT, least) + " to "
+                            + QuantityWriter.text(Dimension.CURRENT, most) + ", twice as far as the points reach",
                     "give points around the string current"));
         }
     }

@@ -2,9 +2,9 @@ package lampproof.dimming;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import lampproof.design.Dimming.Edge;
+import lampproof.unit.PlainNumber;
 
 /** The figures of a dimming curve, each with its definition. */
 public final class DimmingFigures {
@@ -185,7 +185,7 @@ public final class DimmingFigures {
     }
 
     private static String number(DimmingPoint point) {
-        return String.format(Locale.ROOT, "%.0f", point.degrees());
+        return PlainNumber.fixed(point.degrees(), 0);
     }
 
     private String level(DimmingPoint point) {
@@ -193,6 +193,6 @@ public final class DimmingFigures {
     }
 
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.2f %%", 100 * share);
+        return PlainNumber.percent(share, 2);
     }
 }

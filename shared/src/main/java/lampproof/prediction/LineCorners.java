@@ -1,13 +1,13 @@
 package lampproof.prediction;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Design;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.spec.Amount;
 import lampproof.spec.SpecRow;
+import lampproof.unit.Engineering;
 
 /**
  * A design solved at the typical line voltage, and at the least and the greatest one of the spec where they differ from it,
@@ -60,7 +60,7 @@ public record LineCorners(Map<Corner, Solution> solutions) {
         try {
             return rated(design.at(voltage));
         } catch (UserFault fault) {
-            String at = String.format(Locale.ROOT, " with %.4g V on the line", voltage);
+            String at = " with " + Engineering.digits(4).text(voltage, "V") + " on the line";
             throw UserFault.badInput(fault.findings().stream()
                     .map(one -> new Finding(one.what() + at, one.where(), one.found(), one.allowed(), one.next()))
                     .toList());

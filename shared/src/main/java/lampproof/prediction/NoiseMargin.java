@@ -1,11 +1,12 @@
 package lampproof.prediction;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.IntToDoubleFunction;
 import lampproof.physics.ConductedLimit;
 import lampproof.quasistatic.ConductedNoise;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * The harmonic that comes nearest to a limit of conducted noise, or passes it furthest.
@@ -27,13 +28,8 @@ public record NoiseMargin(int order, double frequency, double level, double limi
 
     /** The harmonic with its level and limit. */
     public String text() {
-        return String.format(
-                Locale.ROOT,
-                "order %d at %.3g kHz %.1f dBuV, at most %.1f dBuV",
-                order,
-                1e-3 * frequency,
-                level,
-                limit);
+        return "order " + order + " at " + Engineering.rounded(frequency, "Hz") + " " + PlainNumber.fixed(level, 1)
+                + " dBuV, at most " + PlainNumber.fixed(limit, 1) + " dBuV";
     }
 
     /**

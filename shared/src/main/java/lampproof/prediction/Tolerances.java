@@ -7,9 +7,9 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.spec.Amount;
-import lampproof.spec.NearestName;
 import lampproof.spec.Spec;
 
 /**

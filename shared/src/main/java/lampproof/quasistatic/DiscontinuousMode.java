@@ -1,12 +1,13 @@
 package lampproof.quasistatic;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import lampproof.design.Driver;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.physics.PreferredSeries;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * Whether the fixed-duty law stays in discontinuous mode, as it must.
@@ -37,12 +38,9 @@ final class DiscontinuousMode {
                 .filter(AnglePoint::continuous)
                 .map(point -> Math.toDegrees(point.angle()))
                 .toList();
-        String found = String.format(
-                Locale.ROOT,
-                "%.3g mH, with which the current flows on from %.0f to %.0f deg of the line half cycle",
-                1e3 * driver.inductor().inductance(),
-                angles.get(0),
-                angles.get(angles.size() - 1));
+        String found = henries(driver.inductor().inductance()) + ", with which the current flows on from "
+                + PlainNumber.fixed(angles.get(0), 0) + " to "
+                + PlainNumber.fixed(angles.get(angles.size() - 1), 0) + " deg of the line half cycle";
         return UserFault.badInput(new Finding(
                 "fixed-duty control needs an inductor current that comes back to zero in every switching cycle",
                 "inductor.inductance",
@@ -57,8 +55,12 @@ final class DiscontinuousMode {
                 .limit(VALUES_TRIED)
                 .filter(value -> !ControlRange.operation(with(driver, value)).leavesDiscontinuousMode())
                 .findFirst()
-                .map(value -> String.format(Locale.ROOT, "at most %.3g mH", 1e3 * value))
+                .map(value -> "at most " + henries(value))
                 .orElse("");
+    }
+
+    private static String henries(double inductance) {
+        return Engineering.digits(3).inAscii().text(inductance, "H");
     }
 
     private static Driver with(Driver driver, double inductance) {

@@ -2,7 +2,6 @@ package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import lampproof.physics.ClassCLimits;
 import lampproof.physics.CurrentFlow;
 import lampproof.physics.HarmonicAssessment;
@@ -12,6 +11,7 @@ import lampproof.physics.LineCurrentFigures;
 import lampproof.physics.SmallLampLimits;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.unit.PlainNumber;
 
 /** The line current of a solved driver against IEC 61000-3-2, with every alternative that the standard leaves. */
 final class HarmonicRules {
@@ -63,11 +63,11 @@ final class HarmonicRules {
     /** Limits on the whole current beyond 0.8 are angles; the greatest distortion allowed is 0.7. */
     private static String amount(double value, HarmonicVerdict verdict, boolean perWatt) {
         if (perWatt) {
-            return String.format(Locale.ROOT, "%.2f mA/W", 1e3 * value);
+            return PlainNumber.fixed(1e3 * value, 2) + " mA/W";
         }
         return verdict.order() == 0 && verdict.limit() > 0.8
-                ? String.format(Locale.ROOT, "%.0f deg", Math.toDegrees(value))
-                : String.format(Locale.ROOT, "%.1f %%", 100 * value);
+                ? PlainNumber.fixed(Math.toDegrees(value), 0) + " deg"
+                : PlainNumber.percent(value, 1);
     }
 
     private static LineCurrentFigures figures(Solution solution) {

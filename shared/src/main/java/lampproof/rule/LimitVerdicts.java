@@ -2,7 +2,6 @@ package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Topology;
@@ -13,6 +12,8 @@ import lampproof.physics.SubharmonicStability;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */
 public final class LimitVerdicts {
@@ -38,19 +39,16 @@ public final class LimitVerdicts {
         double power = solution.line().power();
         LimitVerdict verdict =
                 DisplacementFactorFloor.judge(power, solution.line().displacementFactor());
+        String at = " at " + Engineering.digits(3).inAscii().text(power, "W");
         String number = verdict.limit() == 0
-                ? String.format(Locale.ROOT, "no limit at %.3g W", power)
-                : String.format(Locale.ROOT, "%.3f, at least %.1f at %.3g W", verdict.value(), verdict.limit(), power);
+                ? "no limit" + at
+                : PlainNumber.fixed(verdict.value(), 3) + ", at least " + PlainNumber.fixed(verdict.limit(), 1) + at;
         return new RuleVerdict("displacement factor", verdict.pass(), verdict.rule(), number);
     }
 
     private static RuleVerdict flicker(LimitVerdict verdict, double frequency) {
-        String number = String.format(
-                Locale.ROOT,
-                "%.1f %%, at most %.2f %% at %.0f Hz",
-                100 * verdict.value(),
-                100 * verdict.limit(),
-                frequency);
+        String number = PlainNumber.percent(verdict.value(), 1) + ", at most " + PlainNumber.percent(verdict.limit(), 2)
+                + " at " + PlainNumber.fixed(frequency, 0) + " Hz";
         return new RuleVerdict("percent flicker", verdict.pass(), verdict.rule(), number);
     }
 
@@ -61,7 +59,7 @@ public final class LimitVerdicts {
                 .max()
                 .orElse(0);
         boolean stable = growth < 1;
-        String number = String.format(Locale.ROOT, "a disturbance becomes %.2f of itself, at most 1", growth);
+        String number = "a disturbance becomes " + PlainNumber.fixed(growth, 2) + " of itself, at most 1";
         String rule = "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, slopes of a period";
         return new RuleVerdict("subharmonic stability", stable, rule, stable ? number : number + cure(corners));
     }
@@ -71,7 +69,7 @@ public final class LimitVerdicts {
                 .flatMapToDouble(solution -> continuous(solution).mapToDouble(point -> leastRamp(solution, point)))
                 .max()
                 .orElseThrow();
-        return String.format(Locale.ROOT, "; a switching.slope above %.3g kA/s would do", ramp / 1e3);
+        return "; a switching.slope above " + Engineering.rounded(ramp, "A/s") + " would do";
     }
 
     private static Stream<AnglePoint> continuous(Solution solution) {

@@ -1,11 +1,11 @@
 package lampproof.rule;
 
 import java.util.List;
-import java.util.Locale;
 import lampproof.prediction.NeededFilter;
 import lampproof.prediction.NoiseMargin;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.ConductedNoise;
+import lampproof.unit.PlainNumber;
 
 /** Differential-mode noise of a solved driver against the limits at the mains terminals. */
 public final class NoiseRules {
@@ -31,10 +31,12 @@ public final class NoiseRules {
     private static String remedy(Solution solution) {
         double needed = NeededFilter.corner(solution.noise(), solution.driver());
         double corner = NeededFilter.corner(solution.driver());
-        String has = String.format(Locale.ROOT, "; the filter corner is %.3g kHz", 1e-3 * corner);
-        return has
-                + (needed > 0
-                        ? String.format(Locale.ROOT, " and would have to be %.3g kHz", 1e-3 * needed)
-                        : " and no choke would do");
+        String has = "; the filter corner is " + kilohertz(corner);
+        return has + (needed > 0 ? " and would have to be " + kilohertz(needed) : " and no choke would do");
+    }
+
+    /** One prefix for both corners, so that they compare at a glance. */
+    private static String kilohertz(double frequency) {
+        return PlainNumber.significant(1e-3 * frequency, 3) + " kHz";
     }
 }

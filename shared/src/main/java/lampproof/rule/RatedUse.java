@@ -1,8 +1,8 @@
 package lampproof.rule;
 
-import java.util.Locale;
-import lampproof.spec.UnitWriter;
 import lampproof.spec.Vocabulary;
+import lampproof.unit.PlainNumber;
+import lampproof.unit.QuantityWriter;
 
 /**
  * A rating or limit of a part, and the use that comes closest to what is allowed of it.
@@ -27,13 +27,9 @@ public record RatedUse(String name, double rated, double used, double allowed, S
 
     /** Whether the use stays within what is allowed. */
     RuleVerdict verdict() {
-        String number = String.format(
-                Locale.ROOT,
-                "%.0f %% of %s %s, at most %.0f %%",
-                100 * used / rated,
-                UnitWriter.text(Vocabulary.quantity(name).dimension(), rated),
-                when,
-                100 * allowed);
+        String number = PlainNumber.percent(used / rated, 0) + " of "
+                + QuantityWriter.text(Vocabulary.quantity(name).dimension(), rated) + " " + when + ", at most "
+                + PlainNumber.percent(allowed, 0);
         return new RuleVerdict(
                 name, utilisation() <= 1, "derated in use, whole in faults and surges, common practice", number);
     }

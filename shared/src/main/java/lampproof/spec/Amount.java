@@ -1,5 +1,7 @@
 package lampproof.spec;
 
+import lampproof.unit.Dimension;
+
 /**
  * A value with its spread, in the unit that its {@link Dimension} is kept in.
  *

@@ -2,6 +2,7 @@ package lampproof.spec;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lampproof.unit.QuantityReader;
 
 /**
  * The parts of a value cell: {@code 100nF/400V} is a number, a unit and a rating.
@@ -14,7 +15,7 @@ record CellParts(String number, String unit, String rating) {
 
     private static final String UNIT = "(?!to\\b)[^\\s\\d.,'\u2019_/\u2013\u00b1-]\\S*?";
     private static final String GAP = "(?:\\s*/\\s*(?=\\d)|\\s+)";
-    private static final Pattern SHAPE = Pattern.compile("(?<number>" + UnitReader.NUMBER + ")" //
+    private static final Pattern SHAPE = Pattern.compile("(?<number>" + QuantityReader.NUMBER + ")" //
             + "(?:\\s*(?<unit>" + UNIT + ")(?:" + GAP + "(?<rating>.+))?)?");
     private static final Pattern PREFIX_INSIDE = Pattern.compile("\\S*\\d[a-zA-Z\u00b5\u03bc]\\d+");
     private static final String ONE_RATING =

@@ -2,6 +2,8 @@ package lampproof.spec;
 
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityReader;
 
 /**
  * The value of one cell of a quantity.
@@ -22,7 +24,7 @@ record CellValue(double value, String rating) {
         checkRating(quantity, cell, row.cell(column), where);
         String unit = onlyUnit(cell, row.cell(Column.UNIT), where);
         String unitPlace = cell.unit().isEmpty() ? faults.place(row.line(), Column.UNIT) : where;
-        double value = UnitReader.read(quantity.dimension(), cell.number(), unit, where, unitPlace);
+        double value = QuantityReader.read(quantity.dimension(), cell.number(), unit, where, unitPlace);
         checkRange(quantity, value, row.cell(column), unit, where);
         return new CellValue(value, cell.rating());
     }
@@ -46,7 +48,7 @@ record CellValue(double value, String rating) {
     private static void checkRange(Quantity quantity, double value, String text, String unit, String where) {
         if (!quantity.holds(value)) {
             String what = quantity.name() + " is out of range";
-            String allowed = quantity.allowedIn(UnitReader.spelling(quantity.dimension(), unit));
+            String allowed = quantity.allowedIn(QuantityReader.spelling(quantity.dimension(), unit));
             throw UserFault.badInput(new Finding(what, where, text, allowed, ""));
         }
         if (quantity.dimension() == Dimension.COUNT && value != Math.rint(value)) {

@@ -1,5 +1,8 @@
 package lampproof.spec;
 
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
+
 /**
  * A name that stands for a number.
  *
@@ -18,12 +21,13 @@ public record Quantity(String name, Dimension dimension, double least, double mo
 
     @Override
     public String allowed() {
-        return UnitWriter.text(dimension, least) + " to " + UnitWriter.text(dimension, most);
+        return QuantityWriter.text(dimension, least) + " to " + QuantityWriter.text(dimension, most);
     }
 
     /** The range that is allowed, in a unit of the dimension. */
     String allowedIn(String unit) {
-        String range = UnitWriter.number(dimension, least, unit) + " to " + UnitWriter.number(dimension, most, unit);
+        String range =
+                QuantityWriter.number(dimension, least, unit) + " to " + QuantityWriter.number(dimension, most, unit);
         return (range + " " + unit).strip();
     }
 }

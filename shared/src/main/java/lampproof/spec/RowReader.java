@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
+import lampproof.unit.QuantityReader;
 
 /** Reads one row: a word for a choice, a number with its unit for a quantity. */
 final class RowReader {
@@ -54,7 +56,7 @@ final class RowReader {
     }
 
     private UserFault notAWord(TableRow row, Choice choice, String word) {
-        boolean number = word.matches(UnitReader.NUMBER);
+        boolean number = word.matches(QuantityReader.NUMBER);
         String what = choice.name() + (number ? " takes a word, not a number" : " has no such word");
         String next = NearestName.to(word, choice.words())
                 .map(near -> "did you mean " + near + "?")

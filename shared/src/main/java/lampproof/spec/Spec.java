@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lampproof.unit.Dimension;
 
 /** What is known of a lamp: amounts in the units of their {@link Dimension}, and words. Immutable. */
 public final class Spec {

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import lampproof.file.AtomicFile;
 import lampproof.file.CsvText;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
 
 /**
  * Writes a spec as understood: every row, with its origin in a column of its own.
@@ -39,10 +41,10 @@ public final class SpecWriter {
         String origin = row.origin().word();
         if (row.setting() instanceof Amount amount) {
             Dimension dimension = Vocabulary.quantity(row.name()).dimension();
-            String unit = UnitWriter.unit(dimension, amount.typical() == 0 ? amount.most() : amount.typical());
-            String least = amount.isSingle() ? "" : UnitWriter.number(dimension, amount.least(), unit);
-            String most = amount.isSingle() ? "" : UnitWriter.number(dimension, amount.most(), unit);
-            String typical = UnitWriter.number(dimension, amount.typical(), unit);
+            String unit = QuantityWriter.unit(dimension, amount.typical() == 0 ? amount.most() : amount.typical());
+            String least = amount.isSingle() ? "" : QuantityWriter.number(dimension, amount.least(), unit);
+            String most = amount.isSingle() ? "" : QuantityWriter.number(dimension, amount.most(), unit);
+            String typical = QuantityWriter.number(dimension, amount.typical(), unit);
             return List.of(row.name(), least, typical, most, unit, row.note(), origin);
         }
         return List.of(row.name(), "", ((Word) row.setting()).text(), "", "", row.note(), origin);

@@ -1,24 +1,24 @@
 package lampproof.spec;
 
 import static java.util.stream.Collectors.toMap;
-import static lampproof.spec.Dimension.ANGLE;
-import static lampproof.spec.Dimension.CAPACITANCE;
-import static lampproof.spec.Dimension.CHARGE;
-import static lampproof.spec.Dimension.COUNT;
-import static lampproof.spec.Dimension.CURRENT;
-import static lampproof.spec.Dimension.DURATION;
-import static lampproof.spec.Dimension.FREQUENCY;
-import static lampproof.spec.Dimension.INDUCTANCE;
-import static lampproof.spec.Dimension.LENGTH;
-import static lampproof.spec.Dimension.NUMBER;
-import static lampproof.spec.Dimension.RATIO;
-import static lampproof.spec.Dimension.RESISTANCE;
-import static lampproof.spec.Dimension.SLOPE;
-import static lampproof.spec.Dimension.TEMPERATURE;
-import static lampproof.spec.Dimension.THERMAL_RESISTANCE;
-import static lampproof.spec.Dimension.TIME;
-import static lampproof.spec.Dimension.VOLTAGE;
-import static lampproof.spec.Dimension.VOLT_PER_KELVIN;
+import static lampproof.unit.Dimension.ANGLE;
+import static lampproof.unit.Dimension.CAPACITANCE;
+import static lampproof.unit.Dimension.CHARGE;
+import static lampproof.unit.Dimension.COUNT;
+import static lampproof.unit.Dimension.CURRENT;
+import static lampproof.unit.Dimension.DURATION;
+import static lampproof.unit.Dimension.FREQUENCY;
+import static lampproof.unit.Dimension.INDUCTANCE;
+import static lampproof.unit.Dimension.LENGTH;
+import static lampproof.unit.Dimension.NUMBER;
+import static lampproof.unit.Dimension.RATIO;
+import static lampproof.unit.Dimension.RESISTANCE;
+import static lampproof.unit.Dimension.SLOPE;
+import static lampproof.unit.Dimension.TEMPERATURE;
+import static lampproof.unit.Dimension.THERMAL_RESISTANCE;
+import static lampproof.unit.Dimension.TIME;
+import static lampproof.unit.Dimension.VOLTAGE;
+import static lampproof.unit.Dimension.VOLT_PER_KELVIN;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import lampproof.unit.Dimension;
 
 /**
  * Every name that a spec may hold. To add one, add a line to the table.

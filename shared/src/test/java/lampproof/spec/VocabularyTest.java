@@ -3,6 +3,7 @@ package lampproof.spec;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import lampproof.unit.Dimension;
 import org.junit.jupiter.api.Test;
 
 class VocabularyTest {

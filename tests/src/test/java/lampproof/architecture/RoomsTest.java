@@ -24,26 +24,27 @@ class RoomsTest {
     private static final List<Room> ROOMS = """
             fault       ->
             file        -> fault
-            spec        -> file fault
+            unit        -> fault
+            spec        -> unit file fault
             physics     -> fault
-            design      -> spec physics fault
-            quasistatic -> design physics fault
+            design      -> spec unit physics fault
+            quasistatic -> design unit physics fault
             event       -> quasistatic design physics fault
-            dimming     -> quasistatic design fault
-            prediction  -> event quasistatic design physics spec file fault
-            rule        -> prediction event quasistatic design physics spec
-            choice      -> rule prediction quasistatic design physics spec file fault
+            dimming     -> quasistatic design unit fault
+            prediction  -> event quasistatic design physics spec unit file fault
+            rule        -> prediction event quasistatic design physics spec unit
+            choice      -> rule prediction quasistatic design physics spec unit file fault
             subcircuit  -> lint spec fault
-            deck        -> subcircuit rule prediction event quasistatic design physics spec file fault
-            lint        -> fault
-            simulator   -> fault
-            waveform    -> fault
-            measure     -> waveform fault
-            instrument  -> measure waveform physics spec fault
-            compare     -> measure waveform prediction design quasistatic spec physics fault
-            report      -> choice rule compare dimming instrument measure waveform prediction quasistatic design spec file fault
-            page        -> choice rule compare dimming measure waveform prediction quasistatic design physics spec fault
-            cli         -> page report choice rule compare dimming instrument measure waveform simulator lint deck subcircuit prediction quasistatic design physics spec file fault
+            deck        -> subcircuit rule prediction event quasistatic design physics spec unit file fault
+            lint        -> unit fault
+            simulator   -> unit fault
+            waveform    -> unit fault
+            measure     -> waveform unit fault
+            instrument  -> measure waveform physics unit fault
+            compare     -> measure waveform prediction design quasistatic spec physics unit fault
+            report      -> choice rule compare dimming instrument measure waveform prediction quasistatic design spec unit file fault
+            page        -> choice rule compare dimming measure waveform prediction quasistatic design physics spec unit fault
+            cli         -> page report choice rule compare dimming instrument measure waveform simulator lint deck subcircuit prediction quasistatic design physics spec unit file fault
             """.lines().map(Room::of).toList();
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

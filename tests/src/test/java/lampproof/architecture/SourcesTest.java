@@ -42,6 +42,15 @@ class SourcesTest {
     }
 
     @Test
+    void numbersBecomeTextInOnePackage() {
+        List<Path> others = SourceTree.main().stream()
+                .filter(file -> !file.getParent().endsWith("lampproof/unit"))
+                .toList();
+        assertThat(others).hasSizeLessThan(SourceTree.main().size());
+        assertThat(new NumberFormatRule().faults(others)).isEmpty();
+    }
+
+    @Test
     void noTestIsSwitchedOff() {
         assertThat(SourceTree.test()).hasSizeGreaterThanOrEqualTo(TEST_FILES_AT_LEAST);
         assertThat(new NoDisabledTestRule().faults(SourceTree.test())).isEmpty();
@@ -121,6 +130,17 @@ class SourcesTest {
                 .containsExactly(
                         "Sample.java:1: BusUtils is named after nothing",
                         "Sample.java:2: getRipple is prefixed with get");
+    }
+
+    @Test
+    void aFormattedNumberIsFound() throws IOException {
+        List<String> faults = new NumberFormatRule().faults(source("""
+                class A {
+                    String loss(double value) { return String.format("%.3g W", value); }
+                    String share(long value) { return value + " % for " + "%5d %s"; }
+                }
+                """));
+        assertThat(faults).containsExactly("Sample.java:2: a number is formatted outside the package unit");
     }
 
     @Test

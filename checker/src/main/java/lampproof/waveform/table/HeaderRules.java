@@ -2,6 +2,7 @@ package lampproof.waveform.table;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import lampproof.unit.WrittenUnit;
 import lampproof.waveform.ScaleName;
 
 /** Rejects what must not be above a block of numbers: damaged rows, and names that do not fit its columns. */
@@ -101,7 +102,7 @@ final class HeaderRules {
     }
 
     private static boolean readOver(String cell, List<UnitLabel> titles) {
-        Unit unit = UnitLabel.unit(cell);
+        WrittenUnit unit = UnitLabel.unit(cell);
         return unit.factor() != 1
                 && titles.stream()
                         .map(UnitLabel::unit)

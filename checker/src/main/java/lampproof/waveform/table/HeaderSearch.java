@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import lampproof.unit.WrittenUnit;
 import lampproof.waveform.SampleClock;
 
 /** Searches for the names of a table from its numbers upwards. */
@@ -114,7 +115,7 @@ final class HeaderSearch {
     /** The unit below a name; a first name that is nothing but a unit of time, as in {@code ms}, is its own. */
     private static String unit(int column, String name, List<String> units) {
         if (column == 0 && units.isEmpty()) {
-            return Unit.of(name).ofTime() ? name : "";
+            return WrittenUnit.of(name).ofTime() ? name : "";
         }
         boolean counted = column == 0 && SampleClock.of(units).isPresent();
         return units.isEmpty() || counted ? "" : units.get(column);

@@ -1,7 +1,7 @@
 package lampproof.waveform.table;
 
-import java.util.Locale;
-import lampproof.waveform.Engineering;
+import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * How large a table will be that a simulator is about to write.
@@ -35,8 +35,7 @@ public record TableSize(long rows, int columns, int characters) {
 
     /** The size in words, as in {@code 4 000 000 rows x 24 columns x 16 characters, about 1.54 GB}. */
     public String text() {
-        String grouped = String.format(Locale.ROOT, "%,d", rows).replace(',', ' ');
-        return grouped + " rows x " + columns + " columns x " + characters + " characters, about "
+        return PlainNumber.grouped(rows) + " rows x " + columns + " columns x " + characters + " characters, about "
                 + Engineering.rounded(bytes(), "B");
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import lampproof.waveform.Engineering;
+import lampproof.unit.PlainNumber;
 import lampproof.waveform.NumberNotation;
 import lampproof.waveform.Remark;
 import lampproof.waveform.ScaleName;
@@ -98,8 +98,8 @@ final class TimeColumn {
     }
 
     private static String polar(double real, double imaginary) {
-        return Engineering.fixed(Math.hypot(real, imaginary), 6) + " at "
-                + Engineering.fixed(Math.toDegrees(Math.atan2(imaginary, real)), 4) + " deg";
+        return PlainNumber.fixed(Math.hypot(real, imaginary), 6) + " at "
+                + PlainNumber.fixed(Math.toDegrees(Math.atan2(imaginary, real)), 4) + " deg";
     }
 
     private static String key(String name) {

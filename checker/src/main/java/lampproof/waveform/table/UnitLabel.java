@@ -3,6 +3,7 @@ package lampproof.waveform.table;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lampproof.unit.WrittenUnit;
 import lampproof.waveform.ScaleName;
 
 /**
@@ -15,7 +16,7 @@ import lampproof.waveform.ScaleName;
  * @param name the title without the unit; the whole title where its unit is not known
  * @param unit the unit
  */
-record UnitLabel(String title, String name, Unit unit) {
+record UnitLabel(String title, String name, WrittenUnit unit) {
 
     private static final String BRACKETS =
             "(?<gap>\\s*)(?<open>[(\\[<{])\\s*(?<unit>[^()\\[\\]<>{}]+?)\\s*[)\\]>}](?<rest>\\s+.*)?";
@@ -45,7 +46,7 @@ record UnitLabel(String title, String name, Unit unit) {
     /** Splits a title. */
     static UnitLabel of(String title) {
         Matcher last = LAST_BRACKETS.matcher(title);
-        if (last.matches() && Unit.of(last.group("unit")).known()) {
+        if (last.matches() && WrittenUnit.of(last.group("unit")).known()) {
             return bracketed(title, last);
         }
         Matcher first = FIRST_BRACKETS.matcher(title);
@@ -71,8 +72,8 @@ record UnitLabel(String title, String name, Unit unit) {
     }
 
     /** The unit that a cell of a units row holds, in brackets or not. */
-    static Unit unit(String cell) {
-        return Unit.of(cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", ""));
+    static WrittenUnit unit(String cell) {
+        return WrittenUnit.of(cell.replaceAll("^[(\\[<{]\\s*|\\s*[)\\]>}]$", ""));
     }
 
     /** Whether a cell of a units row holds a unit; an empty cell does. */
@@ -82,14 +83,14 @@ record UnitLabel(String title, String name, Unit unit) {
 
     /** This title with the unit of a units row; unchanged where that says less than the title. */
     UnitLabel withUnit(String cell) {
-        Unit below = unit(cell);
+        WrittenUnit below = unit(cell);
         return below.known() || (below.unclear() && !unit.known()) ? new UnitLabel(title, name, below) : this;
     }
 
     private static UnitLabel bracketed(String title, Matcher parts) {
         String name = parts.group("name");
         String rest = parts.group("rest") == null ? "" : parts.group("rest");
-        Unit unit = Unit.of(parts.group("unit"));
+        WrittenUnit unit = WrittenUnit.of(parts.group("unit"));
         boolean round = parts.group("open").equals("(") && parts.group("gap").isEmpty();
         if (round && FUNCTION.matcher(name).matches()) {
             boolean meant = unit.symbol() && rest.isEmpty() && says(name, unit);
@@ -103,7 +104,7 @@ record UnitLabel(String title, String name, Unit unit) {
     }
 
     private static UnitLabel tailed(String title, Matcher parts, String mark) {
-        Unit unit = Unit.of(parts.group("unit"));
+        WrittenUnit unit = WrittenUnit.of(parts.group("unit"));
         String name = parts.group("name") == null ? "" : parts.group("name");
         boolean word = !SYMBOL.matcher(name).matches();
         boolean clear = unit.factor() != 1
@@ -115,12 +116,12 @@ record UnitLabel(String title, String name, Unit unit) {
 
     /** A title that is nothing but a symbol with a prefix, as in {@code mA}; without one it may be the name of a node. */
     private static UnitLabel unnamed(String title) {
-        Unit unit = unit(title);
+        WrittenUnit unit = unit(title);
         boolean meant = unit.symbol() && unit.factor() != 1 && QUANTITIES.containsValue(unit.base());
         return meant ? new UnitLabel(title, title, unit) : bare(title);
     }
 
-    private static boolean says(String name, Unit unit) {
+    private static boolean says(String name, WrittenUnit unit) {
         return quantity(name).equals(unit.base());
     }
 
@@ -136,6 +137,6 @@ record UnitLabel(String title, String name, Unit unit) {
     }
 
     private static UnitLabel bare(String title) {
-        return new UnitLabel(title, title, Unit.NONE);
+        return new UnitLabel(title, title, WrittenUnit.NONE);
     }
 }

@@ -1,11 +1,12 @@
 package lampproof.lint.netlist;
 
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lampproof.unit.SpiceScale;
 
 /**
  * A number as a netlist writes it: digits, perhaps an exponent, and letters of which the first may be a scale.
@@ -18,10 +19,6 @@ public record SpiceNumber(String digits, String exponent, String tail) {
 
     private static final Pattern FORM =
             Pattern.compile("([-+]?(?:\\d++\\.?+\\d*+|\\.\\d++))((?:[eEdD][-+]?\\d++)?+)(.*)", Pattern.DOTALL);
-
-    private static final Map<String, String> SCALES = Map.of(
-            "t", "e12", "g", "e9", "k", "e3", "m", "e-3", "u", "e-6", "\u00b5", "e-6", "n", "e-9", "p", "e-12", "f",
-            "e-15");
 
     /** The parts of a word that begins as a number does; empty for any other word. */
     public static Optional<SpiceNumber> of(String word) {
@@ -51,21 +48,20 @@ public record SpiceNumber(String digits, String exponent, String tail) {
 
     /** Whether the first letter behind the number is read as a scale. */
     public boolean isScaled() {
-        return !tail.isEmpty() && SCALES.containsKey(scaleLetter());
+        return scale().isPresent();
     }
 
     private double factor() {
         String letters = tail.toLowerCase(Locale.ROOT);
-        if (letters.startsWith("meg")) {
-            return 1e6;
-        }
         if (letters.startsWith("mil")) {
             return 25.4e-6;
         }
-        return isScaled() ? Double.parseDouble("1" + SCALES.get(scaleLetter())) : 1;
+        int exponent = letters.startsWith("meg") ? SpiceScale.exponent("meg").orElseThrow() : scale().orElse(0);
+        return Double.parseDouble("1e" + exponent);
     }
 
-    private String scaleLetter() {
-        return tail.substring(0, 1).toLowerCase(Locale.ROOT);
+    /** The scale of the first letter, which may be a micro sign. */
+    private OptionalInt scale() {
+        return SpiceScale.exponent(tail.isEmpty() ? "" : tail.substring(0, 1).replace('\u00b5', 'u'));
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.SpiceNumber;
 import lampproof.lint.netlist.Word;
+import lampproof.unit.PlainNumber;
 
 /** A letter behind a number that the simulator reads as another scale than the writer meant. */
 final class ScaleLetter implements Rule {
@@ -88,7 +89,7 @@ final class ScaleLetter implements Rule {
         if (number.exponent().isEmpty() || !number.isScaled()) {
             return Optional.empty();
         }
-        String value = String.format(Locale.ROOT, "%.3g", number.value());
+        String value = PlainNumber.significant(number.value(), 3);
         return Optional.of(warning(
                 word.place(),
                 word.text() + " is scaled twice, to " + value,
@@ -100,9 +101,8 @@ final class ScaleLetter implements Rule {
     private static String plain(SpiceNumber number, String exponent) {
         return number.exponent().isEmpty() || exponent.isEmpty()
                 ? number.digits() + number.exponent() + exponent
-                : String.format(
-                        Locale.ROOT,
-                        "%.3g",
-                        Double.parseDouble(number.digits() + number.exponent()) * Double.parseDouble("1" + exponent));
+                : PlainNumber.significant(
+                        Double.parseDouble(number.digits() + number.exponent()) * Double.parseDouble("1" + exponent),
+                        3);
     }
 }

@@ -5,7 +5,6 @@ import static lampproof.physics.PhysicalConstants.ZERO_CELSIUS;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Driver;
 import lampproof.design.Housing;
@@ -14,6 +13,7 @@ import lampproof.fault.UserFault;
 import lampproof.physics.ThermalNetwork;
 import lampproof.physics.ThermalNetwork.Path;
 import lampproof.prediction.loss.Losses;
+import lampproof.unit.PlainNumber;
 
 /**
  * Temperatures in a sealed housing.
@@ -100,6 +100,6 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
     }
 
     private static String degrees(double temperature) {
-        return String.format(Locale.ROOT, "%.0f degC", temperature);
+        return PlainNumber.fixed(temperature, 0) + " degC";
     }
 }

@@ -1,4 +1,4 @@
-package lampproof.spec;
+package lampproof.fault;
 
 import static java.util.Comparator.comparingInt;
 

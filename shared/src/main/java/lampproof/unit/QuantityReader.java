@@ -1,4 +1,4 @@
-package lampproof.spec;
+package lampproof.unit;
 
 import java.text.Normalizer;
 import java.util.Arrays;
@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lampproof.fault.Finding;
+import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
@@ -17,10 +18,10 @@ import lampproof.fault.UserFault;
  * sense for them, both micro signs or {@code u}, and either ohm sign or {@code Ohm}. A prefix moves the exponent of the
  * text and is not multiplied, so 100 uH is exactly the number 1e-4.
  */
-public final class UnitReader {
+public final class QuantityReader {
 
     /** Digits, one decimal point, an exponent; nothing else that Java takes for a number. */
-    static final String NUMBER = "[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?";
+    public static final String NUMBER = "[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?";
 
     private static final Pattern PLAIN = Pattern.compile("(" + NUMBER + ")");
     private static final Pattern PREFIX_INSIDE = Pattern.compile("([+-]?\\d+)([pnumkMGR\u00b5\u03bc])(\\d+)");
@@ -29,7 +30,7 @@ public final class UnitReader {
             Pattern.compile("(?>[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?)\\s*[^\\s\\d.-]*\\s*"
                     + "(?:\\.{2,3}|-|\u2013|to|\u00b1|\\+/-)\\s*[+-]?\\d.*");
 
-    private UnitReader() {}
+    private QuantityReader() {}
 
     /**
      * Reads a value.
@@ -37,16 +38,12 @@ public final class UnitReader {
      * @param dimension what the number measures
      * @param number the text of the number
      * @param unit the text of the unit
-     * @param where the place to name in a fault
+     * @param where the place of the number, for a fault
+     * @param unitPlace the place of the unit, for a fault
      * @return the value [unit of the dimension]
      * @throws UserFault when the number or the unit is not wholly understood
      */
-    public static double read(Dimension dimension, String number, String unit, String where) {
-        return read(dimension, number, unit, where, where);
-    }
-
-    /** Reads a value whose unit stands in a place of its own. */
-    static double read(Dimension dimension, String number, String unit, String where, String unitPlace) {
+    public static double read(Dimension dimension, String number, String unit, String where, String unitPlace) {
         String digits = digits(dimension, number, where);
         double value = shifted(digits, exponent(dimension, unit, unitPlace));
         if (Double.isInfinite(value) || (value == 0 && hasDigit(digits))) {
@@ -70,7 +67,7 @@ public final class UnitReader {
     }
 
     /** The unit as {@link Dimension} spells it in ASCII, whether it has such a unit or not. */
-    static String spelling(Dimension dimension, String unit) {
+    public static String spelling(Dimension dimension, String unit) {
         return dimension.completed(ascii(unit));
     }
 

@@ -1,4 +1,4 @@
-package lampproof.spec;
+package lampproof.fault;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package lampproof.spec;
+package lampproof.unit;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -64,7 +64,9 @@ public enum Dimension {
         List<Unit> spellings = new ArrayList<>();
         for (Unit base : units) {
             spellings.add(base);
-            prefixes.chars().forEach(prefix -> spellings.add(base.prefixed((char) prefix)));
+            prefixes.chars()
+                    .mapToObj(letter -> Prefix.read(Character.toString(letter)).orElseThrow())
+                    .forEach(prefix -> spellings.add(base.prefixed(prefix)));
         }
         spellings.sort(Comparator.comparingInt(Unit::exponent));
         Map<String, Integer> bySymbol = new LinkedHashMap<>();
@@ -99,7 +101,7 @@ public enum Dimension {
     }
 
     /** Whether the value is that of a part whose rating people write behind it. */
-    boolean isPartValue() {
+    public boolean isPartValue() {
         return this == RESISTANCE || this == INDUCTANCE || this == CAPACITANCE;
     }
 
@@ -113,9 +115,8 @@ public enum Dimension {
     }
 
     private record Unit(String symbol, int exponent) {
-        Unit prefixed(char prefix) {
-            int steps = "fpnum kMG".indexOf(prefix) - "fpnum ".indexOf(' ');
-            return new Unit(prefix + symbol, exponent + 3 * steps);
+        Unit prefixed(Prefix prefix) {
+            return new Unit(prefix.symbol() + symbol, exponent + prefix.exponent());
         }
     }
 }

@@ -1,15 +1,17 @@
-package lampproof.spec;
+package lampproof.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.Map;
+import lampproof.fault.UserFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class UnitReaderTest {
+class QuantityReaderTest {
 
     /** Powers of ten of the SI prefixes (BIPM, The International System of Units, 9th edition, 2019, table 7). */
     private static final Map<Character, Integer> PREFIXES =
@@ -46,13 +48,14 @@ class UnitReaderTest {
         "NUMBER, 0.5, '', 0.5",
     })
     void readsAUnitInEverySpelling(Dimension dimension, String number, String unit, double value) {
-        assertThat(UnitReader.read(dimension, number, unit, "")).isEqualTo(value);
+        assertThat(QuantityReader.read(dimension, number, unit, "", "")).isEqualTo(value);
     }
 
     @Test
     void movesTheExponentInsteadOfMultiplying() {
         assertThat(100 * 1e-6).isNotEqualTo(1e-4);
-        assertThat(UnitReader.read(Dimension.INDUCTANCE, "100", "uH", "")).isEqualTo(1e-4);
+        assertThat(QuantityReader.read(Dimension.INDUCTANCE, "100", "uH", "", ""))
+                .isEqualTo(1e-4);
     }
 
     @ParameterizedTest
@@ -62,7 +65,7 @@ class UnitReaderTest {
         dimension.spellings().stream()
                 .filter(spelling ->
                         spelling.length() == unit.length() + 1 && spelling.endsWith(unit) && !unit.isEmpty())
-                .forEach(spelling -> assertThat(UnitReader.read(dimension, "1", spelling, ""))
+                .forEach(spelling -> assertThat(QuantityReader.read(dimension, "1", spelling, "", ""))
                         .isEqualTo(Double.parseDouble("1e" + PREFIXES.get(spelling.charAt(0)))));
     }
 
@@ -151,11 +154,12 @@ class UnitReaderTest {
 
     @Test
     void keepsNoSignOfZero() {
-        assertThat(UnitReader.read(Dimension.VOLTAGE, "-0", "V", "")).isEqualTo(0.0);
+        assertThat(QuantityReader.read(Dimension.VOLTAGE, "-0", "V", "", "")).isEqualTo(0.0);
     }
 
     private static String faults(Dimension dimension, String number, String unit) {
-        return Faulty.findings(() -> UnitReader.read(dimension, number, unit, "typ"))
-                .get(0);
+        UserFault fault =
+                catchThrowableOfType(UserFault.class, () -> QuantityReader.read(dimension, number, unit, "typ", "typ"));
+        return fault.findings().get(0).text();
     }
 }

@@ -1,4 +1,4 @@
-package lampproof.waveform.table;
+package lampproof.unit;
 
 import java.util.Locale;
 import java.util.Map;
@@ -7,38 +7,21 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A unit as a table writes it: {@code mA}, {@code kV}, {@code milliamps}, {@code mA rms}.
+ * A unit as a stranger's table writes it: {@code mA}, {@code kV}, {@code milliamps}, {@code mA rms}.
  *
  * <p>Letter case counts if it alone distinguishes two units. Instruments that write capitals throughout write {@code
  * MA} and {@code MS}; no lamp has megaamperes, so these are milli. {@code M} is mega for frequency and resistance.
  *
  * @param text the unit as written; empty when there is none
  * @param base symbol of the unit without its prefix; empty when it is not known
- * @param factor the factor from this unit to the base unit; 1 when it is not known
+ * @param factor the factor from this unit to the base unit [-]; 1 when it is not known
  */
-record Unit(String text, String base, double factor) {
+public record WrittenUnit(String text, String base, double factor) {
 
     /** No unit is written. */
-    static final Unit NONE = new Unit("", "", 1);
+    public static final WrittenUnit NONE = new WrittenUnit("", "", 1);
 
     private static final String SECOND = "s";
-    private static final double MEGA = 1e6;
-
-    private static final Map<String, Double> PREFIXES = Map.ofEntries(
-            Map.entry("", 1.0),
-            Map.entry("p", 1e-12),
-            Map.entry("pico", 1e-12),
-            Map.entry("n", 1e-9),
-            Map.entry("nano", 1e-9),
-            Map.entry("u", 1e-6),
-            Map.entry("µ", 1e-6),
-            Map.entry("μ", 1e-6),
-            Map.entry("micro", 1e-6),
-            Map.entry("m", 1e-3),
-            Map.entry("milli", 1e-3),
-            Map.entry("k", 1e3),
-            Map.entry("kilo", 1e3),
-            Map.entry("mega", MEGA));
 
     private static final Map<String, String> BASES = Map.ofEntries(
             Map.entry("s", SECOND),
@@ -82,7 +65,7 @@ record Unit(String text, String base, double factor) {
     private static final String PREFIXES_IN_EITHER_CASE = "uµμmk";
 
     /** Reads a unit. */
-    static Unit of(String text) {
+    public static WrittenUnit of(String text) {
         Matcher written = WRITTEN.matcher(text);
         if (!written.matches()) {
             return unknown(text);
@@ -92,29 +75,31 @@ record Unit(String text, String base, double factor) {
         boolean clear = written.group(2).length() > 1
                 || SYMBOL.matcher(prefix + written.group(2)).matches()
                 || eitherCase(prefix, base);
-        return clear ? new Unit(text, base, factor(prefix, base)) : unknown(text);
+        return clear ? new WrittenUnit(text, base, factor(prefix, base)) : unknown(text);
     }
 
-    boolean known() {
+    /** Whether its meaning is known. */
+    public boolean known() {
         return !base.isEmpty();
     }
 
     /** Whether there is a text that is not a known unit. */
-    boolean unclear() {
+    public boolean unclear() {
         return !known() && !text.isEmpty();
     }
 
-    boolean ofTime() {
+    /** Whether it is a unit of time. */
+    public boolean ofTime() {
         return base.equals(SECOND);
     }
 
     /** Whether it is written as a symbol, letter case included, as in {@code mA}. */
-    boolean symbol() {
+    public boolean symbol() {
         return SYMBOL.matcher(text).matches();
     }
 
-    private static Unit unknown(String text) {
-        return new Unit(text, "", 1);
+    private static WrittenUnit unknown(String text) {
+        return new WrittenUnit(text, "", 1);
     }
 
     private static boolean eitherCase(String prefix, String base) {
@@ -126,6 +111,8 @@ record Unit(String text, String base, double factor) {
     private static double factor(String prefix, String base) {
         boolean mega =
                 base.equals("Hz") ? prefix.equalsIgnoreCase("m") : prefix.equals("M") && RESISTANCE.contains(base);
-        return mega ? MEGA : PREFIXES.get(prefix.toLowerCase(Locale.ROOT));
+        return mega
+                ? Prefix.MEGA.factor()
+                : Prefix.read(prefix.toLowerCase(Locale.ROOT)).orElseThrow().factor();
     }
 }

@@ -1,4 +1,4 @@
-package lampproof.spec;
+package lampproof.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class UnitWriterTest {
+class QuantityWriterTest {
 
     @ParameterizedTest
     @CsvSource({
@@ -26,7 +26,7 @@ class UnitWriterTest {
         "RESISTANCE, 1e30, 1E+24 MOhm",
     })
     void choosesAPrefixThatReadsWell(Dimension dimension, double value, String text) {
-        assertThat(UnitWriter.text(dimension, value)).isEqualTo(text);
+        assertThat(QuantityWriter.text(dimension, value)).isEqualTo(text);
     }
 
     @ParameterizedTest
@@ -35,17 +35,18 @@ class UnitWriterTest {
         Random random = new Random(1);
         for (int run = 0; run < 2_000; run++) {
             double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(40) - 20);
-            String unit = UnitWriter.unit(dimension, value);
-            String number = UnitWriter.number(dimension, value, unit);
-            assertThat(UnitReader.read(dimension, number, unit, "")).isEqualTo(value);
+            String unit = QuantityWriter.unit(dimension, value);
+            String number = QuantityWriter.number(dimension, value, unit);
+            assertThat(QuantityReader.read(dimension, number, unit, "", "")).isEqualTo(value);
         }
     }
 
     @Test
     void writesTheLeastAndTheGreatestNumber() {
         for (double value : new double[] {Double.MIN_VALUE, Double.MIN_NORMAL, Double.MAX_VALUE}) {
-            String number = UnitWriter.number(Dimension.NUMBER, value, "");
-            assertThat(UnitReader.read(Dimension.NUMBER, number, "", "")).isEqualTo(value);
+            String number = QuantityWriter.number(Dimension.NUMBER, value, "");
+            assertThat(QuantityReader.read(Dimension.NUMBER, number, "", "", ""))
+                    .isEqualTo(value);
         }
     }
 }
