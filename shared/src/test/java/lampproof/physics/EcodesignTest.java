@@ -1,7 +1,6 @@
 package lampproof.physics;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -12,30 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class EcodesignTest {
 
     private static final double HOUR = 3600;
-
-    /** Annex II table 3, recomputed. */
-    @ParameterizedTest
-    @CsvSource({
-        "5, 0.6023",
-        "8, 0.6758",
-        "10, 0.7066",
-        "12, 0.7296",
-        "15, 0.7552",
-        "20, 0.7840",
-        "25, 0.8033",
-        "40, 0.8362",
-        "60, 0.8575"
-    })
-    void control_gear_efficiency(double power, double efficiency) {
-        assertThat(ControlGearEfficiency.floor(power)).isCloseTo(efficiency, within(6e-5));
-    }
-
-    /** Annex II tables 1-2, recomputed. */
-    @ParameterizedTest
-    @CsvSource({"806, 8.87", "470, 5.85", "1521, 15.31"})
-    void on_mode_power(double flux, double power) {
-        assertThat(OnModePowerLimit.of(flux, 80)).isCloseTo(power, within(0.006));
-    }
 
     /** Annex II table 4. */
     @ParameterizedTest
@@ -57,15 +32,5 @@ class EcodesignTest {
         assertThat(displacement.pass()).isFalse();
         assertThat(displacement.rule()).isEqualTo("(EU) 2019/2020 Annex II table 4, displacement factor");
         assertThat(displacement.margin()).isCloseTo(-0.05, within(1e-12));
-        assertThat(ControlGearEfficiency.judge(10, 0.85).pass()).isTrue();
-        assertThat(OnModePowerLimit.judge(806, 80, 9.5).pass()).isFalse();
-        assertThat(OnModePowerLimit.judge(806, 80, 8.5).margin()).isCloseTo(8.874 - 8.5, within(0.001));
-    }
-
-    @Test
-    void poor_colour_rendering_has_a_rule_of_its_own() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> OnModePowerLimit.of(800, 20))
-                .withMessageStartingWith("colour rendering index [-] must be above 25.0");
     }
 }

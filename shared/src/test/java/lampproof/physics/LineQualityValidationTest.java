@@ -20,15 +20,6 @@ class LineQualityValidationTest {
         assertThat(PowerFactor.of(spectrum.thd(), 1)).isCloseTo(0.593, withinPercentage(0.5));
     }
 
-    /** Commission Regulation (EU) 2019/2020, Annex II table 3; values recomputed from its formula. */
-    @Test
-    void control_gear_efficiency_floor_follows_the_regulation() {
-        assertThat(ControlGearEfficiency.floor(5)).isCloseTo(0.6023, within(1e-4));
-        assertThat(ControlGearEfficiency.floor(10)).isCloseTo(0.7066, within(1e-4));
-        assertThat(ControlGearEfficiency.floor(15)).isCloseTo(0.7552, within(1e-4));
-        assertThat(ControlGearEfficiency.floor(25)).isCloseTo(0.8033, within(1e-4));
-    }
-
     /** IEEE Std 1789-2015, clause 8.1.1, as quoted in secondary documents. */
     @Test
     void flicker_limits_follow_the_recommended_practices() {

@@ -5,6 +5,7 @@ import com.sun.source.doctree.DocTree;
 import com.sun.source.doctree.ParamTree;
 import com.sun.source.doctree.ReturnTree;
 import com.sun.source.tree.ClassTree;
+import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
@@ -27,7 +28,7 @@ final class JavadocRule extends SourceRule {
 
     private int types;
 
-    /** How many public types were looked at. */
+    /** How many public types that stand in no other were checked. */
     int types() {
         return types;
     }
@@ -37,7 +38,9 @@ final class JavadocRule extends SourceRule {
         if (!type.getModifiers().getFlags().contains(Modifier.PUBLIC)) {
             return null;
         }
-        types++;
+        if (enclosing() instanceof CompilationUnitTree) {
+            types++;
+        }
         if (comment().isEmpty()) {
             fault(type, type.getSimpleName() + " has no Javadoc");
         }

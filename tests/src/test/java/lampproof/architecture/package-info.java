@@ -1,2 +1,5 @@
-/** Rules on the house as a whole: the arrows between the rooms, what each room may touch, and what every source must say. */
+/**
+ * Rules on the program as a whole: the arrows between the packages, what each may touch, what the command line reaches, and
+ * what every source must say.
+ */
 package lampproof.architecture;

@@ -165,13 +165,6 @@ class ReaderFieldCasesTest {
     }
 
     @Test
-    void sizeOfATableIsToldBeforeItIsWritten() {
-        TableSize size = TableSize.ofNgspice(40e-3, 10e-9, 12, false, 8);
-        assertThat(size.text()).isEqualTo("4 000 000 rows x 24 columns x 16 characters, about 1.54 GB");
-        assertThat(size.bytes()).isEqualTo(1.536e9);
-    }
-
-    @Test
     void preambleIsSkippedAndNoRowIsLost() {
         WaveformFile file = open("""
                 #Scope acquisition
