@@ -96,6 +96,6 @@ class LinterTest {
                 .extracting(Rule::name)
                 .doesNotHaveDuplicates()
                 .allMatch(name -> name.matches("[a-z]+(-[a-z]+)*"));
-        assertThat(Rules.ALL).hasSizeGreaterThanOrEqualTo(38);
+        assertThat(Rules.ALL).hasSizeGreaterThanOrEqualTo(46);
     }
 }

@@ -2,11 +2,13 @@ package lampproof.lint.netlist;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.function.Predicate;
 
-/** Reads a deck's lines and puts the lines of every included file in the place of its {@code .include} or {@code .lib}. */
+/**
+ * Reads a deck's lines and puts the lines of every other file in the place of its {@code .include} or {@code .lib}.
+ *
+ * <p>As in ngspice, included files are put in place first, those of a library file too; sections of libraries follow.
+ */
 final class DeckReader {
 
     private final String deck;
@@ -26,7 +28,16 @@ final class DeckReader {
     /** The lines of the deck and of all that it includes, in the simulator's order. */
     List<DeckLine> read(String text) {
         size = text.length();
-        return expand(LineSplitter.deck(text, deck), List.of(FileNames.last(deck)));
+        List<SourceLine> own = LineSplitter.split(text, deck);
+        boolean title = CodeFinder.hasTitle(own);
+        List<String> open = List.of(FileNames.last(deck));
+        List<SourceLine> behind = withSections(withIncludes(own.subList(title ? 1 : 0, own.size()), open), open);
+        List<DeckLine> lines = new ArrayList<>();
+        if (title) {
+            lines.add(CodeFinder.title(own.get(0)));
+        }
+        lines.addAll(CodeFinder.find(own.get(0), behind));
+        return lines;
     }
 
     /** What became of each included file, in order; complete after {@link #read}. */
@@ -34,26 +45,40 @@ final class DeckReader {
         return List.copyOf(includes);
     }
 
-    private List<DeckLine> expand(List<DeckLine> lines, List<String> open) {
-        List<DeckLine> expanded = new ArrayList<>();
-        for (DeckLine line : lines) {
-            Optional<Request> request = Request.of(line);
+    private List<SourceLine> withIncludes(List<SourceLine> lines, List<String> open) {
+        return expanded(lines, open, request -> request.section().isEmpty());
+    }
+
+    private List<SourceLine> withSections(List<SourceLine> lines, List<String> open) {
+        return expanded(lines, open, request -> request.section().isPresent());
+    }
+
+    private List<SourceLine> expanded(List<SourceLine> lines, List<String> open, Predicate<FileRequest> wanted) {
+        List<SourceLine> expanded = new ArrayList<>();
+        for (SourceLine line : lines) {
             expanded.add(line);
-            request.ifPresent(wanted -> expanded.addAll(include(wanted, open)));
+            FileRequest.of(line).filter(wanted).ifPresent(request -> expanded.addAll(asked(request, open)));
         }
         return expanded;
     }
 
-    private List<DeckLine> include(Request request, List<String> open) {
+    private List<SourceLine> asked(FileRequest request, List<String> open) {
         IncludeFolder.File file = folder.open(request.path(), open.get(open.size() - 1));
         Include.Outcome outcome = outcome(file, open);
-        List<DeckLine> lines = outcome == Include.Outcome.READ ? request.section(lines(file)) : List.of();
-        boolean noSection = outcome == Include.Outcome.READ
-                && lines.isEmpty()
-                && request.section().isPresent();
-        Include.Outcome result = noSection ? Include.Outcome.SECTION_MISSING : outcome;
-        includes.add(new Include(request.path(), result, request.place()));
-        return expand(lines, longer(open, file.file()));
+        int told = includes.size();
+        includes.add(new Include(request.path(), outcome, request.place()));
+        if (outcome != Include.Outcome.READ) {
+            return List.of();
+        }
+        List<String> opened = longer(open, file.file());
+        List<SourceLine> lines = withIncludes(lines(file), opened);
+        return request.section().isEmpty() ? lines : section(request, lines, opened, told);
+    }
+
+    private List<SourceLine> section(FileRequest request, List<SourceLine> lines, List<String> open, int told) {
+        LibrarySection section = LibrarySection.of(request.section().orElseThrow(), lines);
+        includes.set(told, new Include(request.path(), section.outcome(), request.place()));
+        return withSections(section.lines(), open);
     }
 
     private Include.Outcome outcome(IncludeFolder.File file, List<String> open) {
@@ -68,63 +93,13 @@ final class DeckReader {
         return tooMuch ? Include.Outcome.TOO_MUCH : Include.Outcome.READ;
     }
 
-    private List<DeckLine> lines(IncludeFolder.File file) {
-        return LineSplitter.included(file.text(), FileNames.beside(deck, file.file()));
+    private List<SourceLine> lines(IncludeFolder.File file) {
+        return LineSplitter.split(file.text(), FileNames.beside(deck, file.file()));
     }
 
     private static List<String> longer(List<String> open, String file) {
         List<String> longer = new ArrayList<>(open);
         longer.add(file);
         return longer;
-    }
-
-    /** What an {@code .include path} or a {@code .lib path section} asks for. */
-    private record Request(String path, Optional<String> section, Place place) {
-
-        static Optional<Request> of(DeckLine line) {
-            String code = line.code().toLowerCase(Locale.ROOT);
-            boolean include = code.startsWith(".inc");
-            if (!include && !code.startsWith(".lib")) {
-                return Optional.empty();
-            }
-            List<Word> words = whole(line).wordsBetweenBlanks();
-            boolean complete = words.size() >= (include ? 2 : 3);
-            return complete ? Optional.of(request(words, include)) : Optional.empty();
-        }
-
-        /** The line with what would be a comment elsewhere: the simulator reads file names before it drops comments. */
-        private static Statement whole(DeckLine line) {
-            SourceLine source = line.source();
-            int end = source.text().length();
-            return StatementJoiner.join(List.of(new DeckLine(source, line.part(), false, line.from(), end)))
-                    .get(0);
-        }
-
-        private static Request request(List<Word> words, boolean include) {
-            Optional<String> section =
-                    include ? Optional.empty() : Optional.of(words.get(2).lower());
-            return new Request(
-                    FileNames.unquoted(words.get(1).text()),
-                    section,
-                    words.get(1).place());
-        }
-
-        /** The wanted section of a library file; all of an included file. */
-        List<DeckLine> section(List<DeckLine> lines) {
-            return section.map(name -> section(lines, name)).orElse(lines);
-        }
-
-        private static List<DeckLine> section(List<DeckLine> lines, String name) {
-            List<DeckLine> wanted = new ArrayList<>();
-            boolean inside = false;
-            for (DeckLine line : lines) {
-                String code = line.code().strip().toLowerCase(Locale.ROOT);
-                inside = inside ? !code.startsWith(".endl") : code.matches("\\.lib\\s+" + Pattern.quote(name));
-                if (inside) {
-                    wanted.add(line);
-                }
-            }
-            return wanted;
-        }
     }
 }

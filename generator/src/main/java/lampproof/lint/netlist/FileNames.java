@@ -5,17 +5,19 @@ import java.util.regex.Pattern;
 /** File names as they stand in a deck. */
 public final class FileNames {
 
-    private static final Pattern OUTSIDE =
-            Pattern.compile("[/\\\\~].*|[A-Za-z]:.*|(.*[/\\\\])?\\.\\.([/\\\\].*)?|.*[$`].*", Pattern.DOTALL);
+    private static final String PART = "[\\p{L}\\p{N}_-][\\p{L}\\p{N}_.+-]*+";
+    private static final Pattern PLAIN = Pattern.compile("(?:\\./)?+" + PART + "(?:/" + PART + "){0,20}");
 
     private FileNames() {}
 
     /**
-     * Whether a file name may lead out of the deck's folder: absolute, in a home folder, upwards, or put together only
-     * when the deck runs.
+     * Whether a file name may lead out of the deck's folder: absolute, in a home folder, upwards, hidden, put together only
+     * when the deck runs, or with a mark that means something to the simulator. Quotes around the name and blanks in it are
+     * no such marks.
      */
-    public static boolean leadsOutside(String path) {
-        return OUTSIDE.matcher(unquoted(path)).matches();
+    public static boolean mayLeadOutside(String path) {
+        return !PLAIN.matcher(unquoted(path).replaceAll("(?<=\\S) {1,9}(?=[^\\s/])", "_"))
+                .matches();
     }
 
     /** The name without the quotes around it. */

@@ -19,6 +19,8 @@ public record Include(String path, Outcome outcome, Place place) {
         MISSING,
         /** The library file has no such section. */
         SECTION_MISSING,
+        /** Two files or two sections have the name, and which of them the simulator reads is not certain. */
+        AMBIGUOUS,
         /** Not looked at because it lies outside the deck's folder. */
         OUTSIDE,
         /** Not read again because it includes itself, straight or round about. */

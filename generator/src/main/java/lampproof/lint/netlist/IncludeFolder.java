@@ -30,7 +30,7 @@ final class IncludeFolder {
 
     /** The file that {@code path} names in a deck file that is itself {@code including}, below the folder. */
     File open(String path, String including) {
-        if (FileNames.leadsOutside(path)) {
+        if (FileNames.mayLeadOutside(path)) {
             return new File(Include.Outcome.OUTSIDE, path, "");
         }
         return folder.map(inside -> open(inside, path, including))
@@ -41,7 +41,9 @@ final class IncludeFolder {
         try {
             Path parent = Path.of(including).getParent();
             Path file = parent == null ? Path.of(path) : parent.resolve(path);
-            return read(folder, file.normalize());
+            return parent != null && Files.exists(folder.resolve(path))
+                    ? new File(Include.Outcome.AMBIGUOUS, path, "")
+                    : read(folder, file.normalize());
         } catch (IOException | InvalidPathException unreadable) {
             return new File(Include.Outcome.MISSING, path, "");
         }

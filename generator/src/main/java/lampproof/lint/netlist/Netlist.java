@@ -15,7 +15,8 @@ import lampproof.fault.UserFault;
  * @param file the deck's name as the user knows it
  * @param lines its lines and those of all included files, in the simulator's order
  * @param statements its statements
- * @param deck its elements, models, subcircuits and parameters
+ * @param deck its elements, models, subcircuits and parameters; of conditional blocks those of the first branch
+ * @param others what the other branches of conditional blocks hold, subcircuits taken apart
  * @param directives its other dot lines
  * @param commands the commands of its control block
  * @param includes the files that it asks for
@@ -26,6 +27,7 @@ public record Netlist(
         List<DeckLine> lines,
         List<Statement> statements,
         Scope deck,
+        Scope others,
         List<Directive> directives,
         List<Command> commands,
         List<Include> includes,
@@ -76,6 +78,11 @@ public record Netlist(
     /** The deck and every subcircuit, each with the scopes around it. */
     public Stream<ScopePath> scopes() {
         return new ScopePath(List.of(deck)).all();
+    }
+
+    /** The scopes that the simulator may come to read: those of {@link #scopes}, and the other branches. */
+    public Stream<Scope> possibleScopes() {
+        return Stream.concat(scopes().map(ScopePath::scope), Stream.of(others));
     }
 
     /** Every element of the deck and of every subcircuit, each once. */

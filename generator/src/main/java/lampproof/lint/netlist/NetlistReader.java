@@ -9,6 +9,7 @@ import java.util.List;
 final class NetlistReader {
 
     private final Deque<ScopeBuilder> open = new ArrayDeque<>(List.of(ScopeBuilder.deck()));
+    private final ScopeBuilder others = ScopeBuilder.deck();
     private final List<Directive> directives = new ArrayList<>();
     private final List<Command> commands = new ArrayList<>();
     /** Depth of {@code .if} blocks, and the depth from which the untaken branch is skipped; 0 for none. */
@@ -24,7 +25,9 @@ final class NetlistReader {
         statements.forEach(reader::add);
         Scope deck = reader.close();
         Circuit circuit = new Flattener(file, reader.directives).flatten(deck);
-        return new Netlist(file, lines, statements, deck, reader.directives, reader.commands, includes, circuit);
+        Scope others = reader.others.build();
+        return new Netlist(
+                file, lines, statements, deck, others, reader.directives, reader.commands, includes, circuit);
     }
 
     private void add(Statement statement) {
@@ -34,23 +37,27 @@ final class NetlistReader {
         }
         if (statement.part() == DeckLine.Part.CONTROL) {
             addCommand(statement, words);
-        } else if (isTaken(words.get(0))) {
-            addStatement(statement, words);
+        } else if (!isCondition(words.get(0))) {
+            add(statement, words);
         }
     }
 
-    /** A control block that is not closed runs into the rest of the deck. */
+    /** The simulator runs commands in any branch, so this comes before the conditions; it tries other dot lines as commands. */
     private void addCommand(Statement statement, List<Word> words) {
         List<Word> arguments = words.subList(1, words.size());
-        if (words.get(0).text().startsWith(".")) {
+        String first = words.get(0).lower();
+        if (first.startsWith(".control") || first.startsWith(".endc") || first.equals(".end")) {
             directives.add(new Directive(words.get(0), arguments, statement));
         } else {
-            commands.add(new Command(words.get(0), arguments, statement));
+            commands.add(Command.of(words.get(0), arguments, statement));
         }
     }
 
-    /** Of a conditional block only the first branch is taken: which one holds is known only when the deck runs. */
-    private boolean isTaken(Word keyword) {
+    /**
+     * Whether a line begins or ends a branch. The first branch of a block is taken for the circuit: which one holds is known
+     * only when the deck runs.
+     */
+    private boolean isCondition(Word keyword) {
         switch (keyword.lower()) {
             case ".if" -> conditions++;
             case ".else", ".elseif" -> skippedFrom = skippedFrom == 0 ? conditions : skippedFrom;
@@ -59,10 +66,30 @@ final class NetlistReader {
                 conditions--;
             }
             default -> {
-                return skippedFrom == 0;
+                return false;
             }
         }
-        return false;
+        return true;
+    }
+
+    private void add(Statement statement, List<Word> words) {
+        if (skippedFrom == 0) {
+            addStatement(statement, words);
+        } else {
+            addOtherBranch(statement, words);
+        }
+    }
+
+    private void addOtherBranch(Statement statement, List<Word> words) {
+        switch (words.get(0).lower()) {
+            case ".model" -> others.addModel(statement, words);
+            case ".param" -> others.addParameters(words);
+            default -> {
+                if (!words.get(0).text().startsWith(".")) {
+                    others.addElement(statement);
+                }
+            }
+        }
     }
 
     private void addStatement(Statement statement, List<Word> words) {

@@ -2,9 +2,10 @@ package lampproof.lint.rule;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Command;
-import lampproof.lint.netlist.Model;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.Place;
 
@@ -85,7 +86,7 @@ final class ForbiddenCommand implements Rule {
             "while",
             "wrdata",
             "write");
-    private static final Set<String> VARIABLES = Set.of("unixcom", "editor", "sourcepath", "modpath", "rawfile");
+    private static final Pattern MODEL_FILE = Pattern.compile("(?i)[\\s=]['\"]?file|^[^=]*[$\"'\\\\{]");
 
     @Override
     public String name() {
@@ -94,26 +95,19 @@ final class ForbiddenCommand implements Rule {
 
     @Override
     public Stream<LintFinding> check(Netlist netlist) {
-        Stream<LintFinding> commands = netlist.commands().stream().flatMap(command -> check(command).stream());
-        Stream<LintFinding> processes = netlist.scopes()
-                .flatMap(path -> path.scope().models().stream())
-                .filter(model -> model.kind().is("d_process"))
-                .map(Model::kind)
-                .map(kind -> finding(kind.place(), "the model kind " + kind.text() + " runs a program"));
-        return Stream.concat(commands, processes);
+        return netlist.commands().stream().flatMap(command -> check(command).stream());
     }
 
     private Optional<LintFinding> check(Command command) {
-        String name = command.name().lower().replaceFirst("^pre_", "");
-        if (!ALLOWED.contains(name)) {
+        if (!ALLOWED.contains(command.name().lower())) {
             return Optional.of(finding(
                     command.name().place(),
                     "the command " + command.name().text() + " is not one that a deck may give"));
         }
-        return substitution(command).or(() -> variable(command));
+        return substitution(command).or(() -> modelFile(command));
     }
 
-    /** Text between backquotes is run by the shell. */
+    /** Text between backquotes is run by the shell, in whatever quotes it stands. */
     private Optional<LintFinding> substitution(Command command) {
         int at = command.statement().text().indexOf('`');
         return at < 0
@@ -121,13 +115,11 @@ final class ForbiddenCommand implements Rule {
                 : Optional.of(finding(command.statement().place(at, at + 1), "a backquote runs a program"));
     }
 
-    private Optional<LintFinding> variable(Command command) {
-        return command.isOneOf(Set.of("set", "pre_set"))
-                ? command.arguments().stream()
-                        .filter(word -> VARIABLES.contains(word.lower().replaceFirst("=.*", "")))
-                        .findFirst()
-                        .map(word -> finding(
-                                word.place(), "the variable " + word.text() + " is not one that a deck may set"))
+    /** {@code altermod name file=FILE} reads the model from a file that no rule has seen. */
+    private Optional<LintFinding> modelFile(Command command) {
+        Matcher file = MODEL_FILE.matcher(command.behind());
+        return command.name().is("altermod") && file.find()
+                ? Optional.of(finding(command.statement().whole(), "the command may read a model from a file"))
                 : Optional.empty();
     }
 

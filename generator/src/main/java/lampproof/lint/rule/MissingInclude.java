@@ -33,6 +33,12 @@ final class MissingInclude implements Rule {
                         "the library " + include.path() + " has no such section",
                         "the simulator stops",
                         "the name of a section that begins with .lib NAME and ends with .endl"));
+            case AMBIGUOUS ->
+                Optional.of(finding(
+                        include,
+                        include.path() + " is the name of two files or of two sections",
+                        "which of them the simulator reads depends on the folder in which it is started",
+                        "the name of one file, or of one section, that nothing else has"));
             case LOOP ->
                 Optional.of(finding(
                         include, include.path() + " includes itself", "the simulator crashes", "each file once"));

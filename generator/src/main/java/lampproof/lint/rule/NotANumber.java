@@ -22,7 +22,7 @@ final class NotANumber implements Rule {
 
     @Override
     public Stream<LintFinding> check(Netlist netlist) {
-        Stream<Word> scopes = netlist.scopes().flatMap(path -> words(path.scope()));
+        Stream<Word> scopes = netlist.possibleScopes().flatMap(NotANumber::words);
         Stream<Word> directives = netlist.directives().stream()
                 .filter(directive -> !directive.keyword().lower().startsWith(".s"))
                 .flatMap(directive -> directive.words().stream());

@@ -36,7 +36,7 @@ final class Numbers {
     }
 
     private static Stream<Word> scopes(Netlist netlist) {
-        return netlist.scopes().flatMap(path -> of(path.scope()));
+        return netlist.possibleScopes().flatMap(Numbers::of);
     }
 
     private static Stream<Word> of(Scope scope) {
@@ -91,8 +91,7 @@ final class Numbers {
 
     private static Stream<Word> of(Command command) {
         Statement statement = command.statement();
-        return inside(
-                statement, command.name().text().length(), statement.text().length());
+        return inside(statement, command.behindName(), statement.text().length());
     }
 
     private static Stream<Word> of(Statement statement, Word word) {

@@ -10,7 +10,16 @@ public final class Rules {
             // files that do harm
             new HiddenCommand(),
             new ForbiddenCommand(),
+            new ForbiddenVariable(),
+            new DisguisedVariable(),
+            new Redirection(),
             new OutsidePath(),
+            new ForbiddenModel(),
+            // files that hide lines
+            new ControlBlock(),
+            new ControlCharacter(),
+            new BackslashContinuation(),
+            new EarlyEnd(),
             // lines that are read in another way than they look
             new SwallowedTitle(),
             new Placeholder(),

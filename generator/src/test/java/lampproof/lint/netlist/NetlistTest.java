@@ -96,11 +96,20 @@ class NetlistTest {
                 quit 1 $ comment
                 .ENDC
                 *# run
+                .control
+                pre_set numdgt=7
+                wrdata x.csv v(a)
+                + v(b)
+                .endc
                 .end
                 """, "deck.cir");
         assertThat(netlist.commands())
                 .extracting(command -> command.statement().text())
-                .containsExactly("run", "if $sim_status > 0", "quit 1", " run");
+                .containsExactly(
+                        "run", "if $sim_status > 0", "quit 1", " run", "pre_set numdgt=7", "wrdata x.csv v(a)  v(b)");
+        assertThat(netlist.commands())
+                .extracting(command -> command.name().text())
+                .contains("set");
         assertThat(netlist.directives())
                 .extracting(each -> each.keyword().text())
                 .contains(".end");
@@ -161,6 +170,9 @@ class NetlistTest {
         assertThat(netlist.elements())
                 .extracting(each -> each.statement().text())
                 .containsExactly("R1 a 0 1k", "R2 a 0 1k");
+        assertThat(netlist.others().elements())
+                .extracting(each -> each.statement().text())
+                .containsExactly("R1 a 0 2k", "R9 a 0 9k", "R1 a 0 3k");
     }
 
     @Test
@@ -177,8 +189,10 @@ class NetlistTest {
     }
 
     @Test
-    void allLineEndsAreLineEnds() {
-        assertThat(Netlist.parse("* t\r\nR1 a 0 1\rR2 a 0 1\n", "d").elements()).hasSize(2);
+    void aLineEndsAtALineFeedOnly() {
+        assertThat(Netlist.parse("* t\r\nR1 a 0 1\r\nR2 a 0 1\n", "d").elements())
+                .hasSize(2);
+        assertThat(Netlist.parse("* t\nR1 a 0 1\rR2 a 0 1\n", "d").elements()).hasSize(1);
     }
 
     @Test

@@ -33,9 +33,7 @@ class HostileDeckTest {
                 "$c x",
                 "SHELL rm x",
                 "unknown",
-                "set unixcom",
-                "pre_set unixcom",
-                "set editor=/bin/sh",
+                "altermod dio file=x.mod",
                 "echo `rm x`"
             })
     void commandsThatCanDoMoreThanSimulateAreRefused(String command) {
@@ -43,11 +41,31 @@ class HostileDeckTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"set unixcom", "pre_set unixcom", "set editor=/bin/sh", "option rawfile=x", "set a=$b{c}"})
+    void variablesThatNameFilesAndProgramsAreRefused(String command) {
+        assertThat(rules(command)).contains("forbidden-variable:5");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "print v(a) > x",
+                "print v(a) >> ../x",
+                "echo x >/etc/x",
+                "echo x >~/y",
+                "let q = v(a)>=1",
+                "set x < y"
+            })
+    void redirectionsAreRefusedWhereverTheyLead(String command) {
+        assertThat(rules(command)).contains("redirection:5");
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {
                 "wrdata /etc/x v(a)", "wrdata ../x v(a)", "write sub/../../x.raw v(a)", "wrdata ~/x v(a)",
                         "wrdata $file v(a)",
-                "wrdata C:\\x v(a)", "print v(a) > /etc/x", "print v(a) >> ../x", "echo x >/etc/x", "echo x >~/y"
+                "wrdata C:\\x v(a)", "wrdata {x} v(a)", "run /etc/x", "pre_write ../x pi", "wrdata .x v(a)"
             })
     void filesOutsideTheFolderAreRefused(String command) {
         assertThat(rules(command)).containsExactly("outside-path:5");
@@ -66,7 +84,13 @@ class HostileDeckTest {
                 "let p=v(a)*i(V1)",
                 "wrdata out.csv v(a) i(V1)",
                 "wrdata sub/out.csv v(a)",
-                "print v(a) > out.txt",
+                "run out.raw",
+                "let q = v(a) >= 1",
+                "define larger(x,y) x > y",
+                "stop when time > 5u",
+                "echo \"a > b\"",
+                "while v(a)[0] > 5",
+                "set list = ( 1 2 )",
                 "echo $sim_status",
                 "meas tran x AVG v(a) from=0 to=1m",
                 "if time[length(time)-1] < 99.9u",
@@ -134,7 +158,54 @@ class HostileDeckTest {
                         .include /etc/passwd
                         .op
                         .end
-                        """)).containsExactly("outside-path:4", "forbidden-command:5", "outside-path:6");
+                        """)).containsExactly("forbidden-model:4", "forbidden-model:5", "outside-path:6");
+    }
+
+    @Test
+    void whatReachesOrHidesFilesIsToldWithItsReason() {
+        assertThat(Decks.messages("""
+                        * t
+                        V1 a 0 1
+                        R1 a 0 1
+                        .options measoutfile=x
+                        .control
+                        print v(a) >x
+                        set x = $curplottitle
+                        echo x \\\\
+                        .model m filesource(file="x")
+                        .op
+                        .end
+                        """)).contains("""
+                        deck.cir:4: error: the variable measoutfile is not one that a deck may set [forbidden-variable]
+                          .options measoutfile=x
+                                   ^^^^^^^^^^^
+                          Why: a deck from somebody else can name files and programs of this machine with it, or hide lines from this check
+                          Write: only the deck's own variables and those that choose how numbers and tables are written""", """
+                        deck.cir:5: error: the control block has no end [control-block]
+                          .control
+                          ^^^^^^^^
+                          Why: the simulator then reads comments of the whole deck as it reads them in a control block, and stops or runs them
+                          Write: one .endc behind each .control, and no .control before it""", """
+                        deck.cir:6: error: the command is redirected to or from a file [redirection]
+                          print v(a) >x
+                                     ^
+                          Why: a deck from somebody else can read or overwrite any file; a comparison here writes a file too
+                          Write: wrdata or write with a plain file name; comparisons in if and while, elsewhere gt, lt, ge and le""", """
+                        deck.cir:7: error: the title of the deck is used as a variable [disguised-variable]
+                          set x = $curplottitle
+                                   ^
+                          Why: the simulator reads the command again with the value in it, which may be a file to write or a program to run
+                          Write: $name with blanks around it, or in double quotes""", """
+                        deck.cir:8: error: two backslashes end the line [backslash-continuation]
+                          echo x \\\\
+                                 ^^
+                          Why: ngspice joins the next line to it, even one that ends a control block; other simulators do not
+                          Write: + and a blank at the start of the next line""", """
+                        deck.cir:9: error: the model kind filesource runs a program, loads a library, or reads or writes a file [forbidden-model]
+                          .model m filesource(file="x")
+                                   ^^^^^^^^^^
+                          Why: a deck from somebody else can reach any file and program of this machine with it
+                          Write: a source with its values in the deck, for example pwl, or a behavioural source""");
     }
 
     @Test

@@ -1,0 +1,40 @@
+package lampproof.lint.netlist;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/**
+ * A section of a library file, from {@code .lib name} to {@code .endl}.
+ *
+ * @param outcome whether there is one section of the name
+ * @param lines its lines, first and last included; none unless there is one
+ */
+record LibrarySection(Include.Outcome outcome, List<SourceLine> lines) {
+
+    static LibrarySection of(String name, List<SourceLine> lines) {
+        Pattern begin = Pattern.compile("\\.lib\\S*[\\s'\"]+" + Pattern.quote(name) + "(?:[\\s'\";$/,].*)?");
+        List<Integer> begins = IntStream.range(0, lines.size())
+                .filter(at -> begin.matcher(code(lines.get(at))).matches())
+                .boxed()
+                .toList();
+        return switch (begins.size()) {
+            case 0 -> new LibrarySection(Include.Outcome.SECTION_MISSING, List.of());
+            case 1 -> new LibrarySection(Include.Outcome.READ, lines.subList(begins.get(0), end(lines, begins.get(0))));
+            default -> new LibrarySection(Include.Outcome.AMBIGUOUS, List.of());
+        };
+    }
+
+    private static int end(List<SourceLine> lines, int begin) {
+        return IntStream.range(begin, lines.size())
+                .filter(at -> code(lines.get(at)).startsWith(".endl"))
+                .map(at -> at + 1)
+                .findFirst()
+                .orElse(lines.size());
+    }
+
+    private static String code(SourceLine line) {
+        return line.text().substring(CodeFinder.start(line.text())).toLowerCase(Locale.ROOT);
+    }
+}
