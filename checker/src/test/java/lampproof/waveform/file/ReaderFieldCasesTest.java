@@ -14,7 +14,6 @@ import lampproof.waveform.ReadOptions;
 import lampproof.waveform.ReadResult;
 import lampproof.waveform.Remark;
 import lampproof.waveform.Signal;
-import lampproof.waveform.table.TableSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
