@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -69,7 +70,7 @@ final class ForbiddenVariable implements Rule {
             return Optional.of(forbidden(place, setting.name()));
         }
         boolean spreads = !setting.isList()
-                && LIST.matcher(setting.value()).results().anyMatch(found -> lists.contains(found.group(1)));
+                && LIST.matcher(setting.value()).results().anyMatch(found -> lists.contains(found.group(1).toLowerCase(Locale.ROOT)));
         return spreads ? Optional.of(uncertain(place)) : Optional.empty();
     }
 
