@@ -21,16 +21,17 @@ record LibrarySection(Include.Outcome outcome, List<SourceLine> lines) {
                 .toList();
         return switch (begins.size()) {
             case 0 -> new LibrarySection(Include.Outcome.SECTION_MISSING, List.of());
-            case 1 -> new LibrarySection(Include.Outcome.READ, lines.subList(begins.get(0) + 1, end(lines, begins.get(0))));
+            case 1 -> new LibrarySection(Include.Outcome.READ, inside(lines, begins.get(0)));
             default -> new LibrarySection(Include.Outcome.AMBIGUOUS, List.of());
         };
     }
 
-    private static int end(List<SourceLine> lines, int begin) {
-        return IntStream.range(begin, lines.size())
+    private static List<SourceLine> inside(List<SourceLine> lines, int begin) {
+        int end = IntStream.range(begin, lines.size())
                 .filter(at -> code(lines.get(at)).startsWith(".endl"))
                 .findFirst()
                 .orElse(lines.size());
+        return lines.subList(begin + 1, end);
     }
 
     private static String code(SourceLine line) {

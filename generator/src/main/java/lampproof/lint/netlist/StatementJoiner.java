@@ -39,8 +39,7 @@ final class StatementJoiner {
     }
 
     private static boolean isSkipped(SourceLine line) {
-        return SKIPPED.matcher(line.text()).matches()
-                || FileRequest.of(line).isPresent();
+        return SKIPPED.matcher(line.text()).matches() || FileRequest.of(line).isPresent();
     }
 
     private void finish() {
