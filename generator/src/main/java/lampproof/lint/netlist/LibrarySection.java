@@ -6,10 +6,10 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * A section of a library file, from {@code .lib name} to {@code .endl}.
+ * A section of a library file, between {@code .lib name} and {@code .endl}.
  *
  * @param outcome whether there is one section of the name
- * @param lines its lines, first and last included; none unless there is one
+ * @param lines its lines; none unless there is one
  */
 record LibrarySection(Include.Outcome outcome, List<SourceLine> lines) {
 
@@ -21,17 +21,17 @@ record LibrarySection(Include.Outcome outcome, List<SourceLine> lines) {
                 .toList();
         return switch (begins.size()) {
             case 0 -> new LibrarySection(Include.Outcome.SECTION_MISSING, List.of());
-            case 1 -> new LibrarySection(Include.Outcome.READ, lines.subList(begins.get(0), end(lines, begins.get(0))));
+            case 1 -> new LibrarySection(Include.Outcome.READ, inside(lines, begins.get(0)));
             default -> new LibrarySection(Include.Outcome.AMBIGUOUS, List.of());
         };
     }
 
-    private static int end(List<SourceLine> lines, int begin) {
-        return IntStream.range(begin, lines.size())
+    private static List<SourceLine> inside(List<SourceLine> lines, int begin) {
+        int end = IntStream.range(begin, lines.size())
                 .filter(at -> code(lines.get(at)).startsWith(".endl"))
-                .map(at -> at + 1)
                 .findFirst()
                 .orElse(lines.size());
+        return lines.subList(begin + 1, end);
     }
 
     private static String code(SourceLine line) {

@@ -46,7 +46,8 @@ final class NetlistReader {
     private void addCommand(Statement statement, List<Word> words) {
         List<Word> arguments = words.subList(1, words.size());
         String first = words.get(0).lower();
-        if (first.startsWith(".control") || first.startsWith(".endc") || first.equals(".end")) {
+        boolean end = first.equals(".end") && arguments.isEmpty();
+        if (first.startsWith(".control") || first.startsWith(".endc") || end) {
             directives.add(new Directive(words.get(0), arguments, statement));
         } else {
             commands.add(Command.of(words.get(0), arguments, statement));

@@ -2,9 +2,15 @@ package lampproof.lint.netlist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
-/** Joins lines of code to statements; comments and blank lines between a line and its continuation change nothing. */
+/**
+ * Joins lines of code to statements. Comments and blank lines between a line and its continuation change nothing, and neither
+ * do lines that the simulator makes comments of while it reads: a statement of their own, they have no continuation.
+ */
 final class StatementJoiner {
+
+    private static final Pattern SKIPPED = Pattern.compile("(?is)[ \t]*+\\.(?:title|inc|end(?=\\s|$)).*");
 
     private final List<Statement> statements = new ArrayList<>();
     private final List<Statement.Piece> pieces = new ArrayList<>();
@@ -20,12 +26,20 @@ final class StatementJoiner {
     }
 
     private void add(DeckLine line) {
+        if (!line.continued() && isSkipped(line.source())) {
+            statements.add(new Statement(line.part(), line.code(), List.of(new Statement.Piece(0, line))));
+            return;
+        }
         if (!line.continued()) {
             finish();
         }
         text.append(pieces.isEmpty() ? "" : " ");
         pieces.add(new Statement.Piece(text.length(), line));
         text.append(line.code());
+    }
+
+    private static boolean isSkipped(SourceLine line) {
+        return SKIPPED.matcher(line.text()).matches() || FileRequest.of(line).isPresent();
     }
 
     private void finish() {

@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -68,9 +69,13 @@ final class ForbiddenVariable implements Rule {
         if (FORBIDDEN.matcher(setting.name()).matches()) {
             return Optional.of(forbidden(place, setting.name()));
         }
-        boolean spreads = !setting.isList()
-                && LIST.matcher(setting.value()).results().anyMatch(found -> lists.contains(found.group(1)));
+        boolean spreads = !setting.isList() && named(setting.value()).anyMatch(lists::contains);
         return spreads ? Optional.of(uncertain(place)) : Optional.empty();
+    }
+
+    /** The variables whose whole value a value puts in, in lower case as the simulator reads the command. */
+    private static Stream<String> named(String value) {
+        return LIST.matcher(value).results().map(found -> found.group(1).toLowerCase(Locale.ROOT));
     }
 
     private Optional<LintFinding> named(Command command) {
