@@ -71,8 +71,8 @@ public final class CheckedRows {
      * Checks successive rows as the file writes them and passes them on in SI base units.
      *
      * @param before number of the row before them
-     * @param numbers the times, then each chosen signal, then the numbers of the rows when rows are numbered; of
-     *     signals from one column only the first counts
+     * @param numbers the times, then each chosen signal, then the numbers of the rows if rows are numbered [unit in the
+     *     file]; of signals from one column only the first counts
      * @param count number of rows
      */
     public void rows(long before, double[][] numbers, int count) {
@@ -90,7 +90,8 @@ public final class CheckedRows {
     /**
      * Checks one row as the file writes it and passes it on in SI base units.
      *
-     * @param numbers the time, then the chosen signals, then the number of the row when rows are numbered
+     * @param numbers the time, then the chosen signals, then the number of the row if rows are numbered [unit in the
+     *     file]
      */
     public void row(long number, double[] numbers) {
         if (numbers.length > values.length + 1) {

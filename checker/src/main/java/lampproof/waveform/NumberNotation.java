@@ -70,7 +70,7 @@ public enum NumberNotation {
 
     abstract double plain(String text);
 
-    /** The number; not-a-number if the text is invalid. */
+    /** The number [unit of the text]; not-a-number if the text is invalid. */
     public double value(String text) {
         return plain(text.strip());
     }
