@@ -5,7 +5,7 @@ import java.util.function.ToDoubleFunction;
 import lampproof.prediction.Solution;
 
 /**
- * Something that every candidate has and that can be set side by side.
+ * A characteristic of every candidate, for a comparison side by side.
  *
  * @param group what it belongs to
  * @param name what it is

@@ -57,7 +57,7 @@ public enum DeckKind {
     }
 
     /**
-     * The kind that a word stands for.
+     * The kind of a word.
      *
      * @throws IllegalArgumentException when there is none
      */

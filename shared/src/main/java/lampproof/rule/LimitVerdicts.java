@@ -14,7 +14,7 @@ import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 
-/** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */
+/** The verdicts of rules on a solved driver: harmonics, displacement, flicker, and the stability of its control. */
 public final class LimitVerdicts {
 
     private LimitVerdicts() {}

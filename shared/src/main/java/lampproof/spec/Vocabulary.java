@@ -31,8 +31,8 @@ import java.util.regex.Pattern;
  * Every name that a spec may hold. To add one, add a line to the table.
  *
  * <p>The ranges are common practice, no source: what is physically plausible in a lamp of 3 to 25 W on a line of 100 to
- * 277 V, with room to spare. They catch slips of a prefix, not bad designs. Besides the table any {@code tolerance.FIGURE}
- * is known; whether there is such a figure is for the room of the figures to say.
+ * 277 V, with a margin. They catch slips of a prefix, not bad designs. Besides the table any {@code tolerance.FIGURE}
+ * is known; whether there is such a figure is checked by the package {@code prediction}.
  */
 public final class Vocabulary {
 
