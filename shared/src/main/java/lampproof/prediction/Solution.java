@@ -31,7 +31,7 @@ import lampproof.quasistatic.StringStress;
  * @param temperatures how hot the parts become
  * @param dimmed the lamp behind its dimmer
  * @param events faults and surges; computed when they are needed
- * @param noise what its switching leaves at the mains terminals
+ * @param noise its switching noise at the mains terminals
  */
 public record Solution(
         Operation operation,

@@ -47,7 +47,7 @@ final class SetPointSearch {
 
     /**
      * The periodic steady state of a driver whose set-point gives the string its mean current, in any mode; empty where no
-     * set-point does and the driver is in discontinuous mode.
+     * set-point does. A fixed-duty driver that leaves discontinuous mode has one all the same: its caller names that fault.
      */
     static Optional<Operation> of(Driver driver) {
         SetPointSearch search = new SetPointSearch(driver);
@@ -76,7 +76,7 @@ final class SetPointSearch {
     }
 
     /**
-     * The periodic steady state at a set-point; the string takes the current that then comes.
+     * The periodic steady state at a set-point; the string carries the current that results.
      *
      * @param setPoint on-time [s] or peak current [A]
      * @param start slow states to begin with

@@ -1,7 +1,7 @@
 package lampproof.spec;
 
 /**
- * A name that stands for a number.
+ * A name whose value is a number.
  *
  * @param name the dotted name
  * @param dimension what is measured

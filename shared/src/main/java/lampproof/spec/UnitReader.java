@@ -45,7 +45,7 @@ public final class UnitReader {
         return read(dimension, number, unit, where, where);
     }
 
-    /** Reads a value whose unit stands in a place of its own. */
+    /** Reads a value whose unit is in a cell of its own. */
     static double read(Dimension dimension, String number, String unit, String where, String unitPlace) {
         String digits = digits(dimension, number, where);
         double value = shifted(digits, exponent(dimension, unit, unitPlace));

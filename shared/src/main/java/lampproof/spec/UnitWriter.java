@@ -35,7 +35,7 @@ public final class UnitWriter {
         return best;
     }
 
-    /** The number that stands for a value [unit of the dimension] before a unit with a prefix. */
+    /** The number of a value [unit of the dimension] before a unit with a prefix. */
     public static String number(Dimension dimension, double value, String unit) {
         int exponent = dimension.exponent(unit).orElseThrow();
         BigDecimal digits = decimal(value).scaleByPowerOfTen(-exponent).stripTrailingZeros();

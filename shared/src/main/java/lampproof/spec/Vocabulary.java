@@ -289,7 +289,7 @@ public final class Vocabulary {
         return Optional.ofNullable(STAND_INS.get(required));
     }
 
-    /** What a name stands for, or nothing when it is not known. */
+    /** The entry of a name, or nothing when it is unknown. */
     public static Optional<Entry> find(String name) {
         return Optional.ofNullable(BY_NAME.get(name)).or(() -> tolerance(name));
     }
