@@ -28,7 +28,7 @@ public record BillOfMaterials(List<BillItem> items) {
     }
 
     /**
-     * The bill of a solved design: semiconductors by volts times amperes of their ratings, capacitors by the energy at
+     * The bill of materials of a solved design: semiconductors by volts times amperes of their ratings, capacitors by the energy at
      * their rated voltage, the inductor by area product, resistors by their loss.
      */
     static BillOfMaterials of(Design design, Solution solution, PartTable table) {
@@ -52,7 +52,7 @@ public record BillOfMaterials(List<BillItem> items) {
         return new BillOfMaterials(items);
     }
 
-    /** A lamp has no room for more than some capacitors side by side. */
+    /** Only few capacitors fit side by side into a lamp. */
     private static BillItem output(Design design, PartTable table) {
         double capacitance = design.driver().output().capacitance();
         String part = "output " + word(design, "output.kind");

@@ -25,7 +25,7 @@ import lampproof.spec.SpecRow;
  * @param design every part
  * @param solution its periodic steady state
  * @param bill its parts with area and cost
- * @param verdicts what the rules say of it
+ * @param verdicts the verdicts of the rules
  */
 public record Candidate(
         Arrangement arrangement,

@@ -7,7 +7,7 @@ import lampproof.unit.Engineering;
 import lampproof.unit.ValueStyle;
 
 /**
- * Something that every candidate has and that can be set side by side.
+ * A characteristic of every candidate, for a comparison side by side.
  *
  * @param group what it belongs to
  * @param name what it is

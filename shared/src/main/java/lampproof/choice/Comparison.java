@@ -11,9 +11,9 @@ import lampproof.design.Topology;
 import lampproof.unit.PlainNumber;
 
 /**
- * The best driver of each converter beside the other.
+ * The best driver of each converter, compared.
  *
- * <p>Like is set against like: both finalists smooth the same ripple wherever both converters can, since otherwise their
+ * <p>Like is compared with like: both finalists smooth the same ripple wherever both converters can, since otherwise their
  * output capacitors would be compared and not the converters.
  *
  * @param space every candidate
@@ -105,7 +105,7 @@ public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Ca
                         + rival.arrangement().topology().word() + "." + highest();
     }
 
-    /** Says so when another candidate stands higher than the winner, because it smooths another ripple. */
+    /** Says so when another candidate ranks higher than the winner, because it smooths another ripple. */
     private String highest() {
         Candidate first = ranked().get(0);
         return first.equals(winner)

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
-/** What candidates are weighed by; of each burden less is better. */
+/** What candidates are weighted by; of each burden less is better. */
 public enum Criterion {
     /** Loss for each watt of the string [-]. */
     EFFICIENCY(
@@ -35,7 +35,7 @@ public enum Criterion {
         this.burden = burden;
     }
 
-    /** The word that stands for it on the command line. */
+    /** The word for it on the command line. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }

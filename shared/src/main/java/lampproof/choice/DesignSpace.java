@@ -72,7 +72,7 @@ public record DesignSpace(Lamp lamp, List<Candidate> candidates, List<Rejection>
     /** Why arrangements do not work, and how many fail for that reason. */
     public Map<String, Integer> reasons() {
         Map<String, Integer> reasons = new LinkedHashMap<>();
-        rejections.forEach(rejection -> reasons.merge(rejection.told(), 1, Integer::sum));
+        rejections.forEach(rejection -> reasons.merge(rejection.text(), 1, Integer::sum));
         return reasons;
     }
 

@@ -10,7 +10,7 @@ import lampproof.spec.SpecRow;
 /**
  * The load that a dimmer needs besides the lamp itself.
  *
- * <p>A step-down converter draws nothing while the line stands below its string, and the timing circuit of a dimmer then
+ * <p>A step-down converter draws nothing while the line voltage is below its string voltage, and the timing circuit of a dimmer then
  * has no return path: about 1 kOhm is needed there. A step-up converter draws from any line voltage and needs none
  * (common practice, no source). Either needs its current topped up when it draws less than the holding current of the
  * triac somewhere from 30 to 150 degrees.

@@ -14,7 +14,7 @@ import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
 
 /**
- * What is asked of a lamp whichever converter it gets: line, light power, dimmer, housing.
+ * The requirements of a lamp, whichever converter it gets: line, light power, dimmer, housing.
  *
  * @param rows the rows of the spec that hold for every candidate
  * @param setAside names of the rows that belong to one design only and are chosen anew for each candidate

@@ -4,10 +4,10 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 
 /**
- * An arrangement that does not work.
+ * An arrangement that does not work, with the reason.
  *
  * @param arrangement converter, law and string
- * @param reason what stands against it
+ * @param reason why it does not work
  */
 public record Rejection(Arrangement arrangement, Finding reason) {
 
@@ -16,7 +16,7 @@ public record Rejection(Arrangement arrangement, Finding reason) {
     }
 
     /** The rejection in words that are the same for strings that fail alike. */
-    public String told() {
+    public String text() {
         return arrangement.topology().word() + ", " + arrangement.smoothing().word() + " ripple smoothed: "
                 + reason.what()
                 + (reason.next().isEmpty() ? "" : "; " + reason.next());

@@ -37,7 +37,7 @@ public record Sensitivity(
 
     private static final double USUAL = 0.1;
 
-    /** A figure that is looked at. */
+    /** A figure whose sensitivity is computed. */
     public enum Target {
         /** Efficiency [%]. */
         EFFICIENCY("efficiency", "%", Solution::efficiency),

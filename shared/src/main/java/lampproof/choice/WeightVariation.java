@@ -7,7 +7,7 @@ import java.util.Map;
 import lampproof.unit.PlainNumber;
 
 /**
- * Who would win if the criteria were weighed otherwise.
+ * The winner under other weights of the criteria.
  *
  * @param weighing how they are weighed, in words
  * @param comparison the comparison that this gives
@@ -27,14 +27,14 @@ public record WeightVariation(String weighing, Comparison comparison) {
         return all;
     }
 
-    private static WeightVariation with(Comparison asked, String weighing, List<Criterion> named, boolean count) {
+    private static WeightVariation with(Comparison base, String weighing, List<Criterion> named, boolean count) {
         Map<Criterion, Double> weights = new EnumMap<>(Criterion.class);
         for (Criterion criterion : Criterion.values()) {
             boolean counts = named.contains(criterion) == count;
             weights.put(criterion, counts ? 1.0 : 0.0);
         }
         return new WeightVariation(
-                weighing, Comparison.of(asked.space(), new Weights(weights)).orElseThrow());
+                weighing, Comparison.of(base.space(), new Weights(weights)).orElseThrow());
     }
 
     /** The index of the winner and of its rival in words. */

@@ -88,7 +88,7 @@ public record Weights(Map<Criterion, Double> values) {
         return values.get(criterion);
     }
 
-    /** The weights as they stand on the command line. */
+    /** The weights as they are given on the command line. */
     public String text() {
         return Arrays.stream(Criterion.values())
                 .map(criterion -> criterion.word() + "=" + Engineering.upTo(4).text(of(criterion), "1"))

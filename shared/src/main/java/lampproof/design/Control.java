@@ -9,7 +9,7 @@ package lampproof.design;
  * @param minOffTime shortest off-time of the boundary law [s]
  * @param maxOnTime longest on-time of the laws that wait for a current [s]
  * @param delay from an event to the switch having followed it [s]
- * @param blanking time after turn-on in which the current is not looked at [s]
+ * @param blanking time after turn-on in which the current is ignored [s]
  * @param shaping share of the current reference that follows the bus voltage [-], 0 flat to 1 proportional
  * @param slope fall of the current reference during the on-time [A/s]
  */

@@ -64,7 +64,7 @@ final class ControlSizing {
         return demand.law().setsCurrent() ? blanking(values) : 0;
     }
 
-    /** How long the current is not looked at after turn-on, by a law that sets it and by the protection [s]. */
+    /** How long the current is ignored after turn-on, by a law that sets it and by the protection [s]. */
     static double blanking(DesignValues values) {
         return values.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9);
     }

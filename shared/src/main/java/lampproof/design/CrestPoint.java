@@ -66,7 +66,7 @@ record CrestPoint(Demand demand, double crest) {
         return demand.string().current() * source() / mean;
     }
 
-    /** Mean over the half cycle of what the line stands above the string [V]. */
+    /** Mean over the half cycle of the line voltage less the string voltage, where it is positive [V]. */
     private double meanExcess() {
         double voltage = demand.stringVoltage();
         double angle = Math.asin(voltage / crest);

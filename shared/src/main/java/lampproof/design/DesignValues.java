@@ -11,7 +11,7 @@ import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
 
-/** Takes each value from the spec, or fills it in by a rule, and keeps what was filled in. */
+/** The values of a design: each is given in the spec or filled in by a rule, and the filled-in ones are kept. */
 final class DesignValues {
 
     private final Spec spec;
@@ -36,7 +36,7 @@ final class DesignValues {
         return spec.word(name).orElseThrow();
     }
 
-    /** The given value, or else the one that the rule yields; the rule is asked once. */
+    /** The given value, or else the one that the rule yields; the rule is evaluated once. */
     double amount(String name, String rule, DoubleSupplier value) {
         if (isOpen(name) && !filled.containsKey(name)) {
             filled.put(name, SpecRow.filledIn(name, Amount.of(value.getAsDouble()), rule));

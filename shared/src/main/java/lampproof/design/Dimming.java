@@ -1,7 +1,7 @@
 package lampproof.design;
 
 /**
- * The wall dimmer, and the load that keeps it alive.
+ * The wall dimmer, and the bleeder that supplies its timing circuit and holding current.
  *
  * @param edge which edge the dimmer cuts
  * @param conduction angle of each half cycle that it lets through [rad]
@@ -58,7 +58,7 @@ public record Dimming(
                 edge, conduction, capacitance, inductance, holdingCurrent, Double.POSITIVE_INFINITY, threshold, 0);
     }
 
-    /** Resistance that stands for the losses of the choke, across it: a quality of one with the noise capacitor [Ohm]. */
+    /** Resistance across the choke that represents its losses: a quality of one with the noise capacitor [Ohm]. */
     public double damping() {
         return Math.sqrt(inductance / capacitance);
     }

@@ -5,7 +5,7 @@ package lampproof.design;
  *
  * @param voltageLimit output voltage at which the control cell stops for good [V]
  * @param currentLimit switch current at which the control cell ends an on-time [A]
- * @param blanking time after turn-on in which that current is not looked at [s]
+ * @param blanking time after turn-on in which that current is ignored [s]
  * @param restart time without a current zero after which a boundary cell closes its switch all the same [s]
  * @param shortResistance resistance of a string that is shorted [Ohm]
  * @param surge surge on the mains

@@ -6,7 +6,7 @@ import lampproof.spec.Amount;
 import lampproof.spec.Spec;
 import lampproof.unit.Engineering;
 
-/** Refuses what physics forbids, with the numbers and the nearest change that would work. */
+/** Rejects what physics forbids, with the numbers and the nearest change that would work. */
 final class Feasibility {
 
     /** A step-up converter must lift by a little at least, and a step-down converter needs some line above the string. */

@@ -5,7 +5,7 @@ import static lampproof.physics.PreferredSeries.E6;
 
 import lampproof.physics.CapacitorResistance;
 
-/** Chooses what stands between the mains and the converter. */
+/** Chooses the filter, the bridge and the bus capacitor between mains and converter. */
 final class FilterSizing {
 
     /** Classes of film capacitors [V]. */

@@ -17,7 +17,7 @@ public enum Law {
         this.word = word;
     }
 
-    /** The word that stands for it in a spec. */
+    /** The word for it in a spec. */
     public String word() {
         return word;
     }

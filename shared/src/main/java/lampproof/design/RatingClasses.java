@@ -1,6 +1,6 @@
 package lampproof.design;
 
-/** Worst stress of the semiconductors over all lines, and the classes in which they are sold. */
+/** Rating classes in which semiconductors are sold, and the class for the worst stress over all lines. */
 final class RatingClasses {
 
     /** How a voltage rating is chosen. */
@@ -16,7 +16,7 @@ final class RatingClasses {
 
     private RatingClasses() {}
 
-    /** Voltage class of switch and diode [V]: a step-down converter hands on what a surge does to the bus. */
+    /** Voltage class of switch and diode [V]: in a step-down converter both carry the surge on the bus. */
     static double voltageClass(DesignValues values, Demand demand) {
         double share = Derating.of(values).voltage();
         return demand.isStepUp()
@@ -30,7 +30,7 @@ final class RatingClasses {
                 behindLine(demand.highestCrest(), Derating.of(values).voltage(), values), VOLTAGES);
     }
 
-    /** Rating that stands a line crest with some to spare at a share of it, and a surge at all of it [V]. */
+    /** Rating that withstands a line crest with a margin at its derated share, and a surge at the whole rating [V]. */
     private static double behindLine(double crest, double share, DesignValues values) {
         return Math.max(SPARE * crest / share, crest + LetThroughVoltage.of(values));
     }

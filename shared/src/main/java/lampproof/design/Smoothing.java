@@ -15,7 +15,7 @@ public enum Smoothing {
         this.rule = rule;
     }
 
-    /** The word that stands for it in a spec. */
+    /** The word for it in a spec. */
     public String word() {
         return word;
     }

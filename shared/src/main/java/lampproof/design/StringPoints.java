@@ -44,8 +44,8 @@ public final class StringPoints {
     /**
      * The spec with string voltage and resistance filled in, where it gives points of the string.
      *
-     * @throws UserFault when the points are not whole, do not rise, leave out the string current, or stand beside a
-     *     voltage or resistance that was given as well
+     * @throws UserFault when the points are not whole, do not rise, leave out the string current, or are given beside a
+     *     voltage or resistance
      */
     public static Spec fitted(Spec spec) {
         boolean none = Stream.concat(NAMES.stream().flatMap(StringPoints::rows), Stream.of(TEMPERATURE))

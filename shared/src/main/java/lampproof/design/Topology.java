@@ -4,7 +4,7 @@ package lampproof.design;
 public enum Topology {
     /** The string hangs between the rectified bus and the inductor; a low-side switch pulls the inductor down. */
     STEP_DOWN("step-down"),
-    /** The string always stands above the line crest; the inductor lifts the bus up to it. */
+    /** The string voltage is always above the line crest; the inductor lifts the bus up to it. */
     STEP_UP("step-up");
 
     private final String word;
@@ -13,7 +13,7 @@ public enum Topology {
         this.word = word;
     }
 
-    /** The word that stands for it in a spec. */
+    /** The word for it in a spec. */
     public String word() {
         return word;
     }

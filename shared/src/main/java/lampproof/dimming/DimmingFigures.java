@@ -17,7 +17,7 @@ public final class DimmingFigures {
         this.curve = curve;
     }
 
-    /** Every figure of a curve, in the order in which a reader asks. */
+    /** Every figure of a curve, in the order of a report. */
     public static List<DimmingFigure> of(DimmingCurve curve) {
         DimmingFigures figures = new DimmingFigures(curve);
         return List.of(

@@ -4,7 +4,7 @@ import lampproof.design.Driver;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.quasistatic.Operation;
 
-/** A running lamp, marched through an event. */
+/** The transient of a running lamp through an event, in small steps of time. */
 final class LampTransient {
 
     private static final double STEPS_PER_ON_TIME = 200;

@@ -1,6 +1,6 @@
 package lampproof.event;
 
-/** What feeds the lamp: a voltage behind a resistance, both seen from the terminals of the lamp. */
+/** The source at the terminals of the lamp: a voltage behind a resistance, both seen from the terminals of the lamp. */
 interface LineSource {
 
     /** Voltage without load [V]. */

@@ -1,6 +1,6 @@
 package lampproof.event;
 
-/** What becomes of the string. */
+/** The fault of the string. */
 public enum StringFault {
     /** Nothing. */
     NONE,

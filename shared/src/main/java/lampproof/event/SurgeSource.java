@@ -45,7 +45,7 @@ final class SurgeSource implements LineSource {
         this.stored = chargingVoltage(surge.voltage());
     }
 
-    /** With the coupling current i = load - choke the terminals stand at generator - R i - coupling voltage. */
+    /** With the coupling current i = load - choke the terminals are at generator - R i - coupling voltage. */
     @Override
     public double voltage() {
         double own = ring ? ringVoltage() : OUTPUT_RESISTANCE * generatorCurrent;

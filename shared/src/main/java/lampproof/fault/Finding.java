@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One thing that is wrong, told so that the reader can mend it.
+ * One thing that is wrong, with what the reader needs to correct it.
  *
  * @param what what is wrong, in one clause
  * @param where the place: file, line and cell, or option; empty when there is no place

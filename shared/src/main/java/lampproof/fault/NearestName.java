@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Finds the known word that a misspelt one most likely stands for.
+ * Finds the known word that a misspelt one most likely means.
  *
  * <p>Counts the letters to insert, delete or replace (V. I. Levenshtein, Binary codes capable of correcting deletions,
  * insertions and reversals, Soviet Physics Doklady 10, 1966), the letter case last.

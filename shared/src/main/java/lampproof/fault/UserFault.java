@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A fault that the user can mend: a bad command line or spec, or a simulation that gives no verdict.
+ * A fault that the user can correct: a bad command line or spec, or a simulation that gives no verdict.
  *
  * <p>Anything else that is thrown is a fault of lampproof itself. Only the command line turns a fault into text and an
  * exit code.

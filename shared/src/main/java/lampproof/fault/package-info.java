@@ -1,7 +1,7 @@
 /**
- * Faults that the user can mend, each told with place, value found, what is allowed and what to do next.
+ * Faults that the user can correct: each states the place, the value found, what is allowed and the next step.
  *
- * <p>In: findings of any room. Out: one exception family. Not here: printing and exit codes, which belong to the
+ * <p>In: findings of any package. Out: one exception, {@link lampproof.fault.UserFault}. Not here: printing and exit codes, which belong to the
  * command line.
  */
 package lampproof.fault;

@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVPrinter;
  * A table as comma-separated text.
  *
  * <p>A cell that a spreadsheet would run as a formula gets an apostrophe in front; a cell may also be cut at semicolons
- * or tabs there, so what follows them is looked at too. Numbers stay as they are.
+ * or tabs there, so what follows them is checked too. Numbers stay as they are.
  */
 public final class CsvText {
 

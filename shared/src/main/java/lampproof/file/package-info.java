@@ -1,6 +1,6 @@
 /**
- * Files that lampproof writes: whole or not at all, and safe to open in a spreadsheet.
+ * Writing of files: each is complete or absent, and safe to open in a spreadsheet.
  *
- * <p>In: texts and cells. Out: files. Not here: what the files say.
+ * <p>In: texts and cells. Out: files. Not here: the contents of the files, and the reading of tables.
  */
 package lampproof.file;

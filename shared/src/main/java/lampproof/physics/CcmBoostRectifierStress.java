@@ -10,7 +10,7 @@ package lampproof.physics;
  * <p>Valid for unity power factor and a line crest below the output voltage. Neglects losses and inductor ripple.
  *
  * <p>Source: R. W. Erickson, D. Maksimović, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 21.5, eq.
- * (21.122)-(21.126), table 21.3, where the switch mean stands with pi/8: mean line current less diode mean gives
+ * (21.122)-(21.126), table 21.3, where the switch mean is printed with pi/8: mean line current less diode mean gives
  * pi/4; capacitor: Infineon DN 2013-01 rev. 1.1, 2016, eq. 34.
  *
  * @param lineRms rms line voltage [V]

@@ -3,8 +3,8 @@ package lampproof.physics;
 /**
  * Circuit whose open voltage is the impulse of 1.2/50 us and whose shorted current is the impulse of 8/20 us.
  *
- * <p>A charged capacitor C with a resistor R1 across it discharges through L and R2 into the output, across which R3
- * stands. The open peak is the charging voltage over 1.082, the shorted peak that voltage over 2 Ohm.
+ * <p>A charged capacitor C with a resistor R1 across it discharges through L and R2 into the output, with R3
+ * across it. The open peak is the charging voltage over 1.082, the shorted peak that voltage over 2 Ohm.
  *
  * <p>Valid within the tolerances of the standard: front 1.2 us within 30 per cent, 50 us within 20 per cent, front 8 us
  * and 20 us within 20 per cent.

@@ -32,7 +32,7 @@ public record DiodeModel(double saturationCurrent, double seriesResistance, doub
      *
      * @param low the point of lower current
      * @param high the point of higher current
-     * @param emission emission coefficient n; too large a one leaves no room for RS and is refused [-]
+     * @param emission emission coefficient n; too large a one leaves no voltage for RS and is rejected [-]
      * @param temperature junction temperature of both points [K]
      * @return the diode
      */

@@ -52,7 +52,7 @@ public final class DowellResistance {
     }
 
     /**
-     * Thickness over skin depth of the foil that stands for a layer of round wires.
+     * Thickness over skin depth of the foil that replaces a layer of round wires.
      *
      * @param diameter copper diameter [m]
      * @param porosity copper width over layer width, up to 1 [-]

@@ -27,7 +27,7 @@ public record HarmonicAssessment(String rules, List<HarmonicVerdict> verdicts) {
         return verdicts.stream().min(Comparator.comparingDouble(HarmonicVerdict::relativeMargin));
     }
 
-    /** Orders whose limit is passed; 0 stands for a rule on the whole current. */
+    /** Orders whose limit is passed; 0 means a rule on the whole current. */
     public List<Integer> offendingOrders() {
         return verdicts.stream()
                 .filter(verdict -> !verdict.pass())
@@ -36,7 +36,7 @@ public record HarmonicAssessment(String rules, List<HarmonicVerdict> verdicts) {
                 .toList();
     }
 
-    /** The assessment with the most room, of several of which one must pass. */
+    /** The assessment with the largest margin, of several of which one must pass. */
     static HarmonicAssessment best(List<HarmonicAssessment> alternatives) {
         return alternatives.stream()
                 .max(Comparator.comparingDouble(HarmonicAssessment::leastMargin))

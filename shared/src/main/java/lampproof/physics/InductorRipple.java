@@ -68,7 +68,7 @@ public final class InductorRipple {
         return buckInductance(outputVoltage, inputVoltage, ripple, frequency);
     }
 
-    /** Volt-seconds times frequency: the lower voltage stands for one minus the share of the period that it has [V]. */
+    /** Volt-seconds times frequency: the lower voltage is applied for one minus its share of the higher one [V]. */
     private static double voltSeconds(double higher, double lower) {
         Require.positive("higher voltage [V]", higher);
         Require.within("lower voltage [V]", lower, 0, higher);

@@ -32,7 +32,7 @@ public final class SmallLampLimits {
         return List.of(ClassDLimits.assess(figures, FIRST), waveShape(figures), distortion(figures));
     }
 
-    /** The alternative with the most room. */
+    /** The alternative with the largest margin. */
     public static HarmonicAssessment assess(LineCurrentFigures figures) {
         return HarmonicAssessment.best(alternatives(figures));
     }

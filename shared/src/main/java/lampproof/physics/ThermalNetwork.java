@@ -15,7 +15,7 @@ import org.hipparchus.linear.RealVector;
  *
  * <p>{@code sum over paths of (Ti - Tj) / Rij = Pi} at every node, solved by LU decomposition.
  *
- * <p>Valid in steady state with constant resistances; several paths between two nodes stand in parallel. Neglects the
+ * <p>Valid in steady state with constant resistances; several paths between two nodes are in parallel. Neglects the
  * growth of convection and radiation with temperature.
  *
  * <p>Source: heat balance; one resistance: J. M. Jacob, Power Electronics: Principles and Applications, ex. 6.7.

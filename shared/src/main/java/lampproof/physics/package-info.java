@@ -1,5 +1,5 @@
 /**
- * Published formulas and small derivations of power-supply and lamp engineering, one per class.
+ * Published formulas and small derivations of power-supply and lamp engineering, one a class.
  *
  * <p>In: plain numbers in SI base units (temperatures in kelvin, angles in radian, ratios as fractions). Out: numbers,
  * small records and verdicts. Not here: the choice of a formula for a spec, its assembly into figures, the solution of

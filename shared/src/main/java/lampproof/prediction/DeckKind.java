@@ -27,7 +27,7 @@ public enum DeckKind {
     private static final Set<DeckKind> EVENTS =
             Collections.unmodifiableSet(EnumSet.of(OPEN_STRING, SHORTED_STRING, SURGE, POWER_UP));
 
-    /** What a proof runs when nothing else is asked for. */
+    /** The decks that a proof runs by default. */
     public static final Set<DeckKind> STANDARD = Collections.unmodifiableSet(EnumSet.of(CREST, MAINS));
 
     /** Whether the deck shows an event, which is measured from its first to its last instant, not a steady state. */
@@ -57,7 +57,7 @@ public enum DeckKind {
     }
 
     /**
-     * The kind that a word stands for.
+     * The kind of a word.
      *
      * @throws IllegalArgumentException when there is none
      */

@@ -3,7 +3,7 @@ package lampproof.prediction;
 import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.dimmed.DimmedOperation;
 
-/** A lamp behind the dimmer of its spec, solved when it is first asked for: it takes ten times as long as without. */
+/** A lamp behind the dimmer of its spec, solved when it is first needed, since it takes ten times as long as without. */
 public final class DimmedLamp {
 
     private final Operation full;

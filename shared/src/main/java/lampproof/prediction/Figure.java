@@ -5,7 +5,7 @@ package lampproof.prediction;
  *
  * @param name dotted name: part, electrical quantity, statistic
  * @param symbol symbol in formulas
- * @param unit unit in tables; per cent stands for a hundredth
+ * @param unit unit in tables; per cent means a hundredth
  * @param grade how closely it can be predicted
  * @param definition what it is, over which window and which average
  * @param source where the formula comes from

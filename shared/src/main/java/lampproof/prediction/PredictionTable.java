@@ -164,7 +164,7 @@ public final class PredictionTable {
                 return value;
             }
         } catch (NumberFormatException e) {
-            // told below, like a number that is not finite
+            // rejected below, like a number that is not finite
         }
         String wanted = least == 0 ? " is a finite number from 0" : " is a finite number";
         add(row, HEADER.get(column) + wanted, row.get(column), "");

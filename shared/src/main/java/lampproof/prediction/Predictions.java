@@ -80,7 +80,7 @@ public final class Predictions {
         }
     }
 
-    /** Behind a dimmer a lamp goes dark: a share of next to nothing would be a limit that no simulator reaches. */
+    /** Near zero light behind a dimmer a relative tolerance is finer than the simulator's accuracy. */
     private static Tolerance tolerance(FigureEntry entry, DeckKind deck, Solution solution) {
         Tolerance usual = entry.figure().grade().tolerance();
         return deck == DeckKind.DIMMED

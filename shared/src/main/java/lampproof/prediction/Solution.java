@@ -30,8 +30,8 @@ import lampproof.quasistatic.StringStress;
  * @param losses loss of every part over the line half cycle
  * @param temperatures how hot the parts become
  * @param dimmed the lamp behind its dimmer
- * @param events what faults and surges do to it; marched when asked for
- * @param noise what its switching leaves at the mains terminals
+ * @param events faults and surges; computed when they are needed
+ * @param noise its switching noise at the mains terminals
  */
 public record Solution(
         Operation operation,

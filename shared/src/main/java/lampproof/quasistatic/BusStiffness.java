@@ -5,7 +5,7 @@ import lampproof.design.Driver;
 /**
  * How far a charge that the converter takes moves the bus within a cycle while the bridge conducts.
  *
- * <p>Bus and filter capacitor stand side by side, and the way to the mains gives its share: nearly nothing far above the
+ * <p>Bus and filter capacitor are in parallel, and the path to the mains carries its share: nearly nothing far above the
  * corner of the filter, all of it far below. The share is that of a sine of the switching frequency, what is in phase with
  * the capacitor current alone. Where the bridge blocks the converter takes little, and the filter capacitor is counted all
  * the same.

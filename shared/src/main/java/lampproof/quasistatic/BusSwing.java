@@ -4,7 +4,7 @@ import lampproof.design.Driver;
 import lampproof.design.Topology;
 
 /**
- * How far the bus stands from its mean in each part of a switching cycle, since the line gives a steady current and the
+ * How far the bus voltage is from its mean in each part of a switching cycle, since the line gives a steady current and the
  * converter takes a pulsed one.
  *
  * <p>The charge on the bus capacitor is followed through straight ramps of current; what the node takes is left out.

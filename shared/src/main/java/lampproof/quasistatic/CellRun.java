@@ -6,14 +6,14 @@ import lampproof.physics.SoftRecovery;
  * A cell that goes from one switching cycle to the next.
  *
  * <p>It keeps the currents and times of its last cycle and is overwritten by the next one: most cycles are solved only to find
- * the current with which another begins. What is worth keeping is handed out whole.
+ * the current with which another begins. A cycle that is kept becomes a {@link CellCycle}.
  */
 final class CellRun {
 
     private final SwitchingCell cell;
     private final OffTime offTime;
 
-    // what it stands between, named as in CellSupply
+    // the voltages between which it works, named as in CellSupply
     private double source;
     private double sourceDroop;
     private double swing;
@@ -53,7 +53,7 @@ final class CellRun {
         idle = last.ring().time();
     }
 
-    /** Stands between other voltages. */
+    /** Works between other voltages. */
     void between(CellSupply supply) {
         source = supply.source();
         sourceDroop = supply.sourceDroop();

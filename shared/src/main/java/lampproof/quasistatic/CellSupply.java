@@ -1,7 +1,7 @@
 package lampproof.quasistatic;
 
 /**
- * What a cell stands between.
+ * The voltages between which a cell works.
  *
  * @param source E, the inductor voltage while the switch conducts, drops left out [V]
  * @param sourceDroop how far it falls meanwhile [V]
@@ -14,7 +14,7 @@ package lampproof.quasistatic;
 record CellSupply(
         double source, double sourceDroop, double swing, double reset, double resetGrowth, double ring, double idle) {
 
-    /** A source that stands still. */
+    /** A source without ripple. */
     CellSupply(double source, double swing) {
         this(source, 0, swing, swing - source, 0, swing - source, source);
     }

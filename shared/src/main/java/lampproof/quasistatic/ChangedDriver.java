@@ -12,7 +12,7 @@ final class ChangedDriver {
 
     private ChangedDriver() {}
 
-    /** The driver with the parts, line and string that are told, and a control cell. */
+    /** The driver with the parts, line and string that are given, and a control cell. */
     static Driver of(Driver driver, Map<Condition, Double> changed, Control control) {
         Inductor inductor = driver.inductor();
         double line = changed.getOrDefault(Condition.LINE_VOLTAGE, driver.line().voltage());

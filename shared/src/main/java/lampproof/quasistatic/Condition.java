@@ -1,6 +1,6 @@
 package lampproof.quasistatic;
 
-/** Something that a prediction rests on and a waveform shows. */
+/** A quantity that a prediction depends on and a waveform shows. */
 public enum Condition {
     /** Rms line voltage [V]. */
     LINE_VOLTAGE("line voltage", "V", false),

@@ -14,7 +14,7 @@ import lampproof.physics.ArtificialNetwork;
  */
 public final class ConductedNoise {
 
-    /** The highest harmonic that is looked at. */
+    /** The highest harmonic that is computed. */
     public static final int HIGHEST_ORDER = 10;
 
     /** What is taken for no voltage at all [V], so that it has a level. */
@@ -30,10 +30,10 @@ public final class ConductedNoise {
     private final Sources sources;
 
     /**
-     * One harmonic of the current that the converter takes, and its way to the receiver.
+     * One harmonic of the current that the converter takes, and its path to the receiver.
      *
      * @param current rms current [A]
-     * @param path its way
+     * @param path its path
      */
     private record Tone(double current, NoisePath path) {
 
@@ -79,7 +79,7 @@ public final class ConductedNoise {
         }
     }
 
-    /** The converter over the half cycle, worked out when it is first asked for. */
+    /** The converter over the half cycle, computed when it is first needed. */
     private static final class Sources {
 
         private final Operation operation;
@@ -131,13 +131,13 @@ public final class ConductedNoise {
         return sources.crest().frequency();
     }
 
-    /** The rms voltage of a harmonic while the line stands at its crest: the most that a receiver can read [V]. */
+    /** The rms voltage of a harmonic with the line held at its crest: the most that a receiver can read [V]. */
     public double atCrest(int order) {
         return Math.max(NOTHING, sources.crest().voltage(driver, order));
     }
 
     /**
-     * The rms voltage of every harmonic but the first while the line stands at its crest [V]. A single one may lie where
+     * The rms voltage of every harmonic but the first with the line held at its crest [V]. A single one may lie where
      * two edges of the cycle cancel each other and hang on the fourth digit of the duty; all together do not.
      */
     public double harmonicsAtCrest() {

@@ -14,7 +14,7 @@ import lampproof.physics.PreferredSeries;
 import lampproof.unit.Engineering;
 
 /**
- * What keeps a control law from giving the string its current, with the nearest change that would work.
+ * The range of string currents that a control law reaches, and the nearest change that brings the wanted current into it.
  *
  * <p>A law that waits for a current has a longest on-time, which limits how much the string can get, and a shortest one,
  * blanking and delay, below which it cannot go.
@@ -57,7 +57,7 @@ final class ControlRange {
                 return tooMuch(least);
             }
         }
-        return restless();
+        return unsettled();
     }
 
     private Finding tooLittle(double most) {
@@ -100,7 +100,7 @@ final class ControlRange {
                         () -> new Finding(what, "inductor.inductance", found, larger(), "raise inductor.inductance"));
     }
 
-    private Finding restless() {
+    private Finding unsettled() {
         return new Finding(
                 "the string current does not come to rest under "
                         + control.law().word() + " control",

@@ -4,7 +4,7 @@ import lampproof.design.Driver;
 import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 
-/** A cell in its place between bus and output. */
+/** A cell between bus and output. */
 public final class Converter {
 
     /** More than this share of a voltage cannot be a small ripple on it. */

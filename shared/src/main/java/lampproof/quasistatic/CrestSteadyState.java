@@ -3,10 +3,10 @@ package lampproof.quasistatic;
 import lampproof.design.Driver;
 
 /**
- * The driver with the line held at its crest, where every switching cycle becomes like the one before.
+ * The steady state of a driver with the line held at its crest: every switching cycle becomes like the one before.
  *
  * <p>Over the half cycle the ring of a clocked law in discontinuous mode lags behind: the current with which a cycle begins
- * follows from the ring before it, and that goes round several times before it settles.
+ * follows from the ring before it, and that repeats several times before it settles.
  */
 final class CrestSteadyState {
 
@@ -18,7 +18,7 @@ final class CrestSteadyState {
     private CrestSteadyState() {}
 
     /**
-     * The crest held.
+     * The steady state at the crest.
      *
      * @param setPoint on-time [s] or peak current [A]
      * @param passing the crest as the half cycle passes through it; stays where no cycle becomes like the one before

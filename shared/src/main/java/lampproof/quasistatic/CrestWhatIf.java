@@ -48,7 +48,7 @@ public final class CrestWhatIf implements WhatIf {
         return new Operation(driver, predicted.setPoint(), predicted.points(), changedCrest, predicted.start());
     }
 
-    /** A step of no time leaves the start of a cycle that creeps where it was told. */
+    /** A step of no time leaves the start of a cycle that creeps at its given value. */
     private CellCycle settled(Converter converter, double bus, double output, Map<Condition, Double> changed) {
         double setPoint = changed.getOrDefault(Condition.ON_TIME, setPoint(changed));
         double start =
@@ -68,7 +68,7 @@ public final class CrestWhatIf implements WhatIf {
         return changed.getOrDefault(Condition.PEAK_CURRENT, predicted.setPoint());
     }
 
-    /** A control cell that keeps the times that are told and finds the others by its law. */
+    /** A control cell that keeps the given times and finds the others by its law. */
     private Control control(Map<Condition, Double> changed) {
         Control control = predicted.driver().control();
         boolean onTime = changed.containsKey(Condition.ON_TIME);
@@ -80,7 +80,7 @@ public final class CrestWhatIf implements WhatIf {
         return frequency ? with(control, control.law(), 1 / period(changed), period(changed) - onTime()) : control;
     }
 
-    /** As told; otherwise a fixed off-time keeps the off-time and any other law the period [s]. */
+    /** As given; otherwise a fixed off-time keeps the off-time and any other law the period [s]. */
     private double period(Map<Condition, Double> changed) {
         double period = crest.cycle().period();
         boolean keepsOffTime = predicted.driver().control().law() == Law.FIXED_OFF_TIME;

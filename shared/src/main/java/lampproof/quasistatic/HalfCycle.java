@@ -15,7 +15,7 @@ final class HalfCycle {
     /** Steps of the half cycle. */
     static final int STEPS = 128;
 
-    /** Steps of a half cycle that is to be near the truth only. */
+    /** Steps of a coarse half cycle. */
     static final int FEW_STEPS = 32;
 
     private static final double[] SINES = sines(STEPS);
@@ -44,7 +44,7 @@ final class HalfCycle {
         this(driver, SINES);
     }
 
-    /** The same in fewer steps, for a search that still is far from its end. */
+    /** The same in fewer steps, for the beginning of a search. */
     static HalfCycle coarse(Driver driver) {
         return new HalfCycle(driver, FEW_SINES);
     }
@@ -83,7 +83,7 @@ final class HalfCycle {
         return later < sines.length ? sines[later] : -sines[later - sines.length];
     }
 
-    /** Runs through the half cycle and tells each angle; leaves the end of it as the start of the next. */
+    /** Runs through the half cycle and passes on each angle; yields the start of the next half cycle. */
     SlowState run(SlowState start, double newSetPoint, PointSink sink) {
         setPoint = newSetPoint;
         busVoltage = start.busVoltage();

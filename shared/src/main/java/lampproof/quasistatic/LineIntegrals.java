@@ -13,7 +13,7 @@ final class LineIntegrals {
     /** The bridge conducts when it carries more than this share of the crest current [-]: less is lost in the ringing. */
     private static final double CONDUCTING = 0.01;
 
-    /** The ripple changes slowly over the angle, and its harmonics are the dearest part of a prediction. */
+    /** The ripple changes slowly over the angle, and its harmonics take the most time of a prediction. */
     private static final int RIPPLE_STRIDE = 4;
 
     private static final int HIGHEST_ORDER = 39;
@@ -75,7 +75,7 @@ final class LineIntegrals {
         return BusRipple.meanSquare(driver.topology(), passedRipple(point));
     }
 
-    /** The bus ripple stands across the damping resistor, and what it drives flows through fuse and line [W]. */
+    /** The bus ripple drops across the damping resistor, and what it drives flows through fuse and line [W]. */
     private double rippleLoss(AnglePoint point) {
         double damping =
                 conducting(point) ? BusRipple.meanSquare(driver.topology(), point.busRipple()) / filter.damping() : 0;

@@ -4,8 +4,8 @@ import lampproof.design.Driver;
 import lampproof.design.Filter;
 
 /**
- * The way from the bridge to the mains: choke with its damping resistor across it, fuse and line. In real numbers, since every
- * switching cycle asks.
+ * The impedance from the bridge to the mains: choke with its damping resistor across it, fuse and line. In real numbers, since
+ * every switching cycle needs it.
  *
  * @param inductance filter inductor [H]
  * @param winding its resistance [Ohm]

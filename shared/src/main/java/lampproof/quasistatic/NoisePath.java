@@ -5,7 +5,7 @@ import lampproof.physics.ArtificialNetwork;
 import org.hipparchus.complex.Complex;
 
 /**
- * The way of one harmonic of the switching current to the mains, while the bridge conducts, and on to an artificial network
+ * The path of one harmonic of the switching current to the mains, while the bridge conducts, and on to an artificial network
  * in each of the two lines.
  *
  * @param omega angular frequency [rad/s]
@@ -15,7 +15,7 @@ import org.hipparchus.complex.Complex;
 record NoisePath(double omega, Complex receiver, double bridgeCurrent) {
 
     /**
-     * The way at a frequency.
+     * The path at a frequency.
      *
      * @param network network in each line
      * @param bridgeCurrent current about which the bridge is swung [A]

@@ -17,24 +17,24 @@ final class SetPointSearch {
     private static final double GREATEST_EXPONENT = 4;
 
     /**
-     * Where a small change moves a cycle from one regime to another, the passes end in a dance about the answer; the best of
-     * them is then taken, if it is within a quarter of the tolerance of a mean.
+     * Where a small change moves a cycle from one regime to another, the passes end in an oscillation about the solution; the
+     * best pass is then accepted, if it is within a quarter of the tolerance of a mean.
      */
     private static final double LOOSE_TOLERANCE = 5e-3;
 
     private final Driver driver;
     private final HalfCycle halfCycle;
-    private final double forgetting;
+    private final double settledShare;
 
-    /** A pass, what it showed, and how far it was from repeating itself [-]. */
-    private record Pass(double setPoint, SlowState start, List<AnglePoint> points, double unrest) {
+    /** A pass, its points, and its residual: how far it is from repeating itself [-]. */
+    private record Pass(double setPoint, SlowState start, List<AnglePoint> points, double residual) {
 
         static Pass none(double setPoint, SlowState start) {
             return new Pass(setPoint, start, List.of(), Double.POSITIVE_INFINITY);
         }
 
-        boolean isRestless() {
-            return !(unrest < LOOSE_TOLERANCE);
+        boolean isUnsettled() {
+            return !(residual < LOOSE_TOLERANCE);
         }
     }
 
@@ -42,23 +42,23 @@ final class SetPointSearch {
         this.driver = driver;
         this.halfCycle = new HalfCycle(driver);
         double timeConstant = driver.string().resistance() * driver.output().capacitance();
-        this.forgetting = -Math.expm1(-driver.line().halfPeriod() / timeConstant);
+        this.settledShare = -Math.expm1(-driver.line().halfPeriod() / timeConstant);
     }
 
     /**
      * The periodic steady state of a driver whose set-point gives the string its mean current, in any mode; empty where no
-     * set-point does and the driver is in discontinuous mode.
+     * set-point does. A fixed-duty driver that leaves discontinuous mode has one all the same: its caller names that fault.
      */
     static Optional<Operation> of(Driver driver) {
         SetPointSearch search = new SetPointSearch(driver);
         Pass best = search.solve();
         Operation operation = search.record(best);
-        return best.isRestless() && !operation.leavesDiscontinuousMode() ? Optional.empty() : Optional.of(operation);
+        return best.isUnsettled() && !operation.leavesDiscontinuousMode() ? Optional.empty() : Optional.of(operation);
     }
 
     /** Whether some set-point gives the string its current. */
     static boolean exists(Driver driver) {
-        return !new SetPointSearch(driver).solve().isRestless();
+        return !new SetPointSearch(driver).solve().isUnsettled();
     }
 
     /** Mean string current that a set-point ends in, whether it then is steady or not [A]. */
@@ -70,13 +70,13 @@ final class SetPointSearch {
             SlowState end = search.halfCycle.run(start, setPoint, null);
             double drift = end.outputVoltage() - start.outputVoltage();
             given = search.halfCycle.meanStringCurrent() + search.stored(drift);
-            start = end.withOutputVoltage(start.outputVoltage() + drift / search.forgetting);
+            start = end.withOutputVoltage(start.outputVoltage() + drift / search.settledShare);
         }
         return given;
     }
 
     /**
-     * The periodic steady state at a set-point; the string takes the current that then comes.
+     * The periodic steady state at a set-point; the string carries the current that results.
      *
      * @param setPoint on-time [s] or peak current [A]
      * @param start slow states to begin with
@@ -89,18 +89,18 @@ final class SetPointSearch {
     private Operation settle(double setPoint, SlowState first) {
         SlowState start = first;
         Pass best = Pass.none(setPoint, start);
-        for (int pass = 0; pass < MOST_PASSES && best.unrest() >= TOLERANCE; pass++) {
+        for (int pass = 0; pass < MOST_PASSES && best.residual() >= TOLERANCE; pass++) {
             List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
             SlowState end = halfCycle.run(start, setPoint, points::add);
-            double unrest = unrest(0, start, end);
-            best = unrest < best.unrest() ? new Pass(setPoint, start, points, unrest) : best;
+            double residual = residual(0, start, end);
+            best = residual < best.residual() ? new Pass(setPoint, start, points, residual) : best;
             double drift = end.outputVoltage() - start.outputVoltage();
-            start = end.withOutputVoltage(start.outputVoltage() + drift / forgetting);
+            start = end.withOutputVoltage(start.outputVoltage() + drift / settledShare);
         }
         Operation operation = record(best);
-        if (best.isRestless() && !operation.leavesDiscontinuousMode()) {
+        if (best.isUnsettled() && !operation.leavesDiscontinuousMode()) {
             throw new IllegalStateException(
-                    "the half cycle does not settle within " + best.unrest() + " for " + driver);
+                    "the half cycle does not settle within " + best.residual() + " for " + driver);
         }
         return operation;
     }
@@ -113,7 +113,7 @@ final class SetPointSearch {
     }
 
     /**
-     * Moves set-point and output voltage together, each by what a straight answer of the other would ask for: the
+     * Moves set-point and output voltage together, each by what a straight response of the other requires: the
      * string's mean current follows the charge given, and the output voltage above the knee follows the current.
      */
     private final class Search {
@@ -128,20 +128,20 @@ final class SetPointSearch {
             Pass best = Pass.none(setPoint, start);
             double lastSetPoint = 0;
             double lastGiven = 0;
-            double unrest = Double.MAX_VALUE;
-            for (int k = 0; k < most && unrest >= tolerance; k++) {
+            double residual = Double.MAX_VALUE;
+            for (int k = 0; k < most && residual >= tolerance; k++) {
                 List<AnglePoint> points = new ArrayList<>(HalfCycle.STEPS);
                 SlowState end = pass.run(start, setPoint, points::add);
                 double drift = end.outputVoltage() - start.outputVoltage();
                 double given = Math.max(pass.meanStringCurrent() + stored(drift), 0.01 * target);
                 double miss = Math.log(target / given);
-                unrest = unrest(miss, start, end);
-                best = unrest < best.unrest() ? new Pass(setPoint, start, points, unrest) : best;
+                residual = residual(miss, start, end);
+                best = residual < best.residual() ? new Pass(setPoint, start, points, residual) : best;
                 exponent = k == 0 ? exponent : exponent(setPoint / lastSetPoint, given / lastGiven, exponent);
                 lastSetPoint = setPoint;
                 lastGiven = given;
                 setPoint *= Math.exp(Math.max(-1, Math.min(1, miss / exponent)));
-                start = end.withOutputVoltage(nextOutputVoltage(start.outputVoltage() + drift / forgetting, miss));
+                start = end.withOutputVoltage(nextOutputVoltage(start.outputVoltage() + drift / settledShare, miss));
             }
             return best;
         }
@@ -167,7 +167,7 @@ final class SetPointSearch {
     }
 
     /** The largest of what has not settled: string current, output voltage, and energy of the bus over that of the string. */
-    private double unrest(double miss, SlowState start, SlowState end) {
+    private double residual(double miss, SlowState start, SlowState end) {
         double drift = (end.outputVoltage() - start.outputVoltage()) / start.outputVoltage();
         double busEnergy = 0.5
                 * driver.busCapacitance()
@@ -175,8 +175,8 @@ final class SetPointSearch {
         double current = driver.string().current();
         double energy =
                 driver.string().voltage(current) * current * driver.line().halfPeriod();
-        double unrest = Math.max(Math.abs(miss), Math.max(Math.abs(drift), Math.abs(busEnergy) / energy));
-        return unrest < Double.MAX_VALUE ? unrest : Double.MAX_VALUE;
+        double residual = Math.max(Math.abs(miss), Math.max(Math.abs(drift), Math.abs(busEnergy) / energy));
+        return residual < Double.MAX_VALUE ? residual : Double.MAX_VALUE;
     }
 
     private Operation record(Pass best) {

@@ -1,7 +1,7 @@
 package lampproof.quasistatic;
 
 /**
- * What one half cycle hands to the next.
+ * The slow states between one half cycle and the next.
  *
  * @param busVoltage bus voltage [V]
  * @param outputVoltage output voltage [V]

@@ -91,7 +91,7 @@ public record StageStress(
     /**
      * Mean power of something that happens at the node voltage of each turn-on.
      *
-     * <p>A step-down node stands at the bus, which is at the top of its ripple when the switch closes.
+     * <p>A step-down node is at the bus voltage, which is at the top of its ripple when the switch closes.
      */
     private static double atTurnOn(
             List<AnglePoint> points, Driver driver, ToDoubleBiFunction<CellCycle, Double> amount) {

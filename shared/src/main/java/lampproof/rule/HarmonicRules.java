@@ -33,7 +33,7 @@ final class HarmonicRules {
                 : List.of(verdict(SUBJECT, ClassCLimits.assess(figures), scope, false));
     }
 
-    /** First the alternative with the most room, which decides; then each of the three. */
+    /** First the alternative with the largest margin, which decides; then each of the three. */
     private static List<RuleVerdict> alternatives(LineCurrentFigures figures, String scope) {
         List<HarmonicAssessment> all = SmallLampLimits.alternatives(figures);
         HarmonicAssessment best = SmallLampLimits.assess(figures);

@@ -15,7 +15,7 @@ import lampproof.quasistatic.AnglePoint;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
-/** What the rules say of a solved driver: harmonics, displacement, flicker, and the stability of its control. */
+/** The verdicts of rules on a solved driver: harmonics, displacement, flicker, and the stability of its control. */
 public final class LimitVerdicts {
 
     private LimitVerdicts() {}

@@ -40,7 +40,7 @@ public final class RatedUses {
         derating = exposure.derating();
     }
 
-    /** The rated parts in the order of the power; faults and surges are marched. */
+    /** The rated parts in the order of the power; faults and surges are integrated in time. */
     public static List<RatedUse> of(LineCorners corners) {
         return new RatedUses(corners).uses().toList();
     }

@@ -1,7 +1,7 @@
 package lampproof.rule;
 
 /**
- * What a rule says of the lamp, and which number decided.
+ * The verdict of a rule on the lamp, and the number that decides.
  *
  * @param subject what is judged
  * @param outcome whether the lamp keeps the rule
@@ -31,7 +31,7 @@ public record RuleVerdict(String subject, Outcome outcome, String rule, String n
         }
     }
 
-    /** A verdict on a rule that stands by itself. */
+    /** A verdict on a rule that no other one may replace. */
     public RuleVerdict(String subject, boolean pass, String rule, String number) {
         this(subject, pass ? Outcome.KEPT : Outcome.NOT_KEPT, rule, number);
     }

@@ -9,7 +9,7 @@ import lampproof.unit.QuantityReader;
  * The value of one cell of a quantity.
  *
  * @param value the value in the unit that the dimension is kept in
- * @param rating a rating that stood behind it, such as 400V or X7R; often empty
+ * @param rating a rating that follows it, such as 400V or X7R; often empty
  */
 record CellValue(double value, String rating) {
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * A name that stands for a word.
+ * A name whose value is a word.
  *
  * @param name the dotted name
  * @param words the words to choose from; empty when any part name will do

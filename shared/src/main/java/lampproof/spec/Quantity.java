@@ -4,7 +4,7 @@ import lampproof.unit.Dimension;
 import lampproof.unit.QuantityWriter;
 
 /**
- * A name that stands for a number.
+ * A name whose value is a number.
  *
  * @param name the dotted name
  * @param dimension what is measured

@@ -93,7 +93,7 @@ final class RowReader {
         return new Amount(least, typical.value(), most);
     }
 
-    /** The ratings that stood behind the values, then the note. */
+    /** The ratings that follow the values, then the note. */
     private static String note(TableRow row, Map<Column, CellValue> values) {
         Stream<String> ratings = values.values().stream().map(CellValue::rating);
         return Stream.concat(ratings, Stream.of(row.cell(Column.NOTE)))

@@ -20,7 +20,7 @@ public final class Spec {
     /**
      * The spec of these rows, kept in their order.
      *
-     * @throws IllegalArgumentException when a name stands twice
+     * @throws IllegalArgumentException when a name occurs twice
      */
     public static Spec of(List<SpecRow> rows) {
         Map<String, SpecRow> byName = new LinkedHashMap<>();

@@ -13,7 +13,7 @@ import lampproof.fault.UserFault;
  * The header line of a spec table.
  *
  * @param line its line number
- * @param separator what stands between the cells
+ * @param separator the separator between the cells
  * @param columns the columns, in the order of the table
  */
 record SpecHeader(int line, char separator, List<Column> columns) {

@@ -15,7 +15,7 @@ import lampproof.fault.UserFault;
 /**
  * Reads a spec table: {@code quantity,min,typ,max,unit,note}, one row a quantity or a choice.
  *
- * <p>Columns may stand in any order, separated by comma, semicolon or tab. Names do not heed the letter case, units do.
+ * <p>Columns may be in any order, separated by comma, semicolon or tab. Names do not heed the letter case, units do.
  * Everything that is wrong is collected first and thrown as one fault.
  */
 public final class SpecReader {
@@ -69,7 +69,7 @@ public final class SpecReader {
         return Spec.of(rows);
     }
 
-    /** What the row stands for, or nothing when its name is not known or stood before. */
+    /** The content of the row, or nothing when its name is unknown or occurred before. */
     private Optional<Entry> entry(TableRow row) {
         String name = row.cell(Column.QUANTITY).toLowerCase(Locale.ROOT);
         Optional<Entry> entry = Vocabulary.find(name);

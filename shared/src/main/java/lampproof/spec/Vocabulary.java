@@ -32,8 +32,8 @@ import lampproof.unit.Dimension;
  * Every name that a spec may hold. To add one, add a line to the table.
  *
  * <p>The ranges are common practice, no source: what is physically plausible in a lamp of 3 to 25 W on a line of 100 to
- * 277 V, with room to spare. They catch slips of a prefix, not bad designs. Besides the table any {@code tolerance.FIGURE}
- * is known; whether there is such a figure is for the room of the figures to say.
+ * 277 V, with a margin. They catch slips of a prefix, not bad designs. Besides the table any {@code tolerance.FIGURE}
+ * is known; whether there is such a figure is checked by the package {@code prediction}.
  */
 public final class Vocabulary {
 
@@ -290,7 +290,7 @@ public final class Vocabulary {
         return Optional.ofNullable(STAND_INS.get(required));
     }
 
-    /** What a name stands for, or nothing when it is not known. */
+    /** The entry of a name, or nothing when it is unknown. */
     public static Optional<Entry> find(String name) {
         return Optional.ofNullable(BY_NAME.get(name)).or(() -> tolerance(name));
     }

@@ -105,7 +105,7 @@ public enum Dimension {
         return this == RESISTANCE || this == INDUCTANCE || this == CAPACITANCE;
     }
 
-    /** A bare M or f is refused: netlists read M as milli, and f may stand for farad. */
+    /** A bare M or f is rejected: netlists read M as milli, and f may mean farad. */
     private boolean isBarePrefix(String spelling) {
         return isPartValue() && spelling.length() == 1 && "pnumk".contains(spelling);
     }

@@ -40,7 +40,7 @@ public final class QuantityWriter {
         return best;
     }
 
-    /** The number that stands for a value [unit of the dimension] before a unit with a prefix. */
+    /** The number of a value [unit of the dimension] before a unit with a prefix. */
     public static String number(Dimension dimension, double value, String unit) {
         BigDecimal digits = Decimal.of(value).mantissa(dimension.exponent(unit).orElseThrow());
         String plain = digits.toPlainString();

@@ -89,7 +89,7 @@ class SizingTest {
         assertThat(amount(design, "output.voltage_rating")).isGreaterThan(1.2 * string);
     }
 
-    /** 100 pF Ohm over 10 Ohm are 10 pF of the switch; 15 pF of the diode stand where 10 pF of diode and winding would. */
+    /** 100 pF Ohm over 10 Ohm are 10 pF of the switch; 15 pF of the diode replace 10 pF of diode and winding. */
     @Test
     void a_diode_capacitance_that_is_given_stands_beside_that_of_the_switch() {
         PowerSwitch usual = Sizing.of(Lamps.stepUp(Law.BOUNDARY)).driver().powerSwitch();

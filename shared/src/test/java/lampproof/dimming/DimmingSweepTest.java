@@ -47,7 +47,7 @@ class DimmingSweepTest {
     }
 
     /**
-     * With the dimmer off its 100 nF and the filter capacitor of 22 nF feed a rectifier. Without bleeder the bus stands at
+     * With the dimmer off its 100 nF and the filter capacitor of 22 nF feed a rectifier. Without bleeder the bus is at
      * the string, some 28 V, and the mean current is that of the charge moved four times in a period:
      * 4 x 50 Hz x (100 nF x 325 V - 122 nF x 28 V) = 5.8 mA, of which controller and gate take 0.6 mA; the string has the rest.
      */

@@ -84,7 +84,7 @@ class LampEventsTest {
                 .isLessThan((crest + exposure(driver).surge().voltage()) / resistance);
     }
 
-    /** Before the choke carries anything its damping resistor and the fuse stand across the empty capacitors. */
+    /** Before the choke carries anything its damping resistor and the fuse are across the empty capacitors. */
     @ParameterizedTest
     @EnumSource(Topology.class)
     void inrushAtTheCrestIsWhatFuseAndDampingLetIn(Topology topology) {

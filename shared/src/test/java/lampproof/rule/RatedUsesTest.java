@@ -43,7 +43,7 @@ class RatedUsesTest {
         assertThat(use.margin()).isCloseTo(85e-3 / use.used() - 1, within(1e-12));
     }
 
-    /** A 400 V film capacitor stands the crest of 253 V, 358 V, but not what a ring wave of 2.5 kV adds. */
+    /** A 400 V film capacitor withstands the crest of 253 V, 358 V, but not what a ring wave of 2.5 kV adds. */
     @Test
     void a_voltage_is_judged_in_the_surge_too() {
         RatedUse use = use("bus.voltage_rating", Lamps.stepDown(Law.FIXED_OFF_TIME, "bus.voltage_rating,,400,,V,"));
@@ -53,7 +53,7 @@ class RatedUsesTest {
         assertThat(use.verdict().number()).matches("12\\d % of 400 V in the surge, at most 100 %");
     }
 
-    /** 420 V of 140 LEDs: 45 K colder they stand 14 V higher, and the ripple of the output comes on top. */
+    /** 420 V of 140 LEDs: 45 K colder their voltage is 14 V higher, and the ripple of the output comes on top. */
     @Test
     void the_output_is_judged_with_a_cold_string() {
         Solution solution =

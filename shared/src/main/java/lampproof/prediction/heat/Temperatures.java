@@ -26,7 +26,7 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
     /** The inside of the housing. */
     public static final String HOUSING = "housing";
 
-    /** Stands for a resistance of nothing [K/W]. */
+    /** In place of a zero resistance [K/W]. */
     private static final double LEAST = 1e-6;
 
     /** Copies the temperatures. */
@@ -72,7 +72,7 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
     }
 
     /**
-     * Refuses parts that are hotter than they are rated for.
+     * Rejects parts that are hotter than they are rated for.
      *
      * @throws UserFault with every such part
      */

@@ -8,7 +8,7 @@ import lampproof.design.Line;
 /**
  * One half cycle of the line behind a dimmer, from given states.
  *
- * <p>What stands before the converter (dimmer, filter, bleeder, bridge, bus) rings when the dimmer fires, and is followed in
+ * <p>The circuit before the converter (dimmer, filter, bleeder, bridge, bus) rings when the dimmer fires, and is followed in
  * {@value #STEPS} small steps between two of {@value #ANGLES} angles: first currents, then the voltages that they make
  * (semi-implicit Euler, which neither damps a ring nor feeds it). The converter is averaged.
  */

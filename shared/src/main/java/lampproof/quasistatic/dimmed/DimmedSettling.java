@@ -10,8 +10,8 @@ import lampproof.design.Driver;
 /**
  * Runs half cycles behind a dimmer until they repeat.
  *
- * <p>At first each begins where the output tends to. If none repeats the one before it, they then go their own way: in some
- * firings the converter finds another bus each time, and two or more half cycles take turns as long as the line lasts. These
+ * <p>At first each begins where the output tends to. If none repeats the one before it, they then run freely: in some
+ * firings the converter meets another bus voltage each time, and two or more half cycles take turns as long as the line lasts. These
  * are taken together; so are the last ones of a lamp that never repeats, such as a dark one whose output still falls.
  */
 final class DimmedSettling {
@@ -19,7 +19,7 @@ final class DimmedSettling {
     /** So many half cycles may take turns. */
     static final int MOST_TURNS = 16;
 
-    private static final int HASTENED_PASSES = 40;
+    private static final int ACCELERATED_PASSES = 40;
     private static final int FREE_PASSES = 120;
     private static final double TOLERANCE = 1e-4;
 
@@ -46,12 +46,12 @@ final class DimmedSettling {
 
     Settled from(DimmedState first) {
         DimmedState start = first;
-        for (int pass = 0; pass < HASTENED_PASSES; pass++) {
+        for (int pass = 0; pass < ACCELERATED_PASSES; pass++) {
             DimmedState end = halfCycle.run(start, setPoint);
-            if (unrest(start, end) < TOLERANCE) {
+            if (residual(start, end) < TOLERANCE) {
                 return new Settled(start, halfCycle.stress(), 0);
             }
-            start = hastened(start, end);
+            start = accelerated(start, end);
         }
         return settledFreely(start);
     }
@@ -73,7 +73,7 @@ final class DimmedSettling {
     /** After how many half cycles a state repeats; empty when it is new. */
     private OptionalInt repeated(DimmedState end) {
         return IntStream.rangeClosed(1, Math.min(MOST_TURNS, starts.size()))
-                .filter(turns -> unrest(starts.get(starts.size() - turns), end) < TOLERANCE)
+                .filter(turns -> residual(starts.get(starts.size() - turns), end) < TOLERANCE)
                 .findFirst();
     }
 
@@ -86,20 +86,20 @@ final class DimmedSettling {
     }
 
     /** The end of a half cycle, with the output voltage where it tends to. */
-    private DimmedState hastened(DimmedState start, DimmedState end) {
+    private DimmedState accelerated(DimmedState start, DimmedState end) {
         double before = start.slow().outputVoltage();
-        double settling = before + (end.slow().outputVoltage() - before) / forgetting();
+        double settling = before + (end.slow().outputVoltage() - before) / settledShare();
         boolean lit = Math.min(before, settling) > driver.string().knee();
         return lit ? end.withOutputVoltage(settling) : end;
     }
 
-    private double forgetting() {
+    private double settledShare() {
         double timeConstant = driver.string().resistance() * driver.output().capacitance();
         return -Math.expm1(-driver.line().halfPeriod() / timeConstant);
     }
 
     /** Change of bus energy over that of the string, or of the output voltage, whichever is larger [-]. */
-    private double unrest(DimmedState start, DimmedState end) {
+    private double residual(DimmedState start, DimmedState end) {
         double rated = driver.string().voltage(driver.string().current());
         double energy = rated * driver.string().current() * driver.line().halfPeriod();
         double before = start.slow().busVoltage();

@@ -3,8 +3,7 @@ package lampproof.quasistatic.dimmed;
 import lampproof.quasistatic.SlowState;
 
 /**
- * What a half cycle behind a dimmer hands to the next, at the zero crossing of the line, signed as the half cycle that
- * follows.
+ * The states behind a dimmer at the zero crossing of the line, signed as in the half cycle that follows.
  *
  * @param chokeCurrent current in the choke of the dimmer [A]
  * @param lampVoltage voltage at the terminals of the lamp [V]

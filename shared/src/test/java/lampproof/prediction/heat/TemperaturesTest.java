@@ -24,7 +24,7 @@ class TemperaturesTest {
         return Solution.of(Sizing.of(Lamps.stepUp(Law.BOUNDARY, rows)).driver());
     }
 
-    /** A star by hand: housing = air + R (losses + string less light); each part stands above it by its own heat. */
+    /** A star by hand: housing = air + R (losses + string less light); each part is hotter by its own heat. */
     @Test
     void every_part_stands_above_the_housing_by_its_own_heat() {
         Solution solution = solve("thermal.housing,,8,,K/W,", "thermal.switch,,50,,K/W,", "string.light_share,,30,,%,");

@@ -9,7 +9,7 @@ import lampproof.design.Law;
 import lampproof.design.Sizing;
 import org.junit.jupiter.api.Test;
 
-/** Behind a bus that stands still every cycle is a triangle, worked out here by hand. */
+/** With a constant bus voltage every cycle is a triangle, worked out here by hand. */
 class StartUpCellTest {
 
     private static final double BUS = 100;
