@@ -1,13 +1,9 @@
 package lampproof.design;
 
-import java.math.MathContext;
-import java.math.RoundingMode;
 import lampproof.unit.Decimal;
 
 /** Values of parts that are not sold in a preferred series. */
 final class Rounding {
-
-    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
 
     private Rounding() {}
 

@@ -11,7 +11,7 @@ import lampproof.design.Law;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.physics.PreferredSeries;
-import lampproof.unit.Engineering;
+import lampproof.unit.PlainNumber;
 
 /**
  * The range of string currents that a control law reaches, and the nearest change that brings the wanted current into it.
@@ -21,7 +21,7 @@ import lampproof.unit.Engineering;
  */
 final class ControlRange {
 
-    private static final Engineering THREE_DIGITS = Engineering.digits(3).inAscii();
+    private static final int DIGITS = 3;
     private static final double FAR = 1e6;
     private static final double STEP = 1.25;
     private static final int VALUES_TRIED = 24;
@@ -63,13 +63,13 @@ final class ControlRange {
     private Finding tooLittle(double most) {
         String what = control.law().word() + " control cannot give the string its current";
         Optional<Double> longer = first(control.maxOnTime(), value -> value * STEP, longest(), this::withMaxOnTime);
-        String found = amperes(most) + " of " + amperes(wanted) + " with a switch that is closed for at most "
-                + seconds(control.maxOnTime() + control.delay());
+        String found = milliamperes(most) + " of " + milliamperes(wanted) + " with a switch that is closed for at most "
+                + microseconds(control.maxOnTime() + control.delay());
         return longer.map(value -> new Finding(
                         what,
                         "switching.max_on_time",
                         found,
-                        "at least " + seconds(value),
+                        "at least " + microseconds(value),
                         "raise switching.max_on_time, or lower inductor.inductance"))
                 .orElseGet(
                         () -> new Finding(what, "inductor.inductance", found, smaller(), "lower inductor.inductance"));
@@ -77,14 +77,14 @@ final class ControlRange {
 
     private Finding tooMuch(double least) {
         String what = control.law().word() + " control cannot keep the string down to its current";
-        String found = amperes(least) + " for " + amperes(wanted) + " with a switch that is closed for at least "
-                + seconds(control.blanking() + control.delay());
+        String found = milliamperes(least) + " for " + milliamperes(wanted) + " with a switch that is closed for at least "
+                + microseconds(control.blanking() + control.delay());
         return first(control.blanking(), value -> value / STEP, 0, this::withBlanking)
                 .map(value -> new Finding(
                         what,
                         "switching.blanking",
                         found,
-                        "at most " + seconds(value),
+                        "at most " + microseconds(value),
                         "lower switching.blanking, or raise inductor.inductance"))
                 .orElseGet(() -> slower(what, found));
     }
@@ -95,7 +95,7 @@ final class ControlRange {
                 ? first(control.offTime(), value -> 2 * value, Double.MAX_VALUE, this::withOffTime)
                 : Optional.empty();
         return longer.map(value -> new Finding(
-                        what, "switching.off_time", found, "at least " + seconds(value), "raise switching.off_time"))
+                        what, "switching.off_time", found, "at least " + microseconds(value), "raise switching.off_time"))
                 .orElseGet(
                         () -> new Finding(what, "inductor.inductance", found, larger(), "raise inductor.inductance"));
     }
@@ -105,14 +105,14 @@ final class ControlRange {
                 "the string current does not come to rest under "
                         + control.law().word() + " control",
                 "inductor.inductance",
-                THREE_DIGITS.text(inductance(), "H"),
+                millihenries(inductance()),
                 smaller(),
                 "lower inductor.inductance, or take another driver.control");
     }
 
     private String smaller() {
         return first(inductance(), value -> PreferredSeries.E12.down(0.99 * value), 0, this::withInductance)
-                .map(value -> "at most " + THREE_DIGITS.text(value, "H"))
+                .map(value -> "at most " + millihenries(value))
                 .orElse("");
     }
 
@@ -122,7 +122,7 @@ final class ControlRange {
                         value -> PreferredSeries.E12.up(1.01 * value),
                         Double.MAX_VALUE,
                         this::withInductance)
-                .map(value -> "at least " + THREE_DIGITS.text(value, "H"))
+                .map(value -> "at least " + millihenries(value))
                 .orElse("");
     }
 
@@ -164,11 +164,15 @@ final class ControlRange {
         return ChangedDriver.of(driver, Map.of(), control.resting(value));
     }
 
-    private static String amperes(double current) {
-        return THREE_DIGITS.text(current, "A");
+    private static String milliamperes(double current) {
+        return PlainNumber.significant(1e3 * current, DIGITS) + " mA";
     }
 
-    private static String seconds(double time) {
-        return THREE_DIGITS.text(time, "s");
+    private static String microseconds(double time) {
+        return PlainNumber.significant(1e6 * time, DIGITS) + " us";
+    }
+
+    private static String millihenries(double inductance) {
+        return PlainNumber.significant(1e3 * inductance, DIGITS) + " mH";
     }
 }

@@ -6,7 +6,6 @@ import lampproof.design.Driver;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.physics.PreferredSeries;
-import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
 /**
@@ -38,7 +37,7 @@ final class DiscontinuousMode {
                 .filter(AnglePoint::continuous)
                 .map(point -> Math.toDegrees(point.angle()))
                 .toList();
-        String found = henries(driver.inductor().inductance()) + ", with which the current flows on from "
+        String found = millihenries(driver.inductor().inductance()) + ", with which the current flows on from "
                 + PlainNumber.fixed(angles.get(0), 0) + " to "
                 + PlainNumber.fixed(angles.get(angles.size() - 1), 0) + " deg of the line half cycle";
         return UserFault.badInput(new Finding(
@@ -55,12 +54,12 @@ final class DiscontinuousMode {
                 .limit(VALUES_TRIED)
                 .filter(value -> !ControlRange.operation(with(driver, value)).leavesDiscontinuousMode())
                 .findFirst()
-                .map(value -> "at most " + henries(value))
+                .map(value -> "at most " + millihenries(value))
                 .orElse("");
     }
 
-    private static String henries(double inductance) {
-        return Engineering.digits(3).inAscii().text(inductance, "H");
+    private static String millihenries(double inductance) {
+        return PlainNumber.significant(1e3 * inductance, 3) + " mH";
     }
 
     private static Driver with(Driver driver, double inductance) {

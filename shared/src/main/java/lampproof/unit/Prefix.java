@@ -18,7 +18,6 @@ public enum Prefix {
     GIGA("G", 9),
     TERA("T", 12);
 
-    /** Long times are counted in seconds too, not in kiloseconds. */
     private static final Set<String> WITHOUT_PREFIX = Set.of("", "1", "%", "deg", "degC", "K", "dB", "dBuV");
 
     private final String symbol;
@@ -40,18 +39,20 @@ public enum Prefix {
                 : ofMagnitude(Decimal.of(value).rounded(9).magnitude(), unit);
     }
 
-    /** The prefix for a number whose first digit has this power of ten. Nothing in a lamp is as small as a femto unit. */
+    /** The prefix for a number whose first digit has this power of ten; times go from picoseconds to seconds. */
     static Prefix ofMagnitude(int magnitude, String unit) {
-        if (WITHOUT_PREFIX.contains(unit) || (unit.equals("s") && magnitude > 0)) {
+        if (WITHOUT_PREFIX.contains(unit)) {
             return NONE;
         }
-        Prefix largest = PICO;
-        for (Prefix prefix : values()) {
-            if (prefix.exponent > PICO.exponent && prefix.exponent <= magnitude) {
-                largest = prefix;
-            }
-        }
-        return largest;
+        return unit.equals("s") ? largest(magnitude, PICO, NONE) : largest(magnitude, FEMTO, TERA);
+    }
+
+    private static Prefix largest(int magnitude, Prefix least, Prefix greatest) {
+        return Arrays.stream(values())
+                .filter(prefix -> least.exponent <= prefix.exponent && prefix.exponent <= greatest.exponent)
+                .filter(prefix -> prefix == least || prefix.exponent <= magnitude)
+                .reduce((smaller, larger) -> larger)
+                .orElseThrow();
     }
 
     /** The prefix that a text stands for: its symbol, either micro sign, or its word in lower case. */

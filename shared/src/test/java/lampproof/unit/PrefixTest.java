@@ -10,7 +10,7 @@ class PrefixTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1e-14, PICO",
+        "1e-14, FEMTO",
         "2.2e-6, MICRO",
         "0.99999999999, NONE",
         "999, NONE",
