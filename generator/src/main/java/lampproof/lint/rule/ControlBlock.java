@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import lampproof.lint.netlist.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,7 +42,7 @@ final class ControlBlock implements Rule {
 
     private LintFinding finding(DeckLine line, String what) {
         return error(
-                line.source().whole(),
+                Place.whole(line.source()),
                 what,
                 "the simulator then reads comments of the whole deck as it reads them in a control block, and stops or runs them",
                 "one .endc behind each .control, and no .control before it");

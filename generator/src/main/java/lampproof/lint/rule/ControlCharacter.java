@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import lampproof.lint.netlist.Place;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -30,7 +31,7 @@ final class ControlCharacter implements Rule {
 
     private LintFinding finding(SourceLine line, int at) {
         return error(
-                line.place(at, at + 1),
+                Place.of(line, at, at + 1),
                 String.format(Locale.ROOT, "the line holds the control character U+%04X", (int)
                         line.text().charAt(at)),
                 "the simulator drops it or ends the line at it, so what it reads is not what is shown",

@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import lampproof.lint.netlist.Place;
 import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -29,7 +30,7 @@ final class NonAscii implements Rule {
     private LintFinding finding(DeckLine line, MatchResult found) {
         String what = String.format(Locale.ROOT, "%s is no ASCII letter", named(found.group()));
         return error(
-                line.source().place(line.from() + found.start(), line.from() + found.end()),
+                Place.of(line.source(), line.from() + found.start(), line.from() + found.end()),
                 what,
                 why(found.group()),
                 write(found.group()));

@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import lampproof.lint.netlist.Place;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -112,7 +113,7 @@ final class Numbers {
                 .map(number -> new Word(
                         number.group(),
                         word.offset() + number.start(),
-                        word.place().line().place(from + number.start(), from + number.end())));
+                        Place.of(word.place().line(), from + number.start(), from + number.end())));
     }
 
     private static Stream<Word> inside(Statement statement, int from, int to) {

@@ -1,5 +1,6 @@
 package lampproof.lint.rule;
 
+import lampproof.lint.netlist.Place;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -28,7 +29,7 @@ final class Placeholder implements Rule {
 
     private LintFinding finding(DeckLine line, MatchResult mark) {
         return error(
-                line.source().place(mark.start(), mark.end()),
+                Place.of(line.source(), mark.start(), mark.end()),
                 "the placeholder " + mark.group() + " was never replaced",
                 "the simulator stops here, or reads the mark as no value and goes on with 1 milliohm",
                 "the value itself");
