@@ -1,9 +1,18 @@
 /**
- * The report of a run as one page for a browser: verdicts, trust, losses, waveforms with their predictions, spectrum, circuit
- * and parts; and the page of a dimming curve.
+ * Pages for a browser: the report of a run, the comparison of two drivers, and a dimming curve.
  *
- * <p>In: the verdicts of a run, its design, and the waveform files. Out: one text in HTML that needs no other file and no
- * script. Not here: the judging, and where the page goes. Numbers become paths and words here; how they look is for the
- * templates to say, which meet nothing but texts, numbers, lists and maps and escape every text.
+ * <p>In: verdicts, designs, and waveform files. Out: one text in HTML that needs no other file and no script. Not here: the
+ * judging, and where the page goes.
+ *
+ * <p>A page is a list of sections ({@code Section}): each is a record of words and numbers and a template that shows it.
+ *
+ * <pre>
+ * ReportPage      sections in report/run
+ * ComparisonPage  sections in report/comparison
+ * DimmingPage     sections in report/dimming
+ * </pre>
+ *
+ * Numbers become paths and words in the records; the templates decide how these look, read nothing but the components of
+ * records, and escape every text.
  */
 package lampproof.page;

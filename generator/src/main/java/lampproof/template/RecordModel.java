@@ -38,14 +38,20 @@ final class RecordModel implements TemplateHashModel {
     public TemplateModel get(String name) throws TemplateModelException {
         Map<String, Method> accessors = ACCESSORS.get(value.getClass());
         if (!accessors.containsKey(name)) {
-            throw new TemplateModelException(value.getClass().getSimpleName() + " has no component \"" + name
-                    + "\"; it has " + String.join(", ", accessors.keySet()));
+            throw new TemplateModelException(
+                    type() + " has no component \"" + name + "\"; it has " + String.join(", ", accessors.keySet()));
         }
         try {
             return wrapper.wrap(accessors.get(name).invoke(value));
         } catch (IllegalAccessException | InvocationTargetException e) {
             throw new TemplateModelException("the component " + name + " cannot be read", e);
         }
+    }
+
+    /** Records are often nested in what makes them, which tells them apart. */
+    private String type() {
+        String name = value.getClass().getName();
+        return name.substring(name.lastIndexOf('.') + 1).replace('$', '.');
     }
 
     @Override
