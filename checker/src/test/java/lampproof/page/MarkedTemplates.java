@@ -5,9 +5,6 @@ import freemarker.template.Configuration;
 import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.net.URI;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -31,7 +28,7 @@ final class MarkedTemplates {
     private final Set<String> marks = new LinkedHashSet<>();
     private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
 
-    MarkedTemplates() throws Exception {
+    MarkedTemplates() throws IOException {
         read();
         StringTemplateLoader loader = new StringTemplateLoader();
         texts.forEach((name, text) -> loader.putTemplate(name, marked(name, text)));
@@ -79,26 +76,21 @@ final class MarkedTemplates {
         return ":" + line + ", column " + (at - text.lastIndexOf('\n', at));
     }
 
-    private void read() throws Exception {
-        URI page = PageTemplates.class.getResource("/lampproof/report/run.ftlh").toURI();
-        if (page.getScheme().equals("jar")) {
-            try (FileSystem jar = FileSystems.newFileSystem(page, Map.of())) {
-                read(jar.getPath("/lampproof/report"));
-            }
-        } else {
-            read(Path.of(page).getParent());
-        }
-    }
-
-    private void read(Path folder) throws IOException {
+    /** Reads the sources, as a folder of classes may still hold what is no longer there. */
+    private void read() throws IOException {
+        Path folder = folder();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(MarkedTemplates::isTemplate).toList()) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 texts.put(folder.relativize(file).toString().replace('\\', '/'), Files.readString(file));
             }
         }
     }
 
-    private static boolean isTemplate(Path file) {
-        return file.toString().endsWith(".ftlh") || file.toString().endsWith(".css");
+    private static Path folder() {
+        Path top = Path.of("").toAbsolutePath();
+        while (!Files.isDirectory(top.resolve("templates"))) {
+            top = top.getParent();
+        }
+        return top.resolve("templates/src/main/resources/lampproof/report");
     }
 }
