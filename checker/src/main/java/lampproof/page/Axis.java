@@ -2,7 +2,6 @@ package lampproof.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import lampproof.unit.PlainNumber;
 
 /**
@@ -15,6 +14,14 @@ import lampproof.unit.PlainNumber;
  * @param to place of the end in the picture
  */
 record Axis(double low, double high, double step, double from, double to) {
+
+    /**
+     * A tick.
+     *
+     * @param at place in the picture
+     * @param label its value in the unit of the axis
+     */
+    record Tick(double at, String label) {}
 
     /** A tick that misses the end of the axis by less than this part of a step is drawn. */
     private static final double SLACK = 1e-3;
@@ -31,12 +38,12 @@ record Axis(double low, double high, double step, double from, double to) {
     }
 
     /** Places and labels of the ticks, in a unit of which one is {@code scale} of the axis. */
-    List<Map<String, Object>> ticks(double scale) {
-        List<Map<String, Object>> ticks = new ArrayList<>();
+    List<Tick> ticks(double scale) {
+        List<Tick> ticks = new ArrayList<>();
         int decimals = Math.max(0, (int) Math.ceil(-Math.log10(step / scale) - 1e-9));
         for (long k = (long) Math.ceil(low / step - SLACK); k * step <= high + SLACK * step; k++) {
             String label = PlainNumber.fixed(k * step / scale, decimals).replace('-', '\u2212');
-            ticks.add(Map.of("at", SvgPath.rounded(at(k * step)), "label", label));
+            ticks.add(new Tick(SvgPath.rounded(at(k * step)), label));
         }
         return ticks;
     }

@@ -1,22 +1,18 @@
 package lampproof.page;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lampproof.design.Design;
 
-/** The part values in the drawing of a circuit. */
-final class CircuitValues {
+/**
+ * The values that stand in the drawing of a circuit.
+ *
+ * @param texts the text of every value by its name in the spec, with underscores for points
+ */
+record CircuitValues(Map<String, String> texts) {
 
-    private CircuitValues() {}
-
-    /** Converter, law, and the text of every value by its name, with underscores for points. */
-    static Map<String, Object> of(Design design) {
-        Map<String, Object> values = new LinkedHashMap<>();
-        for (Map<String, Object> part : PartRows.of(design)) {
-            values.put(((String) part.get("name")).replace('.', '_'), part.get("value"));
-        }
-        values.put("topology", design.driver().topology().word());
-        values.put("law", design.driver().control().law().word());
-        return values;
+    static CircuitValues of(Design design) {
+        return new CircuitValues(PartRows.of(design).parts().stream()
+                .collect(Collectors.toMap(part -> part.name().replace('.', '_'), PartRows.Row::value)));
     }
 }

@@ -37,6 +37,16 @@ record ColumnText(Scale scale) {
         return (number(value) + "\u00a0" + scaledUnit()).strip();
     }
 
+    /** A value with its unit and the prefix that suits it. */
+    static String text(double value, String unit) {
+        return about(value, unit).text(value);
+    }
+
+    /** A value with its unit and the prefix that suits it; empty when there is none. */
+    static String text(OptionalDouble value, String unit) {
+        return value.isPresent() ? text(value.getAsDouble(), unit) : "";
+    }
+
     /** A difference in per cent, ready for a column; empty when there is none. */
     static String percent(OptionalDouble value) {
         return value.isPresent() ? sign(PlainNumber.signed(value.getAsDouble(), 2)) : "";

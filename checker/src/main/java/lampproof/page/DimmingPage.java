@@ -1,24 +1,30 @@
 package lampproof.page;
 
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import lampproof.compare.Outcome;
 import lampproof.compare.SettingVerdict;
 import lampproof.design.Design;
 import lampproof.dimming.DimmingCurve;
-import lampproof.dimming.DimmingFigure;
 import lampproof.dimming.DimmingFigures;
-import lampproof.dimming.DimmingPoint;
 import lampproof.page.RunRecord.Provenance;
-import lampproof.unit.PlainNumber;
 
 /** The page of a dimming curve. */
 public final class DimmingPage {
+
+    /**
+     * What the page shows.
+     *
+     * @param edge edge of the dimmer
+     * @param facts the lamp, its dimmer, and who made the page
+     * @param good whether nothing is wrong
+     * @param heading its outcome in words
+     * @param sentence its outcome in a sentence or two
+     * @param sections the sections of the page
+     */
+    record View(String edge, List<Fact> facts, boolean good, String heading, String sentence, List<Section> sections) {}
 
     private final DimmingCurve curve;
     private final Design design;
@@ -44,51 +50,46 @@ public final class DimmingPage {
      */
     public static String html(
             DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
+        return new PageTemplates().fill("dimming.ftlh", view(curve, design, simulated, provenance));
+    }
+
+    static View view(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
         DimmingPage page = new DimmingPage(curve, design, simulated, provenance);
-        return new PageTemplates().fill("dimming.ftlh", page.model());
+        return new View(
+                curve.dimming().edge().name().toLowerCase(Locale.ROOT),
+                page.facts(),
+                page.good(),
+                page.heading(),
+                page.sentence(),
+                page.sections());
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("edge", curve.dimming().edge().name().toLowerCase(Locale.ROOT));
-        model.put("facts", facts());
-        model.put("good", good());
-        model.put("heading", heading());
-        model.put("sentence", sentence());
-        model.put(
-                "figures",
-                DimmingFigures.of(curve).stream().map(DimmingPage::figure).toList());
-        model.put(
-                "off",
-                DimmingFigures.off(curve).stream().map(DimmingPage::figure).toList());
-        model.put("plots", new DimmingPlots(curve, simulated).models());
-        model.put("settings", settings());
-        model.put("simulated", simulated.stream().map(this::setting).toList());
-        return model;
+    private List<Section> sections() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section("figures", "Figures", DimmingRows.of(DimmingFigures.of(curve))));
+        sections.add(new Section("off", "Dimmer off", DimmingRows.of(DimmingFigures.off(curve))));
+        sections.add(new Section("curves", "Curves", new Plots(new DimmingPlots(curve, simulated).views())));
+        if (!simulated.isEmpty()) {
+            sections.add(new Section("simulated", "Simulated", SimulatedRows.of(curve, simulated)));
+        }
+        sections.add(new Section("settings", "Settings", SettingRows.of(curve)));
+        return sections;
     }
 
-    private List<Map<String, Object>> facts() {
+    private List<Fact> facts() {
         return List.of(
-                fact("Converter", PartRows.value(design, "driver.topology")),
-                fact("Control law", PartRows.value(design, "driver.control")),
-                fact("Line", PartRows.value(design, "line.voltage") + ", " + PartRows.value(design, "line.frequency")),
-                fact(
-                        "String",
-                        PartRows.value(design, "string.voltage") + ", " + PartRows.value(design, "string.current")),
-                fact(
-                        "Dimmer",
-                        PartRows.value(design, "dimmer.edge") + " edge, "
-                                + PartRows.value(design, "dimmer.capacitance")),
-                fact(
-                        "Bleeder",
-                        PartRows.value(design, "bleeder.resistance") + ", holds "
-                                + PartRows.value(design, "bleeder.hold_current")),
-                fact("Program", provenance.program()),
-                fact("Made", provenance.date()));
+                new Fact("Converter", value("driver.topology")),
+                new Fact("Control law", value("driver.control")),
+                new Fact("Line", value("line.voltage") + ", " + value("line.frequency")),
+                new Fact("String", value("string.voltage") + ", " + value("string.current")),
+                new Fact("Dimmer", value("dimmer.edge") + " edge, " + value("dimmer.capacitance")),
+                new Fact("Bleeder", value("bleeder.resistance") + ", holds " + value("bleeder.hold_current")),
+                new Fact("Program", provenance.program()),
+                new Fact("Made", provenance.date()));
     }
 
-    private static Map<String, Object> fact(String name, String value) {
-        return Map.of("name", name, "value", value);
+    private String value(String name) {
+        return PartRows.value(design, name);
     }
 
     private boolean good() {
@@ -130,53 +131,5 @@ public final class DimmingPage {
                 .filter(setting -> setting.run().worst() == Outcome.AGREES)
                 .count();
         return simulated.size() + " settings were simulated; at " + agree + " of them every compared figure agrees.";
-    }
-
-    private static Map<String, Object> figure(DimmingFigure figure) {
-        return Map.of(
-                "name", figure.name(),
-                "value", text(figure.value(), figure.unit()),
-                "note", figure.note(),
-                "definition", figure.definition());
-    }
-
-    private static String text(OptionalDouble value, String unit) {
-        return value.isPresent() ? ColumnText.about(value.getAsDouble(), unit).text(value.getAsDouble()) : "";
-    }
-
-    private List<Map<String, Object>> settings() {
-        int last = curve.up().size() - 1;
-        return IntStream.rangeClosed(0, last)
-                .mapToObj(k -> setting(curve.down().get(k), curve.up().get(last - k)))
-                .toList();
-    }
-
-    private Map<String, Object> setting(DimmingPoint down, DimmingPoint up) {
-        return Map.of(
-                "flickers", curve.flickers(down),
-                "angle", PlainNumber.fixed(down.degrees(), 0),
-                "down", amount(down.current(), "A"),
-                "level", amount(100 * curve.level(down.current()), "%"),
-                "up", amount(up.current(), "A"),
-                "power", amount(down.stress().linePower(), "W"),
-                "bleeder", amount(down.stress().bleederLoss(), "W"),
-                "spike", amount(down.stress().peakLineCurrent(), "A"),
-                "least", curve.isWatched(down) ? amount(down.stress().leastTriacCurrent(), "A") : "",
-                "out", curve.goesOut(down));
-    }
-
-    private Map<String, Object> setting(SettingVerdict setting) {
-        return Map.of(
-                "angle", SettingVerdict.text(setting.degrees()),
-                "predicted", amount(curve.currentAt(setting.degrees()), "A"),
-                "simulated", text(setting.simulated("string.current.mean"), "A"),
-                "agree", setting.run().count(Outcome.AGREES),
-                "differ", setting.run().count(Outcome.DIFFERS),
-                "without", setting.run().count(Outcome.NO_VERDICT),
-                "run", setting.run().name());
-    }
-
-    private static String amount(double value, String unit) {
-        return text(OptionalDouble.of(value), unit);
     }
 }

@@ -3,7 +3,6 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import lampproof.compare.SettingVerdict;
 import lampproof.design.Dimming;
@@ -29,16 +28,16 @@ final class DimmingPlots {
         Collections.reverse(this.rising);
     }
 
-    /** The plots as values for the template. */
-    List<Map<String, Object>> models() {
-        List<Map<String, Object>> models = new ArrayList<>();
-        models.add(model(current()));
+    /** One plot a quantity. */
+    List<PlotView> views() {
+        List<PlotView> views = new ArrayList<>();
+        views.add(view(current()));
         if (curve.dimming().edge() == Edge.LEADING) {
-            models.add(model(triac()));
+            views.add(view(triac()));
         }
-        models.add(model(heat()));
-        models.add(model(spike()));
-        return models;
+        views.add(view(heat()));
+        views.add(view(spike()));
+        return views;
     }
 
     private Plot current() {
@@ -111,7 +110,8 @@ final class DimmingPlots {
                                 .toArray()));
     }
 
-    private static Map<String, Object> model(Plot plot) {
-        return plot.model(Plot.across(0, 180), "conduction angle", "deg", 1, "from off to full");
+    private static PlotView view(Plot plot) {
+        Axis angle = Plot.across(0, 180);
+        return plot.view(angle, new PlotView.Scale("conduction angle", "deg", angle.ticks(1)), "from off to full");
     }
 }

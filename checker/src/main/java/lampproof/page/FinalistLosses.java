@@ -25,33 +25,32 @@ final class FinalistLosses {
                 .toList();
     }
 
-    /** The bars and rows, the largest loss first. */
-    static Map<String, Object> of(List<Candidate> finalists) {
-        return new FinalistLosses(finalists).model();
+    /** A column each, the largest loss first. */
+    static LossTable of(List<Candidate> finalists) {
+        return new FinalistLosses(finalists).table();
     }
 
-    private Map<String, Object> model() {
+    private LossTable table() {
         ColumnText text = ColumnText.about(most, "W");
-        return Map.of(
-                "bars", finalists.stream().map(this::bar).toList(),
-                "unit", text.scaledUnit(),
-                "rows", parts.stream().map(part -> row(part, text)).toList(),
-                "totals", finalists.stream().map(one -> cell(text, total(one))).toList());
+        return new LossTable(
+                finalists.stream().map(FinalistLosses::name).toList(),
+                finalists.stream().map(this::bar).toList(),
+                parts.stream().map(part -> row(part, text)).toList(),
+                finalists.stream().map(one -> cell(text, total(one))).toList(),
+                text.scaledUnit());
     }
 
-    private Map<String, Object> bar(Candidate finalist) {
-        List<Double> drawn = parts.stream().map(losses(finalist)::get).toList();
-        return Map.of("name", finalist.arrangement().topology().word(), "segments", LossBar.segments(drawn, most));
+    private LossBar bar(Candidate finalist) {
+        return LossBar.of(
+                name(finalist), parts.stream().map(losses(finalist)::get).toList(), most);
     }
 
-    private Map<String, Object> row(String part, ColumnText text) {
-        return Map.of(
-                "letter", LossBar.letter(parts.indexOf(part)),
-                "name", part,
-                "cells",
-                        finalists.stream()
-                                .map(one -> cell(text, losses(one).get(part)))
-                                .toList());
+    private LossTable.Row row(String part, ColumnText text) {
+        return new LossTable.Row(
+                LossBar.letter(parts.indexOf(part)),
+                part,
+                finalists.stream().map(one -> cell(text, losses(one).get(part))).toList(),
+                "");
     }
 
     private double greatest(String part) {
@@ -59,6 +58,10 @@ final class FinalistLosses {
                 .mapToDouble(one -> losses(one).get(part))
                 .max()
                 .orElseThrow();
+    }
+
+    private static String name(Candidate finalist) {
+        return finalist.arrangement().topology().word();
     }
 
     private static String cell(ColumnText text, double loss) {

@@ -1,7 +1,6 @@
 package lampproof.page;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import lampproof.choice.Candidate;
 import lampproof.quasistatic.AnglePoint;
@@ -20,12 +19,12 @@ final class FinalistPlots {
     }
 
     /** One plot a quantity, one curve a finalist. */
-    static List<Map<String, Object>> of(List<Candidate> finalists) {
+    static List<PlotView> of(List<Candidate> finalists) {
         FinalistPlots plots = new FinalistPlots(finalists);
         return List.of(
-                plots.model("line-current", "Line current", "A", TALL, AnglePoint::lineCurrent),
-                plots.model("bus-voltage", "Bus voltage", "V", SHORT, AnglePoint::busVoltage),
-                plots.model(
+                plots.view("line-current", "Line current", "A", TALL, AnglePoint::lineCurrent),
+                plots.view("bus-voltage", "Bus voltage", "V", SHORT, AnglePoint::busVoltage),
+                plots.view(
                         "inductor-peak",
                         "Peak of the inductor current in each switching cycle",
                         "A",
@@ -34,8 +33,7 @@ final class FinalistPlots {
                 plots.relative("light", "String current over its mean: the shape of the light"));
     }
 
-    private Map<String, Object> model(
-            String id, String title, String unit, int height, ToDoubleFunction<AnglePoint> value) {
+    private PlotView view(String id, String title, String unit, int height, ToDoubleFunction<AnglePoint> value) {
         Plot plot = new Plot(id, title, unit, height);
         for (Candidate finalist : finalists) {
             plot.add(curve(finalist, value));
@@ -43,7 +41,7 @@ final class FinalistPlots {
         return over(plot);
     }
 
-    private Map<String, Object> relative(String id, String title) {
+    private PlotView relative(String id, String title) {
         Plot plot = new Plot(id, title, "%", TALL);
         for (Candidate finalist : finalists) {
             double mean = finalist.solution().string().meanCurrent();
@@ -52,9 +50,9 @@ final class FinalistPlots {
         return over(plot);
     }
 
-    private Map<String, Object> over(Plot plot) {
+    private PlotView over(Plot plot) {
         double half = finalists.get(0).solution().driver().line().halfPeriod();
-        return plot.model(Plot.across(0, half), Prefix.MILLI, "One half cycle of the line");
+        return plot.view(Plot.across(0, half), Prefix.MILLI, "One half cycle of the line");
     }
 
     private Layer curve(Candidate finalist, ToDoubleFunction<AnglePoint> value) {

@@ -7,7 +7,6 @@ import static lampproof.prediction.Probe.LINE_VOLTAGE;
 import static lampproof.prediction.Probe.STRING_CURRENT;
 
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import lampproof.measure.LineWindow;
@@ -54,7 +53,7 @@ final class LineCyclePlots {
      *
      * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds not even half a line period
      */
-    static List<Map<String, Object>> of(RunRecord run, WaveformFile table) {
+    static List<PlotView> of(RunRecord run, WaveformFile table) {
         Window window = LineWindow.lastOrHalf(
                 table.span(), run.solution().driver().line().frequency());
         PixelColumns columns = new PixelColumns(window.start(), window.end(), Plot.COLUMNS, PROBES.size());
@@ -62,8 +61,8 @@ final class LineCyclePlots {
         return new LineCyclePlots(run, window, columns).plots();
     }
 
-    private List<Map<String, Object>> plots() {
-        return List.of(model(voltages()), model(lineCurrent()), model(inductorCurrent()), model(stringCurrent()));
+    private List<PlotView> plots() {
+        return List.of(view(voltages()), view(lineCurrent()), view(inductorCurrent()), view(stringCurrent()));
     }
 
     private Plot voltages() {
@@ -154,7 +153,7 @@ final class LineCyclePlots {
         return new Trace(0, trace.end() - trace.start(), trace.low(), trace.high());
     }
 
-    private Map<String, Object> model(Plot plot) {
-        return plot.model(time, Prefix.MILLI, "one " + window.what());
+    private PlotView view(Plot plot) {
+        return plot.view(time, Prefix.MILLI, "one " + window.what());
     }
 }

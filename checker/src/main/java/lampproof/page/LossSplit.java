@@ -61,13 +61,11 @@ final class LossSplit {
             Part.of("Sense resistor", "sense.loss"),
             Part.of("Diode, conduction", "diode.loss.conduction"));
 
-    private final String id;
     private final List<Part> parts;
     private final Map<String, Function<String, OptionalDouble>> ways;
     private final double most;
 
-    private LossSplit(String id, List<Part> parts, Map<String, Function<String, OptionalDouble>> ways) {
-        this.id = id;
+    private LossSplit(List<Part> parts, Map<String, Function<String, OptionalDouble>> ways) {
         this.ways = ways;
         most = ways.values().stream().mapToDouble(way -> sum(parts, way)).max().orElse(0);
         this.parts = parts.stream()
@@ -77,7 +75,7 @@ final class LossSplit {
 
     /** Everything that is lost between line and string, as predicted. */
     static LossSplit ofTheLamp(RunRecord run) {
-        return new LossSplit("lamp", OF_THE_LAMP, Map.of("predicted", figure -> run.predicted(null, figure)));
+        return new LossSplit(OF_THE_LAMP, Map.of("predicted", figure -> run.predicted(null, figure)));
     }
 
     /** What the deck of a line cycle holds of it, predicted and simulated. */
@@ -85,51 +83,41 @@ final class LossSplit {
         Map<String, Function<String, OptionalDouble>> ways = new LinkedHashMap<>();
         ways.put("predicted", figure -> run.predicted(DeckKind.MAINS, figure));
         ways.put("simulated", figure -> run.simulated(DeckKind.MAINS, figure));
-        return new LossSplit("deck", OF_THE_DECK, ways);
+        return new LossSplit(OF_THE_DECK, ways);
     }
 
     /** The split; without bars where the total is not known. */
-    Map<String, Object> model() {
+    LossTable table() {
         ColumnText text = ColumnText.about(most, "W");
-        return Map.of(
-                "id", id,
-                "columns", List.copyOf(ways.keySet()),
-                "bars", bars(),
-                "unit", text.scaledUnit(),
-                "rows", parts.stream().map(part -> row(part, text)).toList(),
-                "total",
-                        ways.values().stream()
-                                .map(way -> text.column(way.apply(TOTAL)))
-                                .toList());
+        return new LossTable(
+                List.copyOf(ways.keySet()),
+                bars(),
+                parts.stream().map(part -> row(part, text)).toList(),
+                ways.values().stream().map(way -> text.column(way.apply(TOTAL))).toList(),
+                text.scaledUnit());
     }
 
     private static double sum(List<Part> parts, Function<String, OptionalDouble> way) {
         return parts.stream().mapToDouble(part -> part.drawn(way)).sum();
     }
 
-    private List<Map<String, Object>> bars() {
-        List<Map<String, Object>> bars = new ArrayList<>();
+    private List<LossBar> bars() {
+        List<LossBar> bars = new ArrayList<>();
         ways.forEach((name, way) -> {
             if (sum(parts, way) > 0) {
-                bars.add(Map.of("name", name, "segments", segments(way)));
+                bars.add(LossBar.of(
+                        name, parts.stream().map(part -> part.drawn(way)).toList(), most));
             }
         });
         return bars;
     }
 
-    private List<Map<String, Object>> segments(Function<String, OptionalDouble> way) {
-        return LossBar.segments(parts.stream().map(part -> part.drawn(way)).toList(), most);
-    }
-
-    private Map<String, Object> row(Part part, ColumnText text) {
-        return Map.of(
-                "letter", LossBar.letter(parts.indexOf(part)),
-                "name", part.name(),
-                "share", share(part, ways.get("predicted")),
-                "values",
-                        ways.values().stream()
-                                .map(way -> text.column(part.value(way)))
-                                .toList());
+    private LossTable.Row row(Part part, ColumnText text) {
+        return new LossTable.Row(
+                LossBar.letter(parts.indexOf(part)),
+                part.name(),
+                ways.values().stream().map(way -> text.column(part.value(way))).toList(),
+                share(part, ways.get("predicted")));
     }
 
     private static String share(Part part, Function<String, OptionalDouble> way) {

@@ -3,7 +3,6 @@ package lampproof.page;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
-import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.Version;
@@ -11,7 +10,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
-import java.util.Map;
+import lampproof.template.RecordWrapper;
 
 /** The page templates that ship with lampproof. Their names end in {@code .ftlh}, so every text is escaped for HTML. */
 final class PageTemplates {
@@ -23,7 +22,7 @@ final class PageTemplates {
 
     PageTemplates() {
         configuration.setTemplateLoader(new ClassTemplateLoader(PageTemplates.class, "/lampproof/report"));
-        configuration.setObjectWrapper(new SimpleObjectWrapper(VERSION));
+        configuration.setObjectWrapper(new RecordWrapper());
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
         configuration.setDefaultEncoding("UTF-8");
@@ -34,8 +33,8 @@ final class PageTemplates {
         configuration.setLocalizedLookup(false);
     }
 
-    /** Fills a template with texts, numbers, lists and maps; what cannot be printed is left out. */
-    String fill(String name, Map<String, Object> values) {
+    /** Fills the template of a page with its view; what cannot be printed is left out. */
+    String fill(String name, Record values) {
         StringWriter text = new StringWriter();
         try {
             configuration.getTemplate(name).process(values, text);

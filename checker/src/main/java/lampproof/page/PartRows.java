@@ -1,7 +1,6 @@
 package lampproof.page;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lampproof.design.Design;
 import lampproof.spec.Amount;
@@ -12,18 +11,30 @@ import lampproof.spec.Vocabulary;
 import lampproof.spec.Word;
 import lampproof.unit.QuantityWriter;
 
-/** The values of a design as rows, each with its meaning and where it came from. */
-final class PartRows {
+/**
+ * The values of a design.
+ *
+ * @param parts a row for each value but tolerances, given ones first
+ */
+record PartRows(List<Row> parts) {
 
-    private PartRows() {}
+    /**
+     * A value.
+     *
+     * @param name its name in the spec
+     * @param meaning what it is
+     * @param value its text
+     * @param origin whether it was given or chosen
+     * @param rule the note of who gave it, or the rule by which it was chosen
+     */
+    record Row(String name, String meaning, String value, String origin, String rule) {}
 
-    /** A row for each value but tolerances, given ones first. */
-    static List<Map<String, Object>> of(Design design) {
-        return design.rows().stream()
+    static PartRows of(Design design) {
+        return new PartRows(design.rows().stream()
                 .filter(row -> !row.name().startsWith("tolerance."))
                 .sorted((a, b) -> a.origin().compareTo(b.origin()))
                 .map(PartRows::row)
-                .toList();
+                .toList());
     }
 
     /** The text of a value; empty when the design does not have it. */
@@ -35,13 +46,9 @@ final class PartRows {
                 .orElse("");
     }
 
-    private static Map<String, Object> row(SpecRow row) {
-        return Map.of(
-                "name", row.name(),
-                "meaning", meaning(row),
-                "value", value(row),
-                "origin", row.origin() == Origin.GIVEN ? "given" : "chosen",
-                "rule", row.note());
+    private static Row row(SpecRow row) {
+        return new Row(
+                row.name(), meaning(row), value(row), row.origin() == Origin.GIVEN ? "given" : "chosen", row.note());
     }
 
     private static String meaning(SpecRow row) {

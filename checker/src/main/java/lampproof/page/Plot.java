@@ -2,7 +2,6 @@ package lampproof.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import lampproof.unit.Engineering;
 import lampproof.unit.Prefix;
@@ -55,47 +54,39 @@ final class Plot {
     }
 
     /**
-     * The plot as values for the template.
+     * The plot over time.
      *
      * @param x horizontal axis
      * @param prefix prefix of the unit of time
      * @param stretch the stretch of time, in words
      */
-    Map<String, Object> model(Axis x, Prefix prefix, String stretch) {
-        return model(x, "time", prefix.sign() + "s", prefix.factor(), stretch);
+    PlotView view(Axis x, Prefix prefix, String stretch) {
+        return view(x, new PlotView.Scale("time", prefix.sign() + "s", x.ticks(prefix.factor())), stretch);
     }
 
     /**
      * The plot over another quantity than time.
      *
      * @param x horizontal axis
-     * @param across what it shows
-     * @param acrossUnit unit of its labels
-     * @param factor one of that unit [unit of the axis]
+     * @param across its name, unit and ticks
      * @param stretch what is drawn of it, in words
      */
-    Map<String, Object> model(Axis x, String across, String acrossUnit, double factor, String stretch) {
+    PlotView view(Axis x, PlotView.Scale across, String stretch) {
         Axis y = vertical();
-        Prefix scale = Prefix.of(Math.max(Math.abs(y.low()), Math.abs(y.high())), unit);
-        return Map.ofEntries(
-                Map.entry("id", id),
-                Map.entry("title", title),
-                Map.entry("description", description(stretch)),
-                Map.entry("unit", scale.sign() + unit),
-                Map.entry("across", across),
-                Map.entry("acrossUnit", acrossUnit),
-                Map.entry("width", WIDTH),
-                Map.entry("height", height),
-                Map.entry("left", LEFT),
-                Map.entry("right", LEFT + COLUMNS),
-                Map.entry("top", TOP),
-                Map.entry("bottom", height - BOTTOM),
-                Map.entry("zero", y.low() < 0 && y.high() > 0 ? SvgPath.rounded(y.at(0)) : height - BOTTOM),
-                Map.entry("xTicks", x.ticks(factor)),
-                Map.entry("yTicks", y.ticks(scale.factor())),
-                Map.entry(
-                        "layers",
-                        layers.stream().map(layer -> model(layer, x, y)).toList()));
+        Prefix prefix = Prefix.of(Math.max(Math.abs(y.low()), Math.abs(y.high())), unit);
+        return new PlotView(
+                id,
+                description(stretch),
+                frame(y),
+                across,
+                new PlotView.Scale(title, prefix.sign() + unit, y.ticks(prefix.factor())),
+                layers.stream().map(layer -> drawn(layer, x, y)).toList());
+    }
+
+    private PlotView.Frame frame(Axis y) {
+        int bottom = height - BOTTOM;
+        double zero = y.low() < 0 && y.high() > 0 ? SvgPath.rounded(y.at(0)) : bottom;
+        return new PlotView.Frame(WIDTH, height, LEFT, LEFT + COLUMNS, TOP, bottom, zero);
     }
 
     private Axis vertical() {
@@ -122,7 +113,7 @@ final class Plot {
                         + Engineering.rounded(layer.greatest(), unit);
     }
 
-    private static Map<String, Object> model(Layer layer, Axis x, Axis y) {
-        return Map.of("kind", layer.kind(), "legend", layer.legend(), "path", layer.path(x, y));
+    private static PlotView.Drawn drawn(Layer layer, Axis x, Axis y) {
+        return new PlotView.Drawn(layer.kind(), layer.legend(), layer.path(x, y));
     }
 }

@@ -1,18 +1,21 @@
 package lampproof.page;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.BiFunction;
-import lampproof.compare.DeckVerdict;
-import lampproof.compare.TrustCheck;
 import lampproof.design.Driver;
-import lampproof.fault.UserFault;
-import lampproof.prediction.DeckKind;
-import lampproof.waveform.file.WaveformFile;
 
 /** The page of a run. */
 public final class ReportPage {
+
+    /**
+     * What the page shows.
+     *
+     * @param name name of the run
+     * @param facts what was checked, and by whom
+     * @param outcome its outcome in words
+     * @param sentence its outcome in a sentence
+     * @param sections the sections of the page
+     */
+    record View(String name, List<Fact> facts, String outcome, String sentence, List<Section> sections) {}
 
     private final RunRecord run;
 
@@ -26,78 +29,45 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates().fill("page.ftlh", new ReportPage(run).model());
+        return new PageTemplates().fill("run.ftlh", view(run));
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("name", run.verdict().name());
-        model.put("facts", facts());
-        model.put("outcome", run.verdict().worst().words());
-        model.put("sentence", VerdictSentence.of(run.verdict()));
-        model.put("decks", run.verdict().decks().stream().map(this::deck).toList());
-        model.put("groups", FigureRows.groups(run.verdict()));
-        model.put("rules", RuleRows.of(run.rules()));
-        model.put("lampLosses", LossSplit.ofTheLamp(run).model());
-        model.put("deckLosses", LossSplit.ofTheDeck(run).model());
-        model.put("lineCycle", pictures(DeckKind.MAINS, LineCyclePlots::of));
-        model.put("switching", pictures(DeckKind.CREST, SwitchingPlots::of));
-        model.put("spectrum", new SpectrumPlot(run).model());
-        model.put("circuit", CircuitValues.of(run.design()));
-        model.put("parts", PartRows.of(run.design()));
-        return model;
+    static View view(RunRecord run) {
+        ReportPage page = new ReportPage(run);
+        return new View(
+                run.verdict().name(),
+                page.facts(),
+                run.verdict().worst().words(),
+                VerdictSentence.of(run.verdict()),
+                page.sections());
     }
 
-    private List<Map<String, Object>> facts() {
-        Driver driver = run.solution().driver();
+    private List<Section> sections() {
         return List.of(
-                fact("Converter", driver.topology().word()),
-                fact("Control law", driver.control().law().word()),
-                fact("Line", value("line.voltage") + ", " + value("line.frequency")),
-                fact("String", value("string.voltage") + ", " + value("string.current")),
-                fact("Program", run.provenance().program()),
-                fact(
-                        "Simulator",
-                        run.provenance().simulator().isEmpty()
-                                ? "not known"
-                                : run.provenance().simulator()),
-                fact("Checked", run.provenance().date()));
+                new Section("trust", "Trust", TrustRows.of(run)),
+                new Section("figures", "Figures", FigureRows.of(run.verdict())),
+                new Section("rules", "Rules", RuleRows.of(run.rules())),
+                new Section("losses", "Losses", LossTables.of(run)),
+                new Section("waveforms", "Waveforms", Waveforms.of(run)),
+                new Section("spectrum", "Spectrum", new SpectrumPlot(run).view()),
+                new Section("circuit", "Circuit", CircuitValues.of(run.design())),
+                new Section("parts", "Parts", PartRows.of(run.design())));
     }
 
-    private static Map<String, Object> fact(String name, String value) {
-        return Map.of("name", name, "value", value);
+    private List<Fact> facts() {
+        Driver driver = run.solution().driver();
+        String simulator = run.provenance().simulator();
+        return List.of(
+                new Fact("Converter", driver.topology().word()),
+                new Fact("Control law", driver.control().law().word()),
+                new Fact("Line", value("line.voltage") + ", " + value("line.frequency")),
+                new Fact("String", value("string.voltage") + ", " + value("string.current")),
+                new Fact("Program", run.provenance().program()),
+                new Fact("Simulator", simulator.isEmpty() ? "not known" : simulator),
+                new Fact("Checked", run.provenance().date()));
     }
 
     private String value(String name) {
         return PartRows.value(run.design(), name);
-    }
-
-    private Map<String, Object> deck(DeckVerdict deck) {
-        WaveformFile waves = run.waves().get(deck.deck());
-        return Map.of(
-                "name", deck.deck().word(),
-                "waves", waves == null ? "" : waves.format(),
-                "trust", deck.trust().stream().map(ReportPage::check).toList());
-    }
-
-    private static Map<String, Object> check(TrustCheck check) {
-        return Map.of("name", check.name(), "passed", check.passed(), "text", check.text());
-    }
-
-    private Map<String, Object> pictures(
-            DeckKind deck, BiFunction<RunRecord, WaveformFile, List<Map<String, Object>>> drawing) {
-        WaveformFile table = run.waves().get(deck);
-        if (table == null) {
-            return missing("There is no waveform of the deck " + deck.word() + ".");
-        }
-        try {
-            return Map.of("plots", drawing.apply(run, table), "missing", "");
-        } catch (UserFault fault) {
-            return missing("The waveform of the deck " + deck.word() + " cannot be drawn: " + fault.getMessage());
-        }
-    }
-
-    private static Map<String, Object> missing(String why) {
-        return Map.of("plots", List.of(), "missing", why);
     }
 }

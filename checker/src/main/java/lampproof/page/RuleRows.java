@@ -1,32 +1,37 @@
 package lampproof.page;
 
 import java.util.List;
-import java.util.Map;
 import lampproof.rule.RuleVerdict;
 
-/** What rules say of a design as rows, those that are not kept first. */
-final class RuleRows {
+/**
+ * What rules say of a design.
+ *
+ * @param rules a row for each rule
+ */
+record RuleRows(List<Row> rules) {
 
-    private RuleRows() {}
+    /**
+     * What a rule says.
+     *
+     * @param subject what is judged
+     * @param kept whether nothing is wrong
+     * @param word how the design stands to the rule
+     * @param number the number that decides
+     * @param rule the rule, with its edition
+     */
+    record Row(String subject, boolean kept, String word, String number, String rule) {
 
-    static List<Map<String, Object>> of(List<RuleVerdict> verdicts) {
-        return verdicts.stream()
-                .sorted((a, b) -> Boolean.compare(a.pass(), b.pass()))
-                .map(RuleRows::row)
-                .toList();
+        static Row of(RuleVerdict verdict) {
+            return new Row(
+                    verdict.subject(), verdict.pass(), verdict.outcome().word(), verdict.number(), verdict.rule());
+        }
     }
 
-    private static Map<String, Object> row(RuleVerdict verdict) {
-        return Map.of(
-                "subject",
-                verdict.subject(),
-                "kept",
-                verdict.pass(),
-                "word",
-                verdict.outcome().word(),
-                "number",
-                verdict.number(),
-                "rule",
-                verdict.rule());
+    /** The rules that are not kept first. */
+    static RuleRows of(List<RuleVerdict> verdicts) {
+        return new RuleRows(verdicts.stream()
+                .sorted((a, b) -> Boolean.compare(a.pass(), b.pass()))
+                .map(Row::of)
+                .toList());
     }
 }

@@ -1,11 +1,13 @@
 package lampproof.page;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import lampproof.page.Axis.Tick;
 import lampproof.physics.HarmonicAssessment;
 import lampproof.physics.HarmonicSpectrum;
 import lampproof.physics.HarmonicVerdict;
@@ -39,42 +41,33 @@ final class SpectrumPlot {
         }
     }
 
-    Map<String, Object> model() {
-        List<Map<String, Object>> orders = new ArrayList<>();
-        for (int order = 3; order <= HIGHEST_ORDER; order += 2) {
-            orders.add(order(order));
-        }
-        List<Map<String, Object>> ticks = new ArrayList<>();
-        for (double tick : TICKS) {
-            ticks.add(Map.of("at", at(tick), "label", PlainNumber.fixed(tick, tick < 1 ? 1 : 0)));
-        }
-        return Map.of(
-                "orders",
-                orders,
-                "ticks",
-                ticks,
-                "rules",
+    SpectrumView view() {
+        return new SpectrumView(
+                IntStream.iterate(3, order -> order <= HIGHEST_ORDER, order -> order + 2)
+                        .mapToObj(this::order)
+                        .toList(),
+                BAR,
+                Arrays.stream(TICKS).mapToObj(SpectrumPlot::tick).toList(),
+                !limits.isEmpty(),
                 assessment.rules(),
-                "words",
-                List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)),
-                "limited",
-                !limits.isEmpty());
+                List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)));
     }
 
-    private Map<String, Object> order(int order) {
+    private static Tick tick(double percent) {
+        return new Tick(at(percent), PlainNumber.fixed(percent, percent < 1 ? 1 : 0));
+    }
+
+    private SpectrumView.Order order(int order) {
         double middle = Plot.LEFT + Plot.COLUMNS * (order - 2) / (double) (HIGHEST_ORDER - 1);
-        Map<String, Object> model = new HashMap<>();
-        model.put("order", order);
-        model.put("left", SvgPath.rounded(middle - BAR));
-        model.put("middle", SvgPath.rounded(middle));
-        model.put("right", SvgPath.rounded(middle + BAR));
-        model.put("bar", BAR);
-        model.put("predicted", top(predicted(order)));
-        model.put("simulated", top(simulated(order)));
-        if (limits.containsKey(order)) {
-            model.put("limit", at(limits.get(order)));
-        }
-        return model;
+        Double limit = limits.get(order);
+        return new SpectrumView.Order(
+                order,
+                SvgPath.rounded(middle - BAR),
+                SvgPath.rounded(middle),
+                SvgPath.rounded(middle + BAR),
+                top(predicted(order)),
+                top(simulated(order)),
+                limit == null ? OptionalDouble.empty() : OptionalDouble.of(at(limit)));
     }
 
     private OptionalDouble predicted(int order) {

@@ -5,7 +5,6 @@ import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
 import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import lampproof.measure.Gate;
 import lampproof.measure.LastPeriods;
@@ -44,7 +43,7 @@ final class SwitchingPlots {
      *
      * @throws lampproof.fault.UserFault no verdict, when it cannot be read or holds no whole switching cycle
      */
-    static List<Map<String, Object>> of(RunRecord run, WaveformFile table) {
+    static List<PlotView> of(RunRecord run, WaveformFile table) {
         MeasurementPass pass = new MeasurementPass();
         Gate gate = new Gate(pass.channel(GATE_VOLTAGE.column()), GATE_THRESHOLD);
         LastPeriods periods = pass.add(new LastPeriods(Window.of(table.span()), gate, CYCLES));
@@ -55,7 +54,7 @@ final class SwitchingPlots {
         return new SwitchingPlots(run, window, columns).plots();
     }
 
-    private List<Map<String, Object>> plots() {
+    private List<PlotView> plots() {
         Plot current = new Plot("cycle-current", "Inductor current", "A", TALL)
                 .add(new Layer.Band("simulated", "simulated", trace(INDUCTOR_CURRENT)))
                 .add(cycle());
@@ -64,9 +63,9 @@ final class SwitchingPlots {
         Plot gate = new Plot("cycle-gate", "Gate", "V", LOW)
                 .add(new Layer.Band("simulated", "gate, 1 while the switch is closed", trace(GATE_VOLTAGE)));
         return List.of(
-                model(level(current, "inductor.current.peak", "A")),
-                model(level(voltage, "switch.voltage.peak", "V")),
-                model(gate));
+                view(level(current, "inductor.current.peak", "A")),
+                view(level(voltage, "switch.voltage.peak", "V")),
+                view(gate));
     }
 
     private Plot level(Plot plot, String figure, String unit) {
@@ -103,8 +102,8 @@ final class SwitchingPlots {
         return new Trace(0, window.length(), trace.low(), trace.high());
     }
 
-    private Map<String, Object> model(Plot plot) {
+    private PlotView view(Plot plot) {
         String stretch = window.periods() + " switching cycles with the line held at its crest";
-        return plot.model(time, Prefix.MICRO, stretch);
+        return plot.view(time, Prefix.MICRO, stretch);
     }
 }

@@ -1,9 +1,18 @@
 /**
- * Reports as one page for a browser: verdicts, trust, losses, waveforms with their predictions, spectrum, circuit and parts
- * of a run; a dimming curve; a comparison of drivers.
+ * Pages for a browser: the report of a run, the comparison of two drivers, and a dimming curve.
  *
- * <p>In: the verdicts of a run, its design, and the waveform files. Out: one text in HTML without other files and without
- * scripts. Numbers become paths and words here; the templates define their appearance, receive only texts, numbers, lists
- * and maps, and escape every text. Not here: the comparison itself, and the file of the page.
+ * <p>In: verdicts, designs, and waveform files. Out: one text in HTML without other files and without scripts. Not here: the
+ * comparison itself, and the file of the page.
+ *
+ * <p>A page is a list of sections ({@code Section}): each is a record of words and numbers and a template that shows it.
+ *
+ * <pre>
+ * ReportPage      sections in report/run
+ * ComparisonPage  sections in report/comparison
+ * DimmingPage     sections in report/dimming
+ * </pre>
+ *
+ * Numbers become paths and words in the records; the templates define their appearance, read only the components of records,
+ * and escape every text.
  */
 package lampproof.page;

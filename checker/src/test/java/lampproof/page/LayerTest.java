@@ -45,10 +45,10 @@ class LayerTest {
     @Test
     void ticksAreRoundAndBothEndsMayHaveOne() {
         assertThat(Axis.of(0, 0.02 - 1e-9, 11, 0, 100).ticks(1e-3))
-                .extracting(tick -> tick.get("label"))
+                .extracting(Axis.Tick::label)
                 .containsExactly("0", "2", "4", "6", "8", "10", "12", "14", "16", "18", "20");
         assertThat(Axis.of(-0.05, 0.05, 5, 0, 100).ticks(1e-3))
-                .extracting(tick -> tick.get("label"))
+                .extracting(Axis.Tick::label)
                 .containsExactly("\u221240", "\u221220", "0", "20", "40");
     }
 

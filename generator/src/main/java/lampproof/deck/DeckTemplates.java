@@ -3,7 +3,6 @@ package lampproof.deck;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
-import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.Version;
@@ -12,6 +11,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Map;
+import lampproof.template.RecordWrapper;
 
 /** The deck templates that ship with lampproof. */
 final class DeckTemplates {
@@ -23,7 +23,7 @@ final class DeckTemplates {
 
     DeckTemplates() {
         configuration.setTemplateLoader(new ClassTemplateLoader(DeckTemplates.class, "/lampproof/decks"));
-        configuration.setObjectWrapper(new SimpleObjectWrapper(VERSION));
+        configuration.setObjectWrapper(new RecordWrapper());
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
         configuration.setDefaultEncoding("UTF-8");
@@ -35,7 +35,7 @@ final class DeckTemplates {
         configuration.setLocalizedLookup(false);
     }
 
-    /** Fills a template with plain values. */
+    /** Fills a template with numbers, words, lists, maps and records. */
     String fill(String name, Map<String, Object> values) {
         StringWriter text = new StringWriter();
         try {

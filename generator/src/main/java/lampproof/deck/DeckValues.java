@@ -7,17 +7,14 @@ import lampproof.design.Driver;
 import lampproof.design.Inductor;
 import lampproof.design.PowerSwitch;
 import lampproof.physics.ArtificialNetwork;
-import lampproof.physics.SoftRecovery;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 import lampproof.subcircuit.PartKind;
+import lampproof.subcircuit.PartModel;
 import lampproof.subcircuit.PartModels;
 
 /** The values that a deck template is filled with. */
 final class DeckValues {
-
-    /** What the stored current of the diode flows through, so that it is a voltage. */
-    private static final double STORE_RESISTANCE = 1e3;
 
     private static final double LEAST_CAPACITANCE = 1e-12;
 
@@ -51,23 +48,15 @@ final class DeckValues {
     Map<String, Object> with(String title, List<String> figures) {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("deck", deck(title, figures));
-        values.put("driver", driverValues());
+        values.put("driver", driver);
         values.put("circuit", circuit());
         values.put("models", subcircuits());
-        values.put("recovery", recovery());
+        values.put("recovery", DiodeRecovery.of(driver.diode()));
         values.put("cell", new CellValues(solution, setup.stop()).model());
         values.put("start", setup.start());
         values.put("setting", setup.settings());
         values.put("event", setup.event());
-        values.put("network", RecordModel.of(ArtificialNetwork.FROM_9_KHZ));
-        return values;
-    }
-
-    private Map<String, Object> driverValues() {
-        Map<String, Object> values = RecordModel.of(driver);
-        Map<String, Object> line = RecordModel.of(driver.line());
-        line.put("crest", driver.line().crest());
-        values.put("line", line);
+        values.put("network", ArtificialNetwork.FROM_9_KHZ);
         return values;
     }
 
@@ -95,10 +84,10 @@ final class DeckValues {
         return setup.step() * driver.fittings().detail().steps();
     }
 
-    private Map<String, Object> subcircuits() {
-        Map<String, Object> values = new LinkedHashMap<>();
+    private Map<String, PartModel> subcircuits() {
+        Map<String, PartModel> values = new LinkedHashMap<>();
         for (PartKind kind : PartKind.values()) {
-            models.of(kind).ifPresent(model -> values.put(kind.word(), RecordModel.of(model)));
+            models.of(kind).ifPresent(model -> values.put(kind.word(), model));
         }
         return values;
     }
@@ -110,23 +99,10 @@ final class DeckValues {
                 : driver.powerSwitch().capacitance();
     }
 
-    /** The junction carries what leaves the diode and what it gives back to the store. */
-    private Map<String, Object> recovery() {
-        double time = driver.diode().recoveryTime();
-        double share = time > 0 ? SoftRecovery.SHARE : 0;
-        return Map.of(
-                "junctionCurrent",
-                driver.diode().saturationCurrent() * (1 + share),
-                "resistance",
-                STORE_RESISTANCE,
-                "capacitance",
-                SoftRecovery.lifetime(time) / STORE_RESISTANCE,
-                "conductance",
-                share / STORE_RESISTANCE);
-    }
-
     private Map<String, Object> circuit() {
         return Map.of(
+                "lineCrest",
+                driver.line().crest(),
                 "fuseResistance",
                 driver.line().resistance() + driver.filter().fuseResistance(),
                 "bridgeResistance",

@@ -2,7 +2,7 @@
      its current falls below the holding current, and stays out until it is fired again. -->
 <#macro dimmer>
 * Mains
-Vmains mains neutral SIN(0 ${driver.line.crest} ${driver.line.frequency})
+Vmains mains neutral SIN(0 ${circuit.lineCrest} ${driver.line.frequency})
 Rstray neutral 0 100e6
 <#if setting.edge == "leading">
 * Dimmer, leading edge: fired ${setting.closesAt} s into each half cycle; holds above ${driver.fittings.dimming.holdingCurrent} A

@@ -1,0 +1,31 @@
+package lampproof.page;
+
+import java.util.List;
+import lampproof.dimming.DimmingFigure;
+
+/**
+ * Figures of a dimming curve.
+ *
+ * @param figures a row for each figure
+ */
+record DimmingRows(List<Row> figures) {
+
+    /**
+     * A figure.
+     *
+     * @param name its name
+     * @param definition what it is
+     * @param value its value with its unit; empty where there is none
+     * @param note where on the curve, or which light
+     */
+    record Row(String name, String definition, String value, String note) {}
+
+    static DimmingRows of(List<DimmingFigure> figures) {
+        return new DimmingRows(figures.stream().map(DimmingRows::row).toList());
+    }
+
+    private static Row row(DimmingFigure figure) {
+        return new Row(
+                figure.name(), figure.definition(), ColumnText.text(figure.value(), figure.unit()), figure.note());
+    }
+}
