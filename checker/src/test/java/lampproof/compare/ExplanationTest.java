@@ -76,7 +76,7 @@ class ExplanationTest {
     }
 
     private static String explanation(String name, double simulated, Map<Substitution, Double> shifts) {
-        Figure figure = new Figure(name, "x", "A", Grade.PEAK, "", "");
+        Figure figure = new Figure(name, "x", "A", Grade.PEAK, "", "", "");
         Prediction prediction = new Prediction(figure, Corner.NOMINAL, DeckKind.CREST, 100, Tolerance.share(0.04));
         Alternatives alternatives =
                 (ignored, taken) -> taken.stream().mapToDouble(shifts::get).sum();

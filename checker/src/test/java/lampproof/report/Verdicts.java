@@ -50,7 +50,7 @@ final class Verdicts {
     }
 
     private static Prediction prediction(String name, String unit, double value, DeckKind deck) {
-        Figure figure = new Figure(name, "x", unit, Grade.MEAN, "", "");
+        Figure figure = new Figure(name, "x", unit, Grade.MEAN, "", "", "");
         return new Prediction(figure, Corner.NOMINAL, deck, value, Tolerance.share(0.02));
     }
 }

@@ -16,8 +16,46 @@ import lampproof.quasistatic.DimmedStress;
  */
 record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
 
-    static FigureEntry figure(String name, String symbol, String unit, Grade grade, String definition, String source) {
-        return new FigureEntry(new Figure(name, symbol, unit, grade, definition, source), List.of(), false);
+    /** The entry of a figure, whose definition, formula, source and values follow. */
+    static FigureEntry figure(String name, String symbol, String unit, Grade grade) {
+        return new FigureEntry(new Figure(name, symbol, unit, grade, "", "", ""), List.of(), false);
+    }
+
+    FigureEntry definition(String text) {
+        return with(new Figure(
+                figure.name(),
+                figure.symbol(),
+                figure.unit(),
+                figure.grade(),
+                text,
+                figure.formula(),
+                figure.source()));
+    }
+
+    FigureEntry formula(String text) {
+        return with(new Figure(
+                figure.name(),
+                figure.symbol(),
+                figure.unit(),
+                figure.grade(),
+                figure.definition(),
+                text,
+                figure.source()));
+    }
+
+    FigureEntry source(String text) {
+        return with(new Figure(
+                figure.name(),
+                figure.symbol(),
+                figure.unit(),
+                figure.grade(),
+                figure.definition(),
+                figure.formula(),
+                text));
+    }
+
+    private FigureEntry with(Figure other) {
+        return new FigureEntry(other, readings, unlessZero);
     }
 
     FigureEntry mains(ToDoubleFunction<Solution> value) {
