@@ -1,17 +1,22 @@
 package lampproof.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lampproof.prediction.Corner;
 import lampproof.prediction.Prediction;
+import lampproof.prediction.loss.LossPart;
+import lampproof.prediction.loss.Losses;
 
 /** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
 public final class PredictionText {
 
-    private static final String LOSS = "loss.";
-    private static final String TOTAL = "loss.total";
+    private static final Set<String> PARTS =
+            Arrays.stream(LossPart.values()).map(LossPart::figure).collect(Collectors.toSet());
 
     private final Style style;
 
@@ -54,11 +59,11 @@ public final class PredictionText {
     private static boolean isLoss(Prediction prediction) {
         return isNominal(prediction)
                 && prediction.deck() == null
-                && prediction.figure().name().startsWith(LOSS);
+                && (isTotal(prediction) || PARTS.contains(prediction.figure().name()));
     }
 
     private static boolean isTotal(Prediction prediction) {
-        return prediction.figure().name().equals(TOTAL);
+        return prediction.figure().name().equals(Losses.TOTAL);
     }
 
     private static boolean isNominal(Prediction prediction) {

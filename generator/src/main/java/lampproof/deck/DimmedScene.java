@@ -31,7 +31,7 @@ record DimmedScene(Solution solution) implements Scene {
         double bus = solution.dimmed().operation().stress().busPeak();
         double reset = driver.string().knee() - bus;
         return driver.topology() == Topology.STEP_UP && reset > 0
-                ? solution.crestStage().meanOnTime() * bus / reset
+                ? solution.crestStage().pace().onTime() * bus / reset
                 : Double.POSITIVE_INFINITY;
     }
 

@@ -23,7 +23,7 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
 
     @Override
     public double step() {
-        double usual = solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+        double usual = solution.crestStage().pace().onTime() / STEPS_PER_ON_TIME;
         return switch (kind) {
             case SURGE -> Math.min(usual, LONGEST_SURGE_STEP);
             case SHORTED_STRING -> Math.min(usual, shortestOnTime() / 12);

@@ -9,6 +9,7 @@ import lampproof.design.Driver;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
+import lampproof.prediction.loss.LossPart;
 import lampproof.spec.Amount;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
@@ -48,18 +49,18 @@ public record Bill(List<Item> items) {
         List<Item> items = new ArrayList<>(List.of(
                 table.item("fuse", 1),
                 table.item("choke", 1e3 * driver.filter().inductance()),
-                table.item("damping", 0.05 * solution.losses().filter()),
+                table.item("damping", 0.05 * solution.losses().of(LossPart.FILTER)),
                 table.item("filter capacitor", millijoules(driver.filter().capacitance(), crest)),
                 table.item("bridge", 2 * crest * solution.line().peakCurrent()),
                 table.item("bus capacitor", millijoules(driver.busCapacitance(), crest)),
                 table.item("controller", 1),
-                table.item("bias supply", solution.losses().bias()),
+                table.item("bias supply", solution.losses().of(LossPart.BIAS)),
                 table.item("inductor", 1e12 * driver.fittings().winding().core().areaProduct()),
                 table.item("switch", voltAmperes(design, "switch")),
                 table.item("diode", voltAmperes(design, "diode")),
-                table.item("sense", 2 * solution.losses().sense()),
+                table.item("sense", 2 * solution.losses().of(LossPart.SENSE)),
                 output(design, table)));
-        items.addAll(load(driver.fittings().dimming(), solution.losses().bleeder(), table));
+        items.addAll(load(driver.fittings().dimming(), solution.losses().of(LossPart.BLEEDER), table));
         return new Bill(items);
     }
 

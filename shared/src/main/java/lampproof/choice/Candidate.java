@@ -13,6 +13,7 @@ import lampproof.prediction.LineCorners;
 import lampproof.prediction.RuleVerdict;
 import lampproof.prediction.Solution;
 import lampproof.prediction.heat.Lives;
+import lampproof.prediction.loss.LossPart;
 import lampproof.quasistatic.Operation;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
@@ -74,7 +75,7 @@ public record Candidate(
 
     /** Greatest energy of the inductor [J]. */
     public double inductorEnergy() {
-        double peak = solution.stage().inductorPeak();
+        double peak = solution.stage().inductor().peak();
         return 0.5 * solution.driver().inductor().inductance() * peak * peak;
     }
 
@@ -108,7 +109,7 @@ public record Candidate(
     public double dimmerLoad() {
         Dimming dimming = solution.driver().fittings().dimming();
         boolean none = dimming.bleederResistance() >= DimmerLoad.NONE && dimming.topUpCurrent() == 0;
-        return none ? 0 : solution.losses().bleeder();
+        return none ? 0 : solution.losses().of(LossPart.BLEEDER);
     }
 
     /** Hours of life of what goes first, LEDs or output capacitor [h]. */

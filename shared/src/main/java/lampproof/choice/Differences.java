@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
 import lampproof.prediction.Solution;
+import lampproof.prediction.loss.Loss;
+import lampproof.prediction.loss.LossPart;
 
 /** Tells in words what makes the finalists of a comparison differ. */
 public final class Differences {
@@ -31,7 +33,7 @@ public final class Differences {
     private List<Difference> all() {
         List<Difference> all = new ArrayList<>();
         all.add(new Difference("efficiency", efficiency()));
-        lostParts().forEach(part -> all.add(new Difference("loss: " + part, loss(part))));
+        lostParts().forEach(part -> all.add(new Difference("loss: " + part.word(), loss(part))));
         all.add(new Difference("inductor", inductor()));
         all.add(new Difference("line", line()));
         all.add(new Difference("light", light()));
@@ -59,9 +61,9 @@ public final class Differences {
     }
 
     /** The parts whose losses differ by a good part of the whole difference, the largest difference first. */
-    private List<String> lostParts() {
-        Map<String, Double> mine = winner.solution().losses().parts();
-        Map<String, Double> other = rival.solution().losses().parts();
+    private List<LossPart> lostParts() {
+        Map<LossPart, Double> mine = winner.solution().losses().parts();
+        Map<LossPart, Double> other = rival.solution().losses().parts();
         double whole = mine.keySet().stream()
                 .mapToDouble(part -> Math.abs(other.get(part) - mine.get(part)))
                 .sum();
@@ -73,9 +75,9 @@ public final class Differences {
                 .toList();
     }
 
-    private String loss(String part) {
-        double mine = winner.solution().losses().parts().get(part);
-        double other = rival.solution().losses().parts().get(part);
+    private String loss(LossPart part) {
+        double mine = winner.solution().losses().of(part);
+        double other = rival.solution().losses().of(part);
         Candidate payer = other > mine ? rival : winner;
         Candidate saver = other > mine ? winner : rival;
         String why = why(part, payer, saver);
@@ -83,59 +85,60 @@ public final class Differences {
                 "the %s pays %s %s (%s against %s)%s",
                 name(payer),
                 watts(Math.abs(other - mine)),
-                part.equals("bleeder") ? "for the dimmer load" : "more in the " + part,
+                part == LossPart.BLEEDER ? "for the dimmer load" : "more in the " + part.word(),
                 watts(Math.max(mine, other)),
                 watts(Math.min(mine, other)),
                 why.isEmpty() ? "" : ": " + why);
     }
 
-    private static String why(String part, Candidate payer, Candidate saver) {
+    private static String why(LossPart part, Candidate payer, Candidate saver) {
         Solution high = payer.solution();
         Solution low = saver.solution();
         return switch (part) {
-            case "diode" ->
+            case DIODE ->
                 text(
                         "its diode carries %s on average and loses %s by recovery, the other one %s and %s",
-                        amperes(high.stage().diodeMean()),
-                        watts(high.losses().recovery()),
-                        amperes(low.stage().diodeMean()),
-                        watts(low.losses().recovery()));
-            case "switch" ->
+                        amperes(high.stage().diode().mean()),
+                        watts(high.losses().of(Loss.RECOVERY)),
+                        amperes(low.stage().diode().mean()),
+                        watts(low.losses().of(Loss.RECOVERY)));
+            case SWITCH ->
                 text(
                         "it opens at up to %s and stands %.0f V, the other one %s and %.0f V",
-                        amperes(high.stage().inductorPeak()),
+                        amperes(high.stage().inductor().peak()),
                         high.nodeVoltage(),
-                        amperes(low.stage().inductorPeak()),
+                        amperes(low.stage().inductor().peak()),
                         low.nodeVoltage());
-            case "inductor" ->
+            case INDUCTOR ->
                 text(
                         "it carries %s rms and swings to %.0f mT, the other one %s and %.0f mT",
-                        amperes(high.stage().inductorRms()),
+                        amperes(high.stage().inductor().rms()),
                         1e3 * high.peakFlux(),
-                        amperes(low.stage().inductorRms()),
+                        amperes(low.stage().inductor().rms()),
                         1e3 * low.peakFlux());
-            case "sense" ->
+            case SENSE ->
                 text(
                         "its switch carries %s rms, the other one %s",
-                        amperes(high.stage().switchRms()), amperes(low.stage().switchRms()));
-            case "filter", "bridge" ->
+                        amperes(high.stage().powerSwitch().rms()),
+                        amperes(low.stage().powerSwitch().rms()));
+            case FILTER, BRIDGE ->
                 text(
                         "it draws %s rms from the line, the other one %s",
                         amperes(high.line().current()), amperes(low.line().current()));
-            case "bias" ->
+            case BIAS ->
                 text(
                         "the gate of its switch takes %.3g nC a cycle, that of the other one %.3g nC, at %.0f V and %.0f V of bus",
                         gateCharge(high),
                         gateCharge(low),
                         high.line().busPeak(),
                         low.line().busPeak());
-            case "bleeder" ->
-                saver.solution().losses().bleeder() < 1e-3
+            case BLEEDER ->
+                saver.solution().losses().of(LossPart.BLEEDER) < 1e-3
                         ? text("the %s does not need it", name(saver))
                         : text(
                                 "the lamp itself draws as little as %s, the other one %s",
                                 amperes(payer.heldCurrent()), amperes(saver.heldCurrent()));
-            default -> "";
+            case CAPACITORS, SNUBBER, OUTPUT -> "";
         };
     }
 

@@ -42,7 +42,10 @@ public record Sensitivity(
         /** Efficiency [%]. */
         EFFICIENCY("efficiency", "%", Solution::efficiency),
         /** Greatest inductor current [A]. */
-        PEAK_CURRENT("inductor.current.peak", "A", solution -> solution.stage().inductorPeak()),
+        PEAK_CURRENT(
+                "inductor.current.peak",
+                "A",
+                solution -> solution.stage().inductor().peak()),
         /** Percent flicker [%]. */
         FLICKER(
                 "string.flicker.percent",

@@ -36,30 +36,36 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
                     "switch",
                     "switching frequency, least",
                     "Hz",
-                    solution -> solution.stage().leastFrequency()),
+                    solution -> solution.stage().pace().leastFrequency()),
             of(
                     "switch",
                     "switching frequency, greatest",
                     "Hz",
-                    solution -> solution.stage().greatestFrequency()),
+                    solution -> solution.stage().pace().greatestFrequency()),
             of("switch", "switch voltage, peak", "V", Solution::nodeVoltage),
             of(
                     "switch",
                     "switch current, peak",
                     "A",
-                    solution -> solution.stage().inductorPeak()),
+                    solution -> solution.stage().inductor().peak()),
             of(
                     "switch",
                     "switch stress",
                     "VA",
-                    solution -> solution.nodeVoltage() * solution.stage().inductorPeak()),
+                    solution ->
+                            solution.nodeVoltage() * solution.stage().inductor().peak()),
             of("diode", "diode voltage, peak", "V", Solution::reverseVoltage),
-            of("diode", "diode current, mean", "A", solution -> solution.stage().diodeMean()),
+            of(
+                    "diode",
+                    "diode current, mean",
+                    "A",
+                    solution -> solution.stage().diode().mean()),
             of(
                     "diode",
                     "diode stress",
                     "VA",
-                    solution -> solution.reverseVoltage() * solution.stage().inductorPeak()),
+                    solution -> solution.reverseVoltage()
+                            * solution.stage().inductor().peak()),
             of(
                     "bridge",
                     "bridge voltage, peak",
@@ -89,7 +95,7 @@ public record Trait(String group, String name, String unit, ToDoubleFunction<Can
                     "inductor",
                     "inductor current, peak",
                     "A",
-                    solution -> solution.stage().inductorPeak()),
+                    solution -> solution.stage().inductor().peak()),
             new Trait("inductor", "stored energy, peak", "J", Candidate::inductorEnergy),
             new Trait(
                     "inductor",

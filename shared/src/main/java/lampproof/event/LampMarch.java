@@ -32,7 +32,7 @@ final class LampMarch {
         input = new InputSide(driver, feed, start);
         stage = new StageSide(driver, start);
         cell = new ControlCell(operation, start.busVoltage());
-        step = Math.min(LONGEST_STEP, operation.stageAtCrest().meanOnTime() / STEPS_PER_ON_TIME);
+        step = Math.min(LONGEST_STEP, operation.stageAtCrest().pace().onTime() / STEPS_PER_ON_TIME);
     }
 
     double time() {

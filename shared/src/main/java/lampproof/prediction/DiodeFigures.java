@@ -12,6 +12,7 @@ import static lampproof.prediction.Sources.SWITCHED;
 
 import java.util.List;
 import lampproof.event.EventResult;
+import lampproof.prediction.loss.Loss;
 
 /** Figures of the freewheel diode. */
 final class DiodeFigures {
@@ -24,20 +25,20 @@ final class DiodeFigures {
                         .definition("greatest diode current")
                         .formula("I_L,pk")
                         .source(MODEL)
-                        .crest(s -> s.crestStage().inductorPeak())
-                        .mains(s -> s.stage().inductorPeak()),
+                        .crest(s -> s.crestStage().inductor().peak())
+                        .mains(s -> s.stage().inductor().peak()),
                 figure("diode.current.mean", "I_D,av", "A", MEAN)
                         .definition("mean diode current")
                         .formula("charge of the falling ramp / T")
                         .source(MODEL)
-                        .crest(s -> s.crestStage().diodeMean())
-                        .mains(s -> s.stage().diodeMean()),
+                        .crest(s -> s.crestStage().diode().mean())
+                        .mains(s -> s.stage().diode().mean()),
                 figure("diode.current.rms", "I_D", "A", MEAN)
                         .definition("rms diode current")
                         .formula("sqrt((a^2 + a b + b^2) t / (3 T))")
                         .source(RMS)
-                        .crest(s -> s.crestStage().diodeRms())
-                        .mains(s -> s.stage().diodeRms()),
+                        .crest(s -> s.crestStage().diode().rms())
+                        .mains(s -> s.stage().diode().rms()),
                 figure("diode.voltage.peak", "V_D,pk", "V", PEAK)
                         .definition("greatest reverse voltage of the diode")
                         .formula("step-up: V_o,pk; step-down: V_bus,pk")
@@ -50,21 +51,21 @@ final class DiodeFigures {
                         .definition("mean of diode voltage times diode current")
                         .formula("<i_D (n Vt ln(1 + i_D / Is) + R i_D)>")
                         .source(JUNCTION)
-                        .crest(s -> s.crestStage().diodeLoss())
-                        .mains(s -> s.stage().diodeLoss()),
+                        .crest(s -> s.crestStage().diode().conductionLoss())
+                        .mains(s -> s.stage().diode().conductionLoss()),
                 figure("diode.loss.reverse", "P_D,r", "W", LOSS)
                         .definition("mean of diode voltage times reverse diode current, where it recovers in the deck")
                         .formula("<q (V - R i) f>, q = M Q_rr / I_rr; M follows i_D with the lifetime")
                         .source("P. O. Lauritzen, C. L. Ma, IEEE Trans. Power Electronics 6(2), 1991 (from memory), "
                                 + "straight ramps of current")
-                        .crest(s -> s.crestStage().recoveryLoss())
-                        .mains(s -> s.stage().recoveryLoss())
+                        .crest(s -> s.crestStage().diode().recoveryLoss())
+                        .mains(s -> s.stage().diode().recoveryLoss())
                         .ifAny(),
                 figure("diode.loss.recovery", "P_D,rr", "W", CALCULATED)
                         .definition(
                                 "reverse voltage times recovered charge at each turn-off under current, mean over the half cycle")
                         .formula("<V Q_rr f> where the switch closes under current")
                         .source(SWITCHED + ", diode section")
-                        .calculated(s -> s.losses().recovery()));
+                        .calculated(s -> s.losses().of(Loss.RECOVERY)));
     }
 }

@@ -21,31 +21,11 @@ final class HeatFigures {
                         .formula("T_ambient + R_housing (P_loss + heat of the string)")
                         .source(HEAT)
                         .calculated(s -> s.temperatures().of("housing")),
-                figure("temperature.bridge", "T_bridge", "degC", CALCULATED)
-                        .definition("temperature of the bridge")
-                        .formula("T_housing + R P_bridge")
-                        .source(HEAT)
-                        .calculated(s -> s.temperatures().of("bridge")),
-                figure("temperature.inductor", "T_inductor", "degC", CALCULATED)
-                        .definition("temperature of the inductor")
-                        .formula("T_housing + R P_inductor")
-                        .source(HEAT)
-                        .calculated(s -> s.temperatures().of("inductor")),
-                figure("temperature.switch", "T_switch", "degC", CALCULATED)
-                        .definition("temperature of the switch")
-                        .formula("T_housing + R P_switch")
-                        .source(HEAT)
-                        .calculated(s -> s.temperatures().of("switch")),
-                figure("temperature.diode", "T_diode", "degC", CALCULATED)
-                        .definition("temperature of the diode")
-                        .formula("T_housing + R P_diode")
-                        .source(HEAT)
-                        .calculated(s -> s.temperatures().of("diode")),
-                figure("temperature.output", "T_output", "degC", CALCULATED)
-                        .definition("temperature of the output capacitor")
-                        .formula("T_housing + R P_output")
-                        .source(HEAT)
-                        .calculated(s -> s.temperatures().of("output")),
+                part("bridge", "the bridge"),
+                part("inductor", "the inductor"),
+                part("switch", "the switch"),
+                part("diode", "the diode"),
+                part("output", "the output capacitor"),
                 figure("temperature.led", "T_led", "degC", CALCULATED)
                         .definition("junction temperature of the LEDs")
                         .formula("T_housing + R P_s (1 - light share)")
@@ -82,5 +62,13 @@ final class HeatFigures {
                         .calculated(s -> Lives.tenDegrees(
                                 s.driver().fittings().capacitorLife(),
                                 s.temperatures().of("output"))));
+    }
+
+    private static FigureEntry part(String name, String words) {
+        return figure("temperature." + name, "T_" + name, "degC", CALCULATED)
+                .definition("temperature of " + words)
+                .formula("T_housing + R P_" + name)
+                .source(HEAT)
+                .calculated(s -> s.temperatures().of(name));
     }
 }

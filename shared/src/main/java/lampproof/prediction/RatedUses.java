@@ -64,7 +64,8 @@ public final class RatedUses {
         double voltage = derating.voltage();
         double current = derating.current();
         ToDoubleFunction<Solution> node = Solution::nodeVoltage;
-        ToDoubleFunction<Solution> peak = solution -> solution.stage().inductorPeak();
+        ToDoubleFunction<Solution> peak =
+                solution -> solution.stage().inductor().peak();
         return Stream.of(
                 steady("inductor.saturation_current", saturation(), SATURATION, peak),
                 use("switch.voltage_rating", ratings.switchVoltage(), voltage, node, EventResult::nodeVoltage),
@@ -74,7 +75,7 @@ public final class RatedUses {
 
     private Stream<RatedUse> output() {
         ToDoubleFunction<Solution> reverse = Solution::reverseVoltage;
-        ToDoubleFunction<Solution> mean = solution -> solution.stage().diodeMean();
+        ToDoubleFunction<Solution> mean = solution -> solution.stage().diode().mean();
         ToDoubleFunction<Solution> cold = Solution::coldOutputVoltage;
         ToDoubleFunction<EventResult> lifted = EventResult::outputVoltage;
         return Stream.of(

@@ -111,19 +111,13 @@ public record Solution(
     }
 
     private double diodeDrop(StageStress at) {
-        return driver().diode().junction(at.inductorPeak()) + driver().diode().resistance() * at.inductorPeak();
+        return driver().diode().junction(at.inductor().peak())
+                + driver().diode().resistance() * at.inductor().peak();
     }
 
     /** Loss of every part that a deck contains [W]. */
     public double circuitLoss() {
-        return line.bridgeLoss()
-                + line.filterLoss()
-                + stage.windingLoss()
-                + stage.conductionLoss()
-                + stage.turnOnLoss()
-                + stage.senseLoss()
-                + stage.diodeLoss()
-                + stage.recoveryLoss();
+        return losses.inDecks() + stage.diode().recoveryLoss();
     }
 
     /** String power over string power and all losses, also those that no deck contains [%]. */
@@ -162,12 +156,15 @@ public record Solution(
 
     /** Greatest flux density in the core [T]. */
     public double peakFlux() {
-        return fittings().winding().flux(driver().inductor().inductance(), stage.inductorPeak());
+        return fittings()
+                .winding()
+                .flux(driver().inductor().inductance(), stage.inductor().peak());
     }
 
     /** Saturation current over the greatest inductor current, less one [%]. */
     public double saturationMargin() {
-        return 100 * (fittings().winding().saturationCurrent() / stage.inductorPeak() - 1);
+        return 100
+                * (fittings().winding().saturationCurrent() / stage.inductor().peak() - 1);
     }
 
     /** Greatest output voltage with the junctions as cold as the air in which the lamp starts [V]. */

@@ -10,6 +10,7 @@ import static lampproof.prediction.Sources.MODEL;
 
 import java.util.List;
 import lampproof.prediction.loss.Bleeder;
+import lampproof.prediction.loss.Loss;
 import lampproof.quasistatic.DimmedStress;
 
 /** Figures of the controller supply and of what a dimmer needs. */
@@ -23,14 +24,14 @@ final class SupplyFigures {
                         .definition("mean bus voltage times supply current of controller and gate, less the gate loss")
                         .formula("<v_bus> (I_bias + Q_g f) - P_Q,g")
                         .source("linear supply; J. M. Jacob, Power Electronics: Principles and Applications, ex. 1.6a")
-                        .calculated(s -> s.losses().bias()),
+                        .calculated(s -> s.losses().of(Loss.BIAS)),
                 figure("bleeder.loss", "P_bl", "W", LOSS)
                         .definition(
                                 "mean of rectified line voltage times bleeder current; without a deck the dimmer is fully on; 0 without a bleeder")
                         .formula("<v i_bl>")
                         .source(ENERGY)
                         .dimmed(DimmedStress::bleederLoss)
-                        .calculated(s -> s.losses().bleeder()),
+                        .calculated(s -> s.losses().of(Loss.BLEEDER)),
                 figure("bleeder.current.hold", "I_bl", "A", CALCULATED)
                         .definition("greatest bleeder current from 30 to 150 degrees; 0 without a bleeder")
                         .formula("max i_bl from 30 to 150 deg")

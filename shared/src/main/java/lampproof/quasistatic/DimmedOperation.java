@@ -41,7 +41,7 @@ public record DimmedOperation(Driver driver, double bias, DimmedState start, Dim
 
     /** Time constant with which the bleeder senses what the lamp draws [s]. */
     public static double senseTime(Operation full) {
-        return SENSE_PERIODS / full.stageAtCrest().leastFrequency();
+        return SENSE_PERIODS / full.stageAtCrest().pace().leastFrequency();
     }
 
     private static double bias(Operation full) {

@@ -13,6 +13,7 @@ import lampproof.design.Driver;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Topology;
+import lampproof.prediction.loss.Loss;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.spec.Spec;
 import org.junit.jupiter.api.Test;
@@ -63,6 +64,31 @@ class LossFiguresTest {
         assertThat(value(solution, "loss.total"))
                 .isGreaterThan(solution.circuitLoss())
                 .isLessThan(0.3 * value(solution, "string.power.mean"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("drivers")
+    void what_decks_contain_of_a_loss_is_settled_by_that_of_a_half_cycle(Topology topology, Law law) {
+        Solution solution = solve(Lamps.of(topology, law));
+        List<Loss> contained = Arrays.stream(Loss.values())
+                .filter(loss -> loss.inDecks().isPresent())
+                .toList();
+        assertThat(contained).hasSize(7).allSatisfy(loss -> {
+            Loss.DeckLoss settled = loss.inDecks().orElseThrow();
+            double less = settled.less().stream()
+                    .mapToDouble(figure -> mains(solution, figure))
+                    .sum();
+            assertThat(mains(solution, settled.figure()) - less)
+                    .isCloseTo(solution.losses().of(loss), within(1e-12));
+        });
+    }
+
+    private static double mains(Solution solution, String figure) {
+        return Predictions.of(solution, Corner.NOMINAL).stream()
+                .filter(one -> one.figure().name().equals(figure) && one.deck() == DeckKind.MAINS)
+                .mapToDouble(Prediction::value)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A gate of 5 nC at 12 V and 65 kHz takes 3.9 mW; 5 nC x 65 kHz = 325 uA come from the bus, as do 200 uA of bias. */
@@ -122,7 +148,7 @@ class LossFiguresTest {
         Solution without = solve(Lamps.stepUp(Law.FIXED_OFF_TIME));
         Solution with = solve(Lamps.stepUp(Law.FIXED_OFF_TIME, SOFT, "diode.recovery_charge,,10,,nC,"));
         double paid = with.line().power() - without.line().power();
-        assertThat(paid).isCloseTo(with.stage().recoveryLoss(), withinPercentage(10));
+        assertThat(paid).isCloseTo(with.stage().diode().recoveryLoss(), withinPercentage(10));
     }
 
     private static List<Prediction> reverse(Spec lamp) {

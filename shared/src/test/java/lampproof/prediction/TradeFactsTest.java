@@ -51,7 +51,7 @@ class TradeFactsTest {
     private static double areaProduct(Solution solution) {
         return inductance(solution)
                 * value(solution, "inductor.current.peak")
-                * solution.stage().inductorRms();
+                * solution.stage().inductor().rms();
     }
 
     private static double inductance(Solution solution) {

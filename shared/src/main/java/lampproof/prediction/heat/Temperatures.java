@@ -53,10 +53,9 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
     }
 
     private static Map<String, Double> heat(Housing housing, Losses losses, double string) {
-        Map<String, Double> heat = new LinkedHashMap<>(losses.parts());
-        heat.put("string", string);
         Map<String, Double> placed = new LinkedHashMap<>();
-        heat.forEach((part, power) -> placed.merge(node(housing, part), power, Double::sum));
+        losses.parts().forEach((part, power) -> placed.merge(node(housing, part.word()), power, Double::sum));
+        placed.merge(node(housing, "string"), string, Double::sum);
         return placed;
     }
 
