@@ -86,9 +86,7 @@ public final class MappingText {
     private static Optional<Finding> fault(Mapping mapping, Collection<String> known, List<Mapping> before) {
         String quantity = mapping.quantity();
         if (!known.contains(quantity)) {
-            String next = Nearest.to(quantity, known)
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("");
+            String next = Nearest.question(quantity, known);
             return Optional.of(
                     new Finding("this quantity is not known", OPTION, quantity, String.join(", ", known), next));
         }

@@ -48,7 +48,7 @@ public final class DimmingPage {
 
     private Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("edge", curve.dimming().edge().name().toLowerCase(Locale.ROOT));
+        model.put("edge", curve.dimming().edge().word());
         model.put("facts", facts());
         model.put("good", good());
         model.put("heading", heading());

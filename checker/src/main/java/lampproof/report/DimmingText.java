@@ -45,7 +45,7 @@ public final class DimmingText {
     }
 
     private static String edge(DimmingCurve curve) {
-        return curve.dimming().edge().name().toLowerCase(Locale.ROOT);
+        return curve.dimming().edge().word();
     }
 
     private static String neglected(DimmingCurve curve) {

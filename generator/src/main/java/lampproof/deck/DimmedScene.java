@@ -2,7 +2,6 @@ package lampproof.deck;
 
 import static java.util.Map.entry;
 
-import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
@@ -59,7 +58,7 @@ record DimmedScene(Solution solution) implements Scene {
         DimmedOperation dimmed = solution.dimmed().operation();
         Dimming dimming = dimmed.driver().fittings().dimming();
         return Map.ofEntries(
-                entry("edge", dimming.edge().name().toLowerCase(Locale.ROOT)),
+                entry("edge", dimming.edge().word()),
                 entry("closesAt", closesAt(dimming)),
                 entry(
                         "closedFor",

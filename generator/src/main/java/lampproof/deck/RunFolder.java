@@ -117,7 +117,7 @@ public record RunFolder(Path path) {
             throw UserFault.badInput(
                     Finding.of("the run folder cannot be written", path.toString(), "name another one with -o"));
         }
-        SpecWriter.write(spec(), predicted.design().rows());
+        SpecWriter.write(spec(), predicted.design().values().rows());
         WholeFile.write(parts(), PartTable.text(predicted.design(), PartMargins.of(predicted.corners())));
         decks.forEach(deck -> WholeFile.write(deck(deck.kind()), deck.text()));
         WholeFile.write(predictions(), PredictionTable.text(predicted.predictions()));

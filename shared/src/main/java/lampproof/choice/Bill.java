@@ -11,8 +11,6 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
 import lampproof.prediction.loss.LossPart;
 import lampproof.spec.Amount;
-import lampproof.spec.SpecRow;
-import lampproof.spec.Word;
 
 /**
  * The parts of a driver with their board area and cost.
@@ -67,7 +65,7 @@ public record Bill(List<Item> items) {
     /** A lamp has no room for more than some capacitors side by side. */
     private static Item output(Design design, PartTable table) {
         double capacitance = design.driver().output().capacitance();
-        String part = "output " + word(design, "output.kind");
+        String part = "output " + design.values().word("output.kind").orElseThrow();
         Item item = table.item(
                 part,
                 millijoules(capacitance, amount(design, "output.voltage_rating").typical()));
@@ -104,18 +102,7 @@ public record Bill(List<Item> items) {
     }
 
     static Amount amount(Design design, String name) {
-        return (Amount) row(design, name).setting();
-    }
-
-    private static String word(Design design, String name) {
-        return ((Word) row(design, name).setting()).text();
-    }
-
-    private static SpecRow row(Design design, String name) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals(name))
-                .findFirst()
-                .orElseThrow();
+        return design.values().amount(name).orElseThrow();
     }
 
     /** The parts that cover the most board. */

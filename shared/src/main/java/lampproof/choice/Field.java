@@ -10,6 +10,7 @@ import lampproof.design.Law;
 import lampproof.design.Smoothing;
 import lampproof.design.Topology;
 import lampproof.fault.UserFault;
+import lampproof.spec.Keyword;
 
 /**
  * Every arrangement of a lamp: both converters, four laws, two ways of smoothing, every count of junctions in the ranges.
@@ -65,7 +66,8 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
     /** How many arrangements work, how many do not, and how many are best in their way. */
     public String counts() {
         return candidates.size() + " arrangements work, " + refusals.size() + " do not; " + pareto().size()
-                + " are pareto: none of the others is better in one of " + String.join(", ", Criterion.words())
+                + " are pareto: none of the others is better in one of "
+                + String.join(", ", Keyword.words(Criterion.class))
                 + " without being worse in another.";
     }
 

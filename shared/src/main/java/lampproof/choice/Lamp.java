@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lampproof.design.Dimming.Edge;
 import lampproof.design.StringPoints;
 import lampproof.design.Topology;
 import lampproof.spec.Amount;
+import lampproof.spec.Keyword;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
@@ -122,12 +124,16 @@ public record Lamp(
 
     /** Whether a wall dimmer is named. */
     public boolean isDimmed() {
-        return !Spec.of(rows).word("dimmer.edge").orElse("none").equals("none");
+        return edge() != Edge.NONE;
     }
 
     /** Whether the dimmer has a triac, which goes out below its holding current. */
     boolean hasTriac() {
-        return Spec.of(rows).word("dimmer.edge").orElse("none").equals("leading");
+        return edge() == Edge.LEADING;
+    }
+
+    private Edge edge() {
+        return Spec.of(rows).keyword("dimmer.edge", Edge.class).orElse(Edge.NONE);
     }
 
     /** Holding current of the dimmer [A]. */
@@ -143,9 +149,9 @@ public record Lamp(
     /** The spec of a candidate, as far as the arrangement and some more rows decide it. */
     Spec spec(Arrangement arrangement, List<SpecRow> more) {
         List<SpecRow> all = new ArrayList<>(rows);
-        all.add(word("driver.topology", arrangement.topology().word()));
-        all.add(word("driver.control", arrangement.law().word()));
-        all.add(word("output.smoothing", arrangement.smoothing().word()));
+        all.add(word("driver.topology", arrangement.topology()));
+        all.add(word("driver.control", arrangement.law()));
+        all.add(word("output.smoothing", arrangement.smoothing()));
         all.add(amount("string.voltage", arrangement.voltage(), "junctions in series"));
         all.add(amount("string.current", arrangement.current(), "gives the light power at that voltage"));
         all.add(amount(
@@ -164,8 +170,8 @@ public record Lamp(
         return SpecRow.filledIn(name, Amount.of(value), rule);
     }
 
-    private static SpecRow word(String name, String word) {
-        return SpecRow.filledIn(name, new Word(word), "laid out");
+    private static SpecRow word(String name, Keyword word) {
+        return SpecRow.filledIn(name, new Word(word.word()), "laid out");
     }
 
     /** Whether a converter can carry a string of a voltage [V] on every line of the lamp. */

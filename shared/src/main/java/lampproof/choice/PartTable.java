@@ -119,9 +119,7 @@ public final class PartTable {
 
     private String knownUnit(String part, String place, List<Finding> findings) {
         if (!units.containsKey(part)) {
-            String next = Nearest.to(part, units.keySet())
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("");
+            String next = Nearest.question(part, units.keySet());
             findings.add(new Finding("this part is not known", place, part, String.join(", ", units.keySet()), next));
         }
         return units.get(part);

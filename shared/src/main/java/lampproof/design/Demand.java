@@ -1,6 +1,5 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.spec.Amount;
 
 /**
@@ -19,9 +18,8 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
     private static final double EXPECTED_EFFICIENCY = 0.92;
 
     static Demand of(Choosing choose) {
-        Topology topology = word(Topology.values(), choose.givenWord("driver.topology"));
-        Law law = word(
-                Law.values(), choose.word("driver.control", "boundary: simplest with a good power factor", "boundary"));
+        Topology topology = choose.given("driver.topology", Topology.class);
+        Law law = choose.keyword("driver.control", "boundary: simplest with a good power factor", Law.BOUNDARY);
         Amount lines = choose.range("line.voltage");
         Line line = new Line(
                 lines.typical(),
@@ -73,14 +71,5 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
     /** Crest of the highest line [V]. */
     double highestCrest() {
         return Math.sqrt(2) * lines.most();
-    }
-
-    private static <E extends Enum<E>> E word(E[] values, String word) {
-        for (E value : values) {
-            if (value.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
-                return value;
-            }
-        }
-        throw new IllegalArgumentException("no such word: " + word);
     }
 }

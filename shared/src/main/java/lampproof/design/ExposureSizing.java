@@ -1,6 +1,5 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.design.Exposure.Ratings;
 import lampproof.design.Surge.Wave;
 
@@ -67,8 +66,7 @@ final class ExposureSizing {
 
     /** The surge that the lamp is tried with. */
     static Surge surge(Choosing choose) {
-        Wave wave = Wave.valueOf(choose.word("surge.wave", "ring: the usual trial of lamps", "ring")
-                .toUpperCase(Locale.ROOT));
+        Wave wave = choose.keyword("surge.wave", "ring: the usual trial of lamps", Wave.RING);
         boolean ring = wave == Wave.RING;
         double voltage = choose.amount(
                 "surge.voltage",

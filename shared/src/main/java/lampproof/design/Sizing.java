@@ -1,6 +1,5 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.spec.Spec;
 
 /**
@@ -30,7 +29,7 @@ public final class Sizing {
         Feasibility.require(spec);
         Sizing sizing = new Sizing(spec);
         Driver driver = sizing.driver();
-        return new Design(driver, sizing.choose.rows());
+        return new Design(driver, sizing.choose.all());
     }
 
     private Driver driver() {
@@ -73,12 +72,7 @@ public final class Sizing {
                 heat.housing(),
                 heat.light(),
                 heat.capacitorLife(),
-                detail(),
+                choose.keyword("decks.detail", "normal: what the figures are compared with", Detail.NORMAL),
                 new ExposureSizing(choose, demand).exposure());
-    }
-
-    private Detail detail() {
-        String word = choose.word("decks.detail", "normal: what the figures are compared with", "normal");
-        return Detail.valueOf(word.toUpperCase(Locale.ROOT));
     }
 }

@@ -135,9 +135,7 @@ public final class PredictionTable {
     private Figure figure(CSVRecord row) {
         Figure figure = FIGURES.get(row.get(0));
         if (figure == null) {
-            String next = Nearest.to(row.get(0), FIGURES.keySet())
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("list the figures with 'lampproof figures'");
+            String next = Nearest.question(row.get(0), FIGURES.keySet(), "list the figures with 'lampproof figures'");
             add(row, "this figure is not known", row.get(0), next);
         } else if (!figure.unit().equals(row.get(4))) {
             add(row, figure.name() + " is in " + figure.unit(), row.get(4), "");

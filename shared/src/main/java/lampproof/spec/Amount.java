@@ -1,5 +1,7 @@
 package lampproof.spec;
 
+import java.util.function.Function;
+
 /**
  * A value with its spread, in the unit that its {@link Dimension} is kept in.
  *
@@ -31,5 +33,10 @@ public record Amount(double least, double typical, double most) implements Setti
     /** Whether the three values are one. */
     public boolean isSingle() {
         return least == most;
+    }
+
+    @Override
+    public <T> T map(Function<Amount, T> ofAmount, Function<String, T> ofWord) {
+        return ofAmount.apply(this);
     }
 }

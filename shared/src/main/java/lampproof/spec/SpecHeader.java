@@ -78,9 +78,7 @@ record SpecHeader(int line, char separator, List<Column> columns) {
     }
 
     private static Finding unknown(String name, String where) {
-        String next = Nearest.to(name, Column.words())
-                .map(near -> "did you mean " + near + "?")
-                .orElse("put remarks into the note");
+        String next = Nearest.question(name, Keyword.words(Column.class), "put remarks into the note");
         return new Finding("this column is not known", where, name, WANTED, next);
     }
 }

@@ -89,9 +89,7 @@ public final class SpecReader {
         if (name.isEmpty()) {
             return Finding.of("this row has no name", where, "name the quantity, or begin a remark with #");
         }
-        String next = Nearest.to(name, Vocabulary.names())
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
+        String next = Nearest.question(name, Vocabulary.names());
         return new Finding("this name is not known", where, name, neighbours(name), next);
     }
 

@@ -1,5 +1,7 @@
 package lampproof.spec;
 
+import java.util.Optional;
+
 /**
  * One row of a spec.
  *
@@ -17,11 +19,17 @@ public record SpecRow(String name, Setting setting, Origin origin, String note, 
      * @throws IllegalArgumentException when the vocabulary has no such quantity or choice
      */
     public SpecRow {
-        if (setting instanceof Amount) {
-            Vocabulary.quantity(name);
-        } else {
-            Vocabulary.choice(name);
-        }
+        setting.map(amount -> Vocabulary.quantity(name), word -> Vocabulary.choice(name));
+    }
+
+    /** The amount; empty when the row holds a word. */
+    public Optional<Amount> amount() {
+        return setting.map(Optional::of, word -> Optional.empty());
+    }
+
+    /** The word; empty when the row holds an amount. */
+    public Optional<String> word() {
+        return setting.map(amount -> Optional.empty(), Optional::of);
     }
 
     /** A row that is filled in because the user left it open, with the rule in the note. */

@@ -132,9 +132,7 @@ public final class UnitReader {
         String what = owner(spelling)
                 .map(other -> "a unit of " + other.word() + " stands where one of " + dimension.word() + " belongs")
                 .orElse("this unit is not known");
-        String next = Nearest.to(spelling, allowed)
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
+        String next = Nearest.question(spelling, allowed);
         return new Finding(what, where, unit, choices, next);
     }
 

@@ -51,6 +51,7 @@ class SizingTest {
     @Test
     void every_value_that_was_left_open_tells_its_rule() {
         assertThat(Sizing.of(Lamps.stepUp(Law.BOUNDARY, "dimmer.edge,,leading,,,"))
+                        .values()
                         .rows())
                 .filteredOn(row -> row.origin() == Origin.DEFAULT)
                 .hasSizeGreaterThan(50)
@@ -152,7 +153,7 @@ class SizingTest {
     }
 
     private static double amount(Design design, String name) {
-        return design.rows().stream()
+        return design.values().rows().stream()
                 .filter(row -> row.name().equals(name))
                 .map(SpecRow::setting)
                 .map(Amount.class::cast)
