@@ -62,7 +62,7 @@ final class LossSplit {
 
     /** Everything that is lost between line and string, as predicted. */
     static LossSplit ofTheLamp(RunRecord run) {
-        return new LossSplit("lamp", OF_THE_LAMP, Map.of("predicted", figure -> run.predicted(null, figure)));
+        return new LossSplit("lamp", OF_THE_LAMP, Map.of("predicted", run::predicted));
     }
 
     /** What the deck of a line cycle holds of it, predicted and simulated. */

@@ -37,13 +37,14 @@ final class VerdictSentence {
     /** The figure that takes the most of what it is allowed. */
     private static String closest(RunVerdict run) {
         return run.verdicts().stream()
-                .filter(one -> one.simulated().isPresent() && one.prediction().deck() != null)
+                .filter(one ->
+                        one.simulated().isPresent() && one.prediction().deck().isPresent())
                 .max(Comparator.comparingDouble(VerdictSentence::share))
                 .map(one -> String.format(
                         Locale.ROOT,
                         "; nearest to its limit comes %s of the deck %s, with %.0f %% of the deviation it is allowed",
                         one.prediction().figure().name(),
-                        one.prediction().deck().word(),
+                        one.prediction().deck().orElseThrow().word(),
                         100 * share(one)))
                 .orElse("");
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.loss.LossPart;
 import lampproof.prediction.loss.Losses;
@@ -58,7 +59,7 @@ public final class PredictionText {
     /** The loss of each part and their total, which add up; what a part loses in several ways stands with the figures. */
     private static boolean isLoss(Prediction prediction) {
         return isNominal(prediction)
-                && prediction.deck() == null
+                && prediction.deck().isEmpty()
                 && (isTotal(prediction) || PARTS.contains(prediction.figure().name()));
     }
 
@@ -111,6 +112,6 @@ public final class PredictionText {
                 prediction.figure().name(),
                 Quantity.text(prediction.value(), unit),
                 "+- " + Quantity.text(prediction.tolerance().around(prediction.value()), unit),
-                prediction.deck() == null ? "none" : prediction.deck().word());
+                prediction.deck().map(DeckKind::word).orElse("none"));
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.file.SheetText;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /** The verdicts of a run as a table for a spreadsheet. */
@@ -40,7 +41,7 @@ public final class VerdictTable {
         return List.of(
                 prediction.figure().name(),
                 prediction.corner().word(),
-                prediction.deck() == null ? "" : prediction.deck().word(),
+                prediction.deck().map(DeckKind::word).orElse(""),
                 number(OptionalDouble.of(prediction.value()), "%.6g"),
                 number(verdict.simulated(), "%.6g"),
                 prediction.figure().unit(),

@@ -36,7 +36,7 @@ public final class Decks {
         String law = solution.driver().control().law().word();
         String title = "lampproof " + kind.word() + " deck: " + topology + " lamp driver, " + law + " control";
         List<String> figures = predictions.stream()
-                .filter(prediction -> prediction.deck() == kind)
+                .filter(prediction -> prediction.isSettledBy(kind))
                 .map(Decks::headingLine)
                 .toList();
         Map<String, Object> values = new DeckValues(solution, kind, models).with(title, figures);

@@ -19,15 +19,18 @@ public final class Differences {
     private final Candidate winner;
     private final Candidate rival;
 
-    private Differences(Comparison comparison) {
+    private Differences(Comparison comparison, Candidate rival) {
         this.comparison = comparison;
         this.winner = comparison.winner();
-        this.rival = comparison.rival();
+        this.rival = rival;
     }
 
     /** The differences of both finalists; none when there is but one. */
     public static List<Difference> of(Comparison comparison) {
-        return comparison.rival() == null ? List.of() : new Differences(comparison).all();
+        return comparison
+                .rival()
+                .map(rival -> new Differences(comparison, rival).all())
+                .orElse(List.of());
     }
 
     private List<Difference> all() {

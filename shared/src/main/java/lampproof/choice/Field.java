@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Smoothing;
@@ -40,11 +41,8 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
         List<Candidate> candidates = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
         for (Outcome outcome : outcomes) {
-            if (outcome.candidate() == null) {
-                refusals.add(outcome.refusal());
-            } else {
-                candidates.add(outcome.candidate());
-            }
+            outcome.candidate().ifPresent(candidates::add);
+            outcome.refusal().ifPresent(refusals::add);
         }
         return new Field(lamp, candidates, refusals);
     }
@@ -108,13 +106,14 @@ public record Field(Lamp lamp, List<Candidate> candidates, List<Refusal> refusal
         return better;
     }
 
-    private record Outcome(Candidate candidate, Refusal refusal) {
+    /** A candidate, or why there is none. */
+    private record Outcome(Optional<Candidate> candidate, Optional<Refusal> refusal) {
 
         static Outcome of(Lamp lamp, Arrangement arrangement, PartTable table) {
             try {
-                return new Outcome(Candidate.of(lamp, arrangement, table), null);
+                return new Outcome(Optional.of(Candidate.of(lamp, arrangement, table)), Optional.empty());
             } catch (UserFault fault) {
-                return new Outcome(null, Refusal.of(arrangement, fault));
+                return new Outcome(Optional.empty(), Optional.of(Refusal.of(arrangement, fault)));
             }
         }
     }

@@ -22,7 +22,7 @@ import lampproof.spec.Word;
  * @param junctionVoltage voltage of one LED junction at its current [V]
  * @param softness dynamic resistance of the string times its current over its voltage [-]
  * @param line rms line voltage
- * @param junctionSlope change of the voltage of one junction with temperature [V/K]; null for the usual one
+ * @param junctionSlope change of the voltage of one junction with temperature [V/K]; empty for the usual one
  */
 public record Lamp(
         List<SpecRow> rows,
@@ -31,7 +31,7 @@ public record Lamp(
         double junctionVoltage,
         double softness,
         Amount line,
-        Double junctionSlope) {
+        Optional<Double> junctionSlope) {
 
     private static final double USUAL_JUNCTION = 3;
     private static final double USUAL_SOFTNESS = 0.1;
@@ -80,9 +80,7 @@ public record Lamp(
                         .map(resistance -> resistance * current / voltage)
                         .orElse(USUAL_SOFTNESS),
                 spec.amount("line.voltage").orElseThrow(),
-                typical(spec, "string.temperature_slope")
-                        .map(slope -> slope / count)
-                        .orElse(null));
+                typical(spec, "string.temperature_slope").map(slope -> slope / count));
     }
 
     private static Optional<Double> typical(Spec spec, String name) {
@@ -159,9 +157,8 @@ public record Lamp(
                 Arrangement.fourDigits(softness * arrangement.voltage() / arrangement.current()),
                 "the LEDs as soft as in the spec"));
         all.add(amount("string.count", arrangement.junctions(), "laid out"));
-        if (junctionSlope != null) {
-            all.add(amount("string.temperature_slope", junctionSlope * arrangement.junctions(), "that of each LED"));
-        }
+        junctionSlope.ifPresent(slope ->
+                all.add(amount("string.temperature_slope", slope * arrangement.junctions(), "that of each LED")));
         all.addAll(more);
         return Spec.of(all);
     }

@@ -2,6 +2,7 @@ package lampproof.prediction;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
@@ -94,17 +95,21 @@ record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
 
     /** The value that no deck settles. */
     FigureEntry calculated(ToDoubleFunction<Solution> value) {
-        return with(null, value);
+        return with(Optional.empty(), value);
     }
 
     /** The value over the half cycle with the most in it, of a lamp without a dimmer: the last one. */
     Optional<Reading> widest() {
         return readings.stream()
-                .filter(reading -> reading.deck() == null || DeckKind.STANDARD.contains(reading.deck()))
+                .filter(reading -> reading.isOf(DeckKind.STANDARD))
                 .reduce((first, second) -> second);
     }
 
     FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
+        return with(Optional.of(deck), value);
+    }
+
+    private FigureEntry with(Optional<DeckKind> deck, ToDoubleFunction<Solution> value) {
         return new FigureEntry(
                 figure,
                 Stream.concat(readings.stream(), Stream.of(new Reading(deck, value)))
@@ -125,8 +130,19 @@ record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
     /**
      * How a value is read from a solution.
      *
-     * @param deck the deck that settles it; null when none can
+     * @param deck the deck that settles it; empty when none can
      * @param value the value
      */
-    record Reading(DeckKind deck, ToDoubleFunction<Solution> value) {}
+    record Reading(Optional<DeckKind> deck, ToDoubleFunction<Solution> value) {
+
+        /** Whether one of some decks settles it, or none can. */
+        boolean isOf(Set<DeckKind> decks) {
+            return deck.map(decks::contains).orElse(true);
+        }
+
+        /** The span of time over which it is taken. */
+        String span() {
+            return deck.map(DeckKind::span).orElse("half cycle of the model");
+        }
+    }
 }

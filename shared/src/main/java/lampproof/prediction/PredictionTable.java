@@ -8,15 +8,16 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.file.SheetText;
 import lampproof.file.WholeFile;
+import lampproof.spec.Keyword;
 import lampproof.spec.Nearest;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -78,7 +79,7 @@ public final class PredictionTable {
         return List.of(
                 prediction.figure().name(),
                 prediction.corner().word(),
-                prediction.deck() == null ? "" : prediction.deck().word(),
+                prediction.deck().map(DeckKind::word).orElse(""),
                 Double.toString(prediction.value()),
                 prediction.figure().unit(),
                 Double.toString(prediction.tolerance().relative()),
@@ -119,40 +120,40 @@ public final class PredictionTable {
     }
 
     private List<Prediction> row(CSVRecord row) {
-        int before = findings.size();
         if (row.size() != HEADER.size()) {
             add(row, "a row has " + HEADER.size() + " cells", String.valueOf(row.size()), "");
             return List.of();
         }
-        Figure figure = figure(row);
-        Corner corner = word(row, 1, Corner.values(), Corner::word);
-        DeckKind deck = row.get(2).isEmpty() ? null : word(row, 2, DeckKind.values(), DeckKind::word);
+        int before = findings.size();
+        Optional<Figure> figure = figure(row);
+        Optional<Corner> corner = keyword(row, 1, Corner.class);
+        Optional<DeckKind> deck = row.get(2).isEmpty() ? Optional.empty() : keyword(row, 2, DeckKind.class);
         double value = number(row, 3, Double.NEGATIVE_INFINITY);
         Tolerance tolerance = new Tolerance(number(row, 5, 0), number(row, 6, 0));
-        return findings.size() > before ? List.of() : List.of(new Prediction(figure, corner, deck, value, tolerance));
+        return findings.size() > before
+                ? List.of()
+                : List.of(new Prediction(figure.orElseThrow(), corner.orElseThrow(), deck, value, tolerance));
     }
 
-    private Figure figure(CSVRecord row) {
-        Figure figure = FIGURES.get(row.get(0));
-        if (figure == null) {
+    private Optional<Figure> figure(CSVRecord row) {
+        Optional<Figure> figure = Optional.ofNullable(FIGURES.get(row.get(0)));
+        figure.filter(known -> !known.unit().equals(row.get(4)))
+                .ifPresent(known -> add(row, known.name() + " is in " + known.unit(), row.get(4), ""));
+        if (figure.isEmpty()) {
             String next = Nearest.question(row.get(0), FIGURES.keySet(), "list the figures with 'lampproof figures'");
             add(row, "this figure is not known", row.get(0), next);
-        } else if (!figure.unit().equals(row.get(4))) {
-            add(row, figure.name() + " is in " + figure.unit(), row.get(4), "");
         }
         return figure;
     }
 
-    private <E> E word(CSVRecord row, int column, E[] values, Function<E, String> word) {
-        for (E value : values) {
-            if (word.apply(value).equals(row.get(column))) {
-                return value;
-            }
+    private <E extends Enum<E> & Keyword> Optional<E> keyword(CSVRecord row, int column, Class<E> type) {
+        Optional<E> known = Keyword.of(type, row.get(column));
+        if (known.isEmpty()) {
+            String allowed = String.join(", ", Keyword.words(type));
+            findings.add(new Finding(
+                    "this " + HEADER.get(column) + " is not known", place(row), row.get(column), allowed, ""));
         }
-        String allowed = Arrays.stream(values).map(word).collect(Collectors.joining(", "));
-        findings.add(
-                new Finding("this " + HEADER.get(column) + " is not known", place(row), row.get(column), allowed, ""));
-        return null;
+        return known;
     }
 
     private double number(CSVRecord row, int column, double least) {

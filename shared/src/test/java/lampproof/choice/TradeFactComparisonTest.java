@@ -14,7 +14,7 @@ class TradeFactComparisonTest {
 
     private static final Comparison COMPARISON = Lamps.comparison(Lamps.ofTheTrade(), "15..20,280..320");
     private static final Candidate STEP_UP = COMPARISON.winner();
-    private static final Candidate STEP_DOWN = COMPARISON.rival();
+    private static final Candidate STEP_DOWN = COMPARISON.rival().orElseThrow();
 
     @Test
     void step_up_is_recommended() {
