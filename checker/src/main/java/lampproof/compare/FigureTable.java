@@ -175,7 +175,7 @@ final class FigureTable {
     }
 
     private static Ratings ratings(Bench b) {
-        return b.driver().fittings().exposure().ratings();
+        return b.driver().exposure().ratings();
     }
 
     private static Taking powerFactor(Bench b) {
@@ -268,7 +268,7 @@ final class FigureTable {
     }
 
     private static Window dimmerWatch(Bench b, double zeroCrossing) {
-        Dimming dimming = b.driver().fittings().dimming();
+        Dimming dimming = b.driver().dimming();
         Line line = b.driver().line();
         return Window.of(zeroCrossing + dimming.watchFrom(line), zeroCrossing + dimming.watchUntil(line));
     }

@@ -3,6 +3,7 @@ package lampproof.deck;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import lampproof.design.Detail;
 import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
@@ -12,15 +13,12 @@ import lampproof.prediction.Solution;
 public final class Decks {
 
     private final DeckTemplates templates = new DeckTemplates();
+    private final Detail detail;
     private final PartModels models;
 
-    /** Decks of which every part is the usual one. */
-    public Decks() {
-        this(PartModels.NONE);
-    }
-
-    /** Decks in which sub-circuits take the place of some parts. */
-    public Decks(PartModels models) {
+    /** Decks that are simulated so finely, in which sub-circuits take the place of some parts. */
+    public Decks(Detail detail, PartModels models) {
+        this.detail = detail;
         this.models = models;
     }
 
@@ -39,7 +37,7 @@ public final class Decks {
                 .filter(prediction -> prediction.isSettledBy(kind))
                 .map(Decks::headingLine)
                 .toList();
-        Map<String, Object> values = new DeckValues(solution, kind, models).with(title, figures);
+        Map<String, Object> values = new DeckValues(solution, kind, detail, models).with(title, figures);
         return new Deck(kind, templates.fill(kind.word() + ".ftl", values));
     }
 

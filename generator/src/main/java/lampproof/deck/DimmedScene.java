@@ -56,7 +56,7 @@ record DimmedScene(Solution solution) implements Scene {
     @Override
     public Map<String, Object> settings() {
         DimmedOperation dimmed = solution.dimmed().operation();
-        Dimming dimming = dimmed.driver().fittings().dimming();
+        Dimming dimming = dimmed.driver().dimming();
         return Map.ofEntries(
                 entry("edge", dimming.edge().word()),
                 entry("closesAt", closesAt(dimming)),

@@ -62,8 +62,8 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
         values.put("edge", EDGE);
         values.put("after", result().instant() + EDGE);
         values.put("lineDegrees", Math.toDegrees(angle()));
-        values.put("shortResistance", driver().fittings().exposure().shortResistance());
-        values.putAll(surge(driver().fittings().exposure().surge()));
+        values.put("shortResistance", driver().exposure().shortResistance());
+        values.putAll(surge(driver().exposure().surge()));
         return values;
     }
 
@@ -103,13 +103,13 @@ record EventScene(DeckKind kind, Solution solution) implements Scene {
     private double angle() {
         return switch (kind) {
             case SURGE -> solution.events().surgePoint().angle();
-            case POWER_UP -> driver().fittings().exposure().powerUpAngle();
+            case POWER_UP -> driver().exposure().powerUpAngle();
             default -> solution.operation().crest().angle();
         };
     }
 
     private double shortestOnTime() {
-        return driver().fittings().exposure().blanking() + driver().control().delay();
+        return driver().exposure().blanking() + driver().control().delay();
     }
 
     private Driver driver() {

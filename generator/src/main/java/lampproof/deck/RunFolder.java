@@ -94,7 +94,7 @@ public record RunFolder(Path path) {
 
     /** Writes a prediction with its decks, in which sub-circuits take the place of some parts; see {@link #write}. */
     public void writeDecks(PredictedDesign predicted, PartModels models) {
-        Decks decks = new Decks(models);
+        Decks decks = new Decks(predicted.design().detail(), models);
         write(
                 predicted,
                 predicted.decks().stream()

@@ -53,12 +53,12 @@ public record Bill(List<Item> items) {
                 table.item("bus capacitor", millijoules(driver.busCapacitance(), crest)),
                 table.item("controller", 1),
                 table.item("bias supply", solution.losses().of(LossPart.BIAS)),
-                table.item("inductor", 1e12 * driver.fittings().winding().core().areaProduct()),
+                table.item("inductor", 1e12 * driver.inductor().winding().core().areaProduct()),
                 table.item("switch", voltAmperes(design, "switch")),
                 table.item("diode", voltAmperes(design, "diode")),
                 table.item("sense", 2 * solution.losses().of(LossPart.SENSE)),
                 output(design, table)));
-        items.addAll(load(driver.fittings().dimming(), solution.losses().of(LossPart.BLEEDER), table));
+        items.addAll(load(driver.dimming(), solution.losses().of(LossPart.BLEEDER), table));
         return new Bill(items);
     }
 

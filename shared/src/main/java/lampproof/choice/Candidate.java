@@ -81,7 +81,7 @@ public record Candidate(
 
     /** Area product of the core [m4]. */
     public double areaProduct() {
-        return solution.driver().fittings().winding().core().areaProduct();
+        return solution.driver().inductor().winding().core().areaProduct();
     }
 
     /**
@@ -107,7 +107,7 @@ public record Candidate(
 
     /** What the load for the dimmer burns while the dimmer is fully on [W]. */
     public double dimmerLoad() {
-        Dimming dimming = solution.driver().fittings().dimming();
+        Dimming dimming = solution.driver().dimming();
         boolean none = dimming.bleederResistance() >= DimmerLoad.NONE && dimming.topUpCurrent() == 0;
         return none ? 0 : solution.losses().of(LossPart.BLEEDER);
     }
@@ -116,15 +116,15 @@ public record Candidate(
     public double life() {
         Driver driver = solution.driver();
         double leds = Lives.arrhenius(
-                driver.fittings().light().life(), solution.temperatures().of("string"));
+                driver.heat().light().life(), solution.temperatures().of("string"));
         double capacitor = Lives.arrhenius(
-                driver.fittings().capacitorLife(), solution.temperatures().of("output"));
+                driver.heat().capacitorLife(), solution.temperatures().of("output"));
         return Math.min(leds, capacitor);
     }
 
     /** Name of the core of the inductor. */
     public String core() {
-        return solution.driver().fittings().winding().core().name();
+        return solution.driver().inductor().winding().core().name();
     }
 
     /** Temperature of a part [degC]. */

@@ -207,7 +207,7 @@ public final class Differences {
     }
 
     private static String load(Candidate candidate) {
-        Dimming dimming = candidate.solution().driver().fittings().dimming();
+        Dimming dimming = candidate.solution().driver().dimming();
         boolean resistor = dimming.bleederResistance() < DimmerLoad.NONE;
         boolean topUp = dimming.topUpCurrent() > 0;
         if (!resistor && !topUp) {
@@ -271,7 +271,7 @@ public final class Differences {
     }
 
     private static double gateCharge(Solution solution) {
-        return 1e9 * solution.driver().fittings().edges().gateCharge();
+        return 1e9 * solution.driver().edges().gateCharge();
     }
 
     private static String watts(double power) {

@@ -10,6 +10,11 @@ import lampproof.spec.Spec;
  */
 public record Design(Driver driver, Spec values) {
 
+    /** How finely its decks are simulated. */
+    public Detail detail() {
+        return values.keyword("decks.detail", Detail.class).orElseThrow();
+    }
+
     /** The same design on another line voltage [V]. */
     public Design at(double lineVoltage) {
         return new Design(driver.on(driver.line().at(lineVoltage)), values);

@@ -56,23 +56,17 @@ public final class Sizing {
                 output,
                 demand.string(),
                 new ControlSizing(choose, demand).control(),
-                fittings(winding, silicon.edges(powerSwitch), storage.resistance(output), mains.losses(bus)));
+                silicon.edges(powerSwitch),
+                new CapacitorLosses(storage.resistance(output), mains.dissipationFactor(), mains.busResistance(bus)),
+                choose.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
+                DimmingSizing.dimming(choose, demand.line()),
+                new HeatSizing(choose, demand).heat(),
+                exposure());
     }
 
-    private Fittings fittings(
-            Winding winding, Edges edges, double outputResistance, Fittings.LossyCapacitors capacitors) {
-        HeatSizing heat = new HeatSizing(choose, demand);
-        return new Fittings(
-                winding,
-                edges,
-                choose.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
-                outputResistance,
-                capacitors,
-                DimmingSizing.dimming(choose, demand.line()),
-                heat.housing(),
-                heat.light(),
-                heat.capacitorLife(),
-                choose.keyword("decks.detail", "normal: what the figures are compared with", Detail.NORMAL),
-                new ExposureSizing(choose, demand).exposure());
+    /** The decks and what they try the lamp with. */
+    private Exposure exposure() {
+        choose.keyword("decks.detail", "normal: what the figures are compared with", Detail.NORMAL);
+        return new ExposureSizing(choose, demand).exposure();
     }
 }

@@ -46,21 +46,21 @@ final class HeatFigures {
                         .formula("t_1 exp(Ea / k (1 / T - 1 / T_1)), Ea from both points")
                         .source(ARRHENIUS)
                         .calculated(s -> Lives.arrhenius(
-                                s.driver().fittings().light().life(),
+                                s.driver().heat().light().life(),
                                 s.temperatures().of("string"))),
                 figure("life.capacitor", "t_C", "h", CALCULATED)
                         .definition("life of the output capacitor at temperature.output")
                         .formula("t_1 exp(Ea / k (1 / T - 1 / T_1)), Ea from both points")
                         .source(ARRHENIUS)
                         .calculated(s -> Lives.arrhenius(
-                                s.driver().fittings().capacitorLife(),
+                                s.driver().heat().capacitorLife(),
                                 s.temperatures().of("output"))),
                 figure("life.capacitor.ten_degrees", "t_C,10", "h", CALCULATED)
                         .definition("the same by the ten-degree rule from the hotter point; 0 above it")
                         .formula("t_hot 2^((T_hot - T) / 10 K)")
                         .source("life doubles for every ten kelvin less; makers' application notes, from memory")
                         .calculated(s -> Lives.tenDegrees(
-                                s.driver().fittings().capacitorLife(),
+                                s.driver().heat().capacitorLife(),
                                 s.temperatures().of("output"))));
     }
 

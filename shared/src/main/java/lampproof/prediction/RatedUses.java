@@ -32,7 +32,7 @@ public final class RatedUses {
 
     private RatedUses(LineCorners corners) {
         this.corners = corners;
-        exposure = corners.nominal().driver().fittings().exposure();
+        exposure = corners.nominal().driver().exposure();
         ratings = exposure.ratings();
         derating = exposure.derating();
     }
@@ -95,7 +95,7 @@ public final class RatedUses {
     }
 
     private double saturation() {
-        return corners.nominal().driver().fittings().winding().saturationCurrent();
+        return corners.nominal().driver().inductor().winding().saturationCurrent();
     }
 
     private RatedUse use(

@@ -22,7 +22,7 @@ public record DimmedOperation(Driver driver, double bias, DimmedState start, Dim
 
     /** Behind a dimmer that lets through another angle of each half cycle [rad], from the state of before. */
     public DimmedOperation at(Operation full, double conduction) {
-        return from(full, driver.behind(driver.fittings().dimming().at(conduction)), start);
+        return from(full, driver.behind(driver.dimming().at(conduction)), start);
     }
 
     /**
@@ -45,11 +45,11 @@ public record DimmedOperation(Driver driver, double bias, DimmedState start, Dim
     }
 
     private static double bias(Operation full) {
-        double charge = full.driver().fittings().edges().gateCharge();
+        double charge = full.driver().edges().gateCharge();
         double gate = full.points().stream()
                 .mapToDouble(point -> point.gateCurrent(charge))
                 .average()
                 .orElse(0);
-        return full.driver().fittings().bias() + gate;
+        return full.driver().supplyCurrent() + gate;
     }
 }

@@ -54,8 +54,7 @@ class TradeFactComparisonTest {
         assertThat(trait("dead travel of a dimmer", STEP_UP)).isLessThan(trait("dead travel of a dimmer", STEP_DOWN));
         assertThat(trait("dimmer load", STEP_UP)).isZero();
         assertThat(trait("dimmer load", STEP_DOWN)).isPositive();
-        assertThat(STEP_DOWN.solution().driver().fittings().dimming().bleederResistance())
-                .isEqualTo(1000);
+        assertThat(STEP_DOWN.solution().driver().dimming().bleederResistance()).isEqualTo(1000);
     }
 
     @Test

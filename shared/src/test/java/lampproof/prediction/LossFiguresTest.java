@@ -189,11 +189,11 @@ class LossFiguresTest {
         Solution solution = solve(Lamps.stepUp(Law.BOUNDARY));
         Driver driver = solution.driver();
         double peak = value(solution, "inductor.current.peak");
-        double area = driver.fittings().winding().core().area();
-        double turns = driver.fittings().winding().turns();
+        double area = driver.inductor().winding().core().area();
+        double turns = driver.inductor().winding().turns();
         assertThat(value(solution, "inductor.flux.peak"))
                 .isCloseTo(driver.inductor().inductance() * peak / (turns * area), withinPercentage(1e-9));
-        double saturation = driver.fittings().winding().saturationCurrent();
+        double saturation = driver.inductor().winding().saturationCurrent();
         assertThat(value(solution, "inductor.saturation_margin"))
                 .isCloseTo(100 * (saturation - peak) / peak, within(1e-9));
     }
@@ -206,7 +206,7 @@ class LossFiguresTest {
     void core_loss_is_of_the_order_of_the_classical_equation() {
         Solution solution = solve(Lamps.stepDown(Law.FIXED_DUTY));
         Driver driver = solution.driver();
-        var winding = driver.fittings().winding();
+        var winding = driver.inductor().winding();
         double amplitude =
                 0.5 * winding.flux(driver.inductor().inductance(), value(solution, "inductor.current.ripple"));
         double crest =

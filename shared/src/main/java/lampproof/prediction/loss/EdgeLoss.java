@@ -20,7 +20,7 @@ final class EdgeLoss {
 
     EdgeLoss(Driver driver, HalfCycleMean mean) {
         this.driver = driver;
-        this.edges = driver.fittings().edges();
+        this.edges = driver.edges();
         this.mean = mean;
     }
 

@@ -48,7 +48,9 @@ public record Losses(Map<Loss, Double> powers) {
         powers.put(Loss.SENSE, stage.powerSwitch().senseLoss());
         powers.put(Loss.FORWARD, stage.diode().conductionLoss());
         powers.put(Loss.RECOVERY, edges.recovery(stage));
-        powers.put(Loss.OUTPUT, driver.fittings().outputResistance() * string.capacitorRms() * string.capacitorRms());
+        powers.put(
+                Loss.OUTPUT,
+                driver.capacitorLosses().outputResistance() * string.capacitorRms() * string.capacitorRms());
         return new Losses(powers);
     }
 
