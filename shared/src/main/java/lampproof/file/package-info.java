@@ -1,6 +1,6 @@
 /**
- * Files that lampproof writes: whole or not at all, and safe to open in a spreadsheet.
+ * Small files: written whole or not at all and safe to open in a spreadsheet, read row by row.
  *
- * <p>In: texts and cells. Out: files. Not here: what the files say.
+ * <p>In: texts and cells. Out: files and rows. Not here: what the files say.
  */
 package lampproof.file;

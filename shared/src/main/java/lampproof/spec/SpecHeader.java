@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.file.CsvLine;
 
 /**
  * The header line of a spec table.
@@ -17,7 +19,8 @@ import lampproof.fault.UserFault;
  */
 record SpecHeader(int line, char separator, List<Column> columns) {
 
-    private static final String WANTED = "quantity,min,typ,max,unit,note";
+    private static final String WANTED =
+            Column.NEEDED.stream().map(Column::word).collect(Collectors.joining(","));
     private static final int SHOWN = 80;
 
     /**
