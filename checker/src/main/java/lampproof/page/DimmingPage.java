@@ -43,7 +43,7 @@ public final class DimmingPage {
      */
     public static String html(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Making making) {
         DimmingPage page = new DimmingPage(curve, design, simulated, making);
-        return new PageTemplates().fill("dimming.ftlh", page.model());
+        return PageTemplates.fill("dimming.ftlh", page.model());
     }
 
     private Map<String, Object> model() {

@@ -26,7 +26,7 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates().fill("page.ftlh", new ReportPage(run).model());
+        return PageTemplates.fill("page.ftlh", new ReportPage(run).model());
     }
 
     private Map<String, Object> model() {

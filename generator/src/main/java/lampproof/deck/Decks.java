@@ -8,11 +8,12 @@ import lampproof.part.PartModels;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
+import lampproof.template.Templates;
 
 /** Makes the decks of a solved driver. */
 public final class Decks {
 
-    private final DeckTemplates templates = new DeckTemplates();
+    private final Templates templates = Templates.ofDecks(NetlistNumberFormat.FACTORY);
     private final Detail detail;
     private final PartModels models;
 

@@ -32,8 +32,9 @@ class RoomsTest {
             dimming     -> quasistatic design fault
             prediction  -> event quasistatic design physics spec file fault
             choice      -> prediction quasistatic design physics spec file fault
+            template    ->
             part        -> lint spec fault
-            deck        -> part prediction event quasistatic design physics spec file fault
+            deck        -> template part prediction event quasistatic design physics spec file fault
             lint        -> fault
             simulator   -> fault
             waveform    -> fault
@@ -41,7 +42,7 @@ class RoomsTest {
             capture     -> measure waveform physics spec fault
             compare     -> measure waveform prediction design quasistatic spec physics fault
             report      -> choice compare dimming capture measure waveform prediction quasistatic design spec file fault
-            page        -> choice compare dimming measure waveform prediction quasistatic design physics spec fault
+            page        -> template choice compare dimming measure waveform prediction quasistatic design physics spec fault
             cli         -> page report choice compare dimming capture measure waveform simulator lint deck part prediction quasistatic design physics spec file fault
             """.lines().map(Room::of).toList();
 
