@@ -38,7 +38,7 @@ public final class ComparisonPage {
      * @param program name and version of this program
      */
     public static String html(Comparison comparison, List<RunVerdict> verdicts, String program) {
-        return new PageTemplates().fill("comparison.ftlh", new ComparisonPage(comparison).model(verdicts, program));
+        return PageTemplates.fill("comparison.ftlh", new ComparisonPage(comparison).model(verdicts, program));
     }
 
     private Map<String, Object> model(List<RunVerdict> verdicts, String program) {

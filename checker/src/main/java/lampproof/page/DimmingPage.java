@@ -3,7 +3,6 @@ package lampproof.page;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -45,12 +44,12 @@ public final class DimmingPage {
     public static String html(
             DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
         DimmingPage page = new DimmingPage(curve, design, simulated, provenance);
-        return new PageTemplates().fill("dimming.ftlh", page.model());
+        return PageTemplates.fill("dimming.ftlh", page.model());
     }
 
     private Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("edge", curve.dimming().edge().name().toLowerCase(Locale.ROOT));
+        model.put("edge", curve.dimming().edge().word());
         model.put("facts", facts());
         model.put("good", good());
         model.put("heading", heading());

@@ -8,6 +8,7 @@ import lampproof.compare.Outcome;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /** Every figure of a run as a row, grouped by outcome: what needs a look comes first. */
@@ -60,7 +61,7 @@ final class FigureRows {
     }
 
     private static String place(Prediction prediction) {
-        String deck = prediction.deck() == null ? "none" : prediction.deck().word();
+        String deck = prediction.deck().map(DeckKind::word).orElse("none");
         return prediction.corner() == Corner.NOMINAL
                 ? deck
                 : deck + ", " + prediction.corner().word();

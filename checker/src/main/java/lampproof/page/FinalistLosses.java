@@ -1,10 +1,12 @@
 package lampproof.page;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import lampproof.choice.Candidate;
+import lampproof.prediction.loss.LossPart;
 
 /** The losses of finalists, part by part, as bars on one scale and as a table. */
 final class FinalistLosses {
@@ -12,15 +14,14 @@ final class FinalistLosses {
     private static final double DRAWN = 1e-4;
 
     private final List<Candidate> finalists;
-    private final List<String> parts;
+    private final List<LossPart> parts;
     private final double most;
 
     private FinalistLosses(List<Candidate> finalists) {
         this.finalists = finalists;
         this.most = finalists.stream().mapToDouble(FinalistLosses::total).max().orElseThrow();
-        this.parts = losses(finalists.get(0)).keySet().stream()
-                .filter(part ->
-                        finalists.stream().anyMatch(finalist -> losses(finalist).get(part) > DRAWN * most))
+        this.parts = Arrays.stream(LossPart.values())
+                .filter(part -> finalists.stream().anyMatch(finalist -> loss(finalist, part) > DRAWN * most))
                 .sorted(Comparator.comparingDouble(this::greatest).reversed())
                 .toList();
     }
@@ -40,33 +41,30 @@ final class FinalistLosses {
     }
 
     private Map<String, Object> bar(Candidate finalist) {
-        List<Double> drawn = parts.stream().map(losses(finalist)::get).toList();
+        List<Double> drawn = parts.stream().map(part -> loss(finalist, part)).toList();
         return Map.of("name", finalist.arrangement().topology().word(), "segments", LossBar.segments(drawn, most));
     }
 
-    private Map<String, Object> row(String part, ColumnText text) {
+    private Map<String, Object> row(LossPart part, ColumnText text) {
         return Map.of(
                 "letter", LossBar.letter(parts.indexOf(part)),
-                "name", part,
+                "name", part.word(),
                 "cells",
                         finalists.stream()
-                                .map(one -> cell(text, losses(one).get(part)))
+                                .map(one -> cell(text, loss(one, part)))
                                 .toList());
     }
 
-    private double greatest(String part) {
-        return finalists.stream()
-                .mapToDouble(one -> losses(one).get(part))
-                .max()
-                .orElseThrow();
+    private double greatest(LossPart part) {
+        return finalists.stream().mapToDouble(one -> loss(one, part)).max().orElseThrow();
     }
 
     private static String cell(ColumnText text, double loss) {
         return text.column(OptionalDouble.of(loss));
     }
 
-    private static Map<String, Double> losses(Candidate finalist) {
-        return finalist.solution().losses().parts();
+    private static double loss(Candidate finalist, LossPart part) {
+        return finalist.solution().losses().of(part);
     }
 
     private static double total(Candidate finalist) {

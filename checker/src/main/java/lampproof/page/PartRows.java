@@ -2,14 +2,13 @@ package lampproof.page;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lampproof.design.Design;
 import lampproof.spec.Amount;
+import lampproof.spec.Entry;
 import lampproof.spec.Origin;
 import lampproof.spec.Quantity;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Vocabulary;
-import lampproof.spec.Word;
 import lampproof.unit.QuantityWriter;
 
 /** The values of a design as rows, each with its meaning and where it came from. */
@@ -19,7 +18,7 @@ final class PartRows {
 
     /** A row for each value but tolerances, given ones first. */
     static List<Map<String, Object>> of(Design design) {
-        return design.rows().stream()
+        return design.values().rows().stream()
                 .filter(row -> !row.name().startsWith("tolerance."))
                 .sorted((a, b) -> a.origin().compareTo(b.origin()))
                 .map(PartRows::row)
@@ -28,11 +27,7 @@ final class PartRows {
 
     /** The text of a value; empty when the design does not have it. */
     static String value(Design design, String name) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals(name))
-                .map(PartRows::value)
-                .findFirst()
-                .orElse("");
+        return design.values().row(name).map(PartRows::value).orElse("");
     }
 
     private static Map<String, Object> row(SpecRow row) {
@@ -45,23 +40,18 @@ final class PartRows {
     }
 
     private static String meaning(SpecRow row) {
-        return row.setting() instanceof Word
-                ? Vocabulary.choice(row.name()).meaning()
-                : Vocabulary.quantity(row.name()).meaning();
+        return Vocabulary.find(row.name()).map(Entry::meaning).orElseThrow();
     }
 
     private static String value(SpecRow row) {
-        if (row.setting() instanceof Word word) {
-            return word.text();
-        }
-        Amount amount = (Amount) row.setting();
-        Quantity quantity = Vocabulary.quantity(row.name());
+        return row.map(amount -> text(Vocabulary.quantity(row.name()), amount), word -> word);
+    }
+
+    private static String text(Quantity quantity, Amount amount) {
         String typical = written(quantity, amount.typical());
-        return Optional.of(amount)
-                .filter(one -> !one.isSingle())
-                .map(one ->
-                        typical + " (" + written(quantity, one.least()) + " to " + written(quantity, one.most()) + ")")
-                .orElse(typical);
+        return amount.isSingle()
+                ? typical
+                : typical + " (" + written(quantity, amount.least()) + " to " + written(quantity, amount.most()) + ")";
     }
 
     /** As readers write it: micro and ohm by their signs. */

@@ -26,7 +26,7 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates().fill("page.ftlh", new ReportPage(run).model());
+        return PageTemplates.fill("page.ftlh", new ReportPage(run).model());
     }
 
     private Map<String, Object> model() {
@@ -73,10 +73,9 @@ public final class ReportPage {
     }
 
     private Map<String, Object> deck(DeckVerdict deck) {
-        WaveformFile waves = run.waves().get(deck.deck());
         return Map.of(
                 "name", deck.deck().word(),
-                "waves", waves == null ? "" : waves.format(),
+                "waves", run.wave(deck.deck()).map(WaveformFile::format).orElse(""),
                 "trust", deck.trust().stream().map(ReportPage::check).toList());
     }
 
@@ -86,10 +85,13 @@ public final class ReportPage {
 
     private Map<String, Object> pictures(
             DeckKind deck, BiFunction<RunRecord, WaveformFile, List<Map<String, Object>>> drawing) {
-        WaveformFile table = run.waves().get(deck);
-        if (table == null) {
-            return missing("There is no waveform of the deck " + deck.word() + ".");
-        }
+        return run.wave(deck)
+                .map(table -> pictures(deck, table, drawing))
+                .orElseGet(() -> missing("There is no waveform of the deck " + deck.word() + "."));
+    }
+
+    private Map<String, Object> pictures(
+            DeckKind deck, WaveformFile table, BiFunction<RunRecord, WaveformFile, List<Map<String, Object>>> drawing) {
         try {
             return Map.of("plots", drawing.apply(run, table), "missing", "");
         } catch (UserFault fault) {
