@@ -137,7 +137,7 @@ record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
 
         /** Whether one of some decks settles it, or none can. */
         boolean isOf(Set<DeckKind> decks) {
-            return deck.map(decks::contains).orElse(true);
+            return deck.isEmpty() || decks.contains(deck.get());
         }
 
         /** The span of time over which it is taken. */

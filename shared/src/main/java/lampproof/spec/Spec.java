@@ -23,7 +23,7 @@ public final class Spec {
      * @throws IllegalArgumentException when a name occurs twice
      */
     public static Spec of(List<SpecRow> rows) {
-        Map<String, SpecRow> byName = new LinkedHashMap<>();
+        Map<String, SpecRow> byName = new LinkedHashMap<>(2 * rows.size());
         for (SpecRow row : rows) {
             if (byName.put(row.name(), row) != null) {
                 throw new IllegalArgumentException(row.name() + " stands twice");

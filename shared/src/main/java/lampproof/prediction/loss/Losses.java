@@ -1,6 +1,5 @@
 package lampproof.prediction.loss;
 
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import lampproof.design.Driver;
@@ -9,19 +8,20 @@ import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.StageStress;
 import lampproof.quasistatic.StringStress;
 
-/**
- * Mean power lost over the line half cycle.
- *
- * @param powers power that is lost in each way [W]
- */
-public record Losses(Map<Loss, Double> powers) {
+/** Mean power lost over the line half cycle. Immutable. */
+public final class Losses {
 
     /** The name of the figure of all of them together. */
     public static final String TOTAL = "loss.total";
 
-    /** Copies the powers. */
-    public Losses {
-        powers = Collections.unmodifiableMap(new EnumMap<>(powers));
+    private static final Loss[] LOSSES = Loss.values();
+    private static final LossPart[] PARTS = LossPart.values();
+
+    /** Power that is lost in each way [W]; an array, since tens of figures of each lamp are read from it. */
+    private final double[] powers = new double[LOSSES.length];
+
+    private Losses(Map<Loss, Double> powers) {
+        powers.forEach((loss, power) -> this.powers[loss.ordinal()] = power);
     }
 
     /** The losses of a steady state, whose stresses are given. */
@@ -56,14 +56,23 @@ public record Losses(Map<Loss, Double> powers) {
 
     /** What is lost in one way [W]. */
     public double of(Loss loss) {
-        return powers.get(loss);
+        return powers[loss.ordinal()];
     }
 
     /** What a part loses in all ways [W]. */
     public double of(LossPart part) {
         double sum = 0;
-        for (Map.Entry<Loss, Double> each : powers.entrySet()) {
-            sum += each.getKey().part() == part ? each.getValue() : 0;
+        for (Loss loss : LOSSES) {
+            sum += loss.part() == part ? of(loss) : 0;
+        }
+        return sum;
+    }
+
+    /** What the circuit loses that decks contain, besides the recovery of a diode [W]. */
+    public double inDecks() {
+        double sum = 0;
+        for (Loss loss : LOSSES) {
+            sum += loss.inDecks().isPresent() ? of(loss) : 0;
         }
         return sum;
     }
@@ -71,24 +80,17 @@ public record Losses(Map<Loss, Double> powers) {
     /** Loss of each part [W], in the order of the power. */
     public Map<LossPart, Double> parts() {
         Map<LossPart, Double> parts = new EnumMap<>(LossPart.class);
-        powers.forEach((loss, power) -> parts.merge(loss.part(), power, Double::sum));
-        return parts;
-    }
-
-    /** What the circuit loses that decks contain, besides the recovery of a diode [W]. */
-    public double inDecks() {
-        double sum = 0;
-        for (Map.Entry<Loss, Double> each : powers.entrySet()) {
-            sum += each.getKey().inDecks().isPresent() ? each.getValue() : 0;
+        for (LossPart part : PARTS) {
+            parts.put(part, of(part));
         }
-        return sum;
+        return parts;
     }
 
     /** All parts together [W]. */
     public double total() {
         double sum = 0;
-        for (double power : parts().values()) {
-            sum += power;
+        for (LossPart part : PARTS) {
+            sum += of(part);
         }
         return sum;
     }
