@@ -1,8 +1,8 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 
 /** Two backslashes at the end of a line, which join the next line to it. */

@@ -1,6 +1,5 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A {@code .control} without its {@code .endc}, or the other way round. */
 final class ControlBlock implements Rule {

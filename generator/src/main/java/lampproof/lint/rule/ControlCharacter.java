@@ -1,12 +1,12 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 
 /** A character without a shape inside a line, in comments too; a tab is none of these. */

@@ -1,9 +1,9 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A statement that does not begin in the first column. */
 final class LeadingBlank implements Rule {

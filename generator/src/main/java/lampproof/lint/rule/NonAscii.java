@@ -1,12 +1,12 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A letter outside ASCII in the code of a line; comments may hold any. */
 final class NonAscii implements Rule {

@@ -1,6 +1,5 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -14,6 +13,7 @@ import lampproof.lint.netlist.Element;
 import lampproof.lint.netlist.Model;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.Parameter;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.Scope;
 import lampproof.lint.netlist.Statement;
 import lampproof.lint.netlist.Word;

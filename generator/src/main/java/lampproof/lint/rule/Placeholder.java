@@ -1,11 +1,11 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A mark that a template should have replaced. */
 final class Placeholder implements Rule {

@@ -1,12 +1,12 @@
 package lampproof.lint.rule;
 
-import lampproof.lint.netlist.Place;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.Scope;
 import lampproof.lint.netlist.SourceLine;
 import lampproof.lint.netlist.SpiceNumber;

@@ -181,7 +181,8 @@ class NetlistTest {
                 .isFalse();
         assertThat(NetlistReader.parse("* t\n.tran 1u 1m\n", "d").usesOperatingPoint())
                 .isTrue();
-        assertThat(NetlistReader.parse("* t\n.control\ntran 1u 1m uic\n.endc\n", "d").usesOperatingPoint())
+        assertThat(NetlistReader.parse("* t\n.control\ntran 1u 1m uic\n.endc\n", "d")
+                        .usesOperatingPoint())
                 .isFalse();
         assertThat(NetlistReader.parse("* t\n.control\nop\ntran 1u 1m uic\n.endc\n", "d")
                         .usesOperatingPoint())
@@ -192,7 +193,8 @@ class NetlistTest {
     void aLineEndsAtALineFeedOnly() {
         assertThat(NetlistReader.parse("* t\r\nR1 a 0 1\r\nR2 a 0 1\n", "d").elements())
                 .hasSize(2);
-        assertThat(NetlistReader.parse("* t\nR1 a 0 1\rR2 a 0 1\n", "d").elements()).hasSize(1);
+        assertThat(NetlistReader.parse("* t\nR1 a 0 1\rR2 a 0 1\n", "d").elements())
+                .hasSize(1);
     }
 
     @Test
