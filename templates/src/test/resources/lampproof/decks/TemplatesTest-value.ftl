@@ -1,0 +1,1 @@
+C1 a b ${value}
