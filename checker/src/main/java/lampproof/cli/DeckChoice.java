@@ -3,6 +3,7 @@ package lampproof.cli;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import lampproof.design.Dimming.Edge;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
@@ -48,7 +49,7 @@ final class DeckChoice {
     /** Every deck that the lamp can have. */
     private static Set<DeckKind> all(Spec spec) {
         Set<DeckKind> kinds = EnumSet.allOf(DeckKind.class);
-        if (spec.word("dimmer.edge").orElse("none").equals("none")) {
+        if (spec.keyword("dimmer.edge", Edge.class).orElse(Edge.NONE) == Edge.NONE) {
             kinds.remove(DeckKind.DIMMED);
         }
         return kinds;

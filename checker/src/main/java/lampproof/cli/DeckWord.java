@@ -1,18 +1,17 @@
 package lampproof.cli;
 
-import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import lampproof.fault.Finding;
 import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
+import lampproof.spec.Keyword;
 
 /** The words for decks on the command line. */
 final class DeckWord implements Iterable<String> {
 
-    private static final List<String> ALL =
-            Arrays.stream(DeckKind.values()).map(DeckKind::word).toList();
+    private static final List<String> ALL = Keyword.words(DeckKind.class);
 
     @Override
     public Iterator<String> iterator() {
@@ -26,12 +25,12 @@ final class DeckWord implements Iterable<String> {
      * @throws UserFault when there is none
      */
     static DeckKind kind(String word, String option) {
-        if (ALL.contains(word)) {
-            return DeckKind.of(word);
-        }
-        String next = NearestName.to(word, ALL)
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
-        throw UserFault.badInput(new Finding("there is no such deck", option, word, String.join(", ", ALL), next));
+        return Keyword.of(DeckKind.class, word)
+                .orElseThrow(() -> UserFault.badInput(new Finding(
+                        "there is no such deck",
+                        option,
+                        word,
+                        String.join(", ", ALL),
+                        NearestName.question(word, ALL))));
     }
 }

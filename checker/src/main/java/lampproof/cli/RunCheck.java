@@ -112,7 +112,7 @@ final class RunCheck {
         List<Prediction> predictions = PredictionTable.read(run.predictions());
         Design design = Sizing.of(SpecReader.read(run.spec()));
         List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
-                .filter(kind -> predictions.stream().anyMatch(prediction -> prediction.deck() == kind))
+                .filter(kind -> predictions.stream().anyMatch(prediction -> prediction.isSettledBy(kind)))
                 .map(kind -> deck(kind, predictions, design.driver()))
                 .toList();
         RunVerdict verdict = RunVerdict.of(name(), predictions, decks);

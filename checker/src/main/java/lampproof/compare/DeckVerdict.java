@@ -58,6 +58,8 @@ public record DeckVerdict(DeckKind deck, String window, List<TrustCheck> trust, 
 
     /** The predictions that a deck settles. */
     static List<Prediction> settled(DeckKind deck, List<Prediction> predictions) {
-        return predictions.stream().filter(p -> p.deck() == deck).toList();
+        return predictions.stream()
+                .filter(prediction -> prediction.isSettledBy(deck))
+                .toList();
     }
 }

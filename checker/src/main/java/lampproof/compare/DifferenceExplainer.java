@@ -97,7 +97,7 @@ final class DifferenceExplainer {
         double simulated = substitution.simulated();
         return substitution.condition() == Condition.TURN_ON_CURRENT
                 ? Math.max(predictedValue, simulated)
-                        > CONTINUOUS * predicted.stageAtCrest().inductorPeak()
+                        > CONTINUOUS * predicted.stageAtCrest().inductor().peak()
                 : simulated > 0 && Math.abs(simulated - predictedValue) > SAME * predictedValue;
     }
 }

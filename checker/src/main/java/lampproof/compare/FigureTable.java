@@ -177,7 +177,7 @@ final class FigureTable {
     }
 
     private static Ratings ratings(ProbeMeasurements b) {
-        return b.driver().fittings().exposure().ratings();
+        return b.driver().exposure().ratings();
     }
 
     private static PendingValue powerFactor(ProbeMeasurements b) {
@@ -270,7 +270,7 @@ final class FigureTable {
     }
 
     private static Window dimmerWindow(ProbeMeasurements b, double zeroCrossing) {
-        Dimming dimming = b.driver().fittings().dimming();
+        Dimming dimming = b.driver().dimming();
         Line line = b.driver().line();
         return Window.of(zeroCrossing + dimming.watchFrom(line), zeroCrossing + dimming.watchUntil(line));
     }

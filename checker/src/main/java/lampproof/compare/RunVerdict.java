@@ -34,7 +34,7 @@ public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> oth
 
     private static List<Verdict> silent(List<Prediction> predictions, Predicate<Prediction> which, String reason) {
         return predictions.stream()
-                .filter(prediction -> prediction.deck() == null)
+                .filter(prediction -> prediction.deck().isEmpty())
                 .filter(which)
                 .map(prediction -> Verdict.notSimulated(prediction, reason))
                 .toList();

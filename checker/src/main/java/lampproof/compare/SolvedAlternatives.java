@@ -40,7 +40,7 @@ final class SolvedAlternatives implements Alternatives {
         substituted.forEach(each -> changed.put(each.condition(), each.simulated()));
         try {
             return Predictions.ofAny(Solution.of(whatIf.under(changed)), Corner.NOMINAL, Set.of(deck)).stream()
-                    .filter(prediction -> prediction.deck() == deck)
+                    .filter(prediction -> prediction.isSettledBy(deck))
                     .collect(Collectors.toMap(
                             prediction -> prediction.figure().name(), prediction -> prediction.value()));
         } catch (IllegalStateException | IllegalArgumentException | UserFault outOfRange) {

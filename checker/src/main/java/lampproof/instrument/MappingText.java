@@ -89,9 +89,7 @@ public final class MappingText {
     private static Optional<Finding> fault(Mapping mapping, Collection<String> known, List<Mapping> before) {
         String quantity = mapping.quantity();
         if (!known.contains(quantity)) {
-            String next = NearestName.to(quantity, known)
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("");
+            String next = NearestName.question(quantity, known);
             return Optional.of(
                     new Finding("this quantity is not known", OPTION, quantity, String.join(", ", known), next));
         }

@@ -57,7 +57,7 @@ public final class ComparisonPage {
      * @param program name and version of this program
      */
     public static String html(Comparison comparison, List<RunVerdict> verdicts, String program) {
-        return new PageTemplates().fill("comparison.ftlh", view(comparison, verdicts, program));
+        return PageTemplates.fill("comparison.ftlh", view(comparison, verdicts, program));
     }
 
     static View view(Comparison comparison, List<RunVerdict> verdicts, String program) {

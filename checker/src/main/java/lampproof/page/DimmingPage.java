@@ -3,7 +3,6 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import lampproof.compare.Outcome;
 import lampproof.compare.SettingVerdict;
 import lampproof.design.Design;
@@ -50,13 +49,13 @@ public final class DimmingPage {
      */
     public static String html(
             DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
-        return new PageTemplates().fill("dimming.ftlh", view(curve, design, simulated, provenance));
+        return PageTemplates.fill("dimming.ftlh", view(curve, design, simulated, provenance));
     }
 
     static View view(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
         DimmingPage page = new DimmingPage(curve, design, simulated, provenance);
         return new View(
-                curve.dimming().edge().name().toLowerCase(Locale.ROOT),
+                curve.dimming().edge().word(),
                 page.facts(),
                 page.good(),
                 page.heading(),

@@ -7,6 +7,7 @@ import lampproof.compare.Outcome;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /**
@@ -95,7 +96,7 @@ record FigureRows(List<Group> groups) {
     }
 
     private static String place(Prediction prediction) {
-        String deck = prediction.deck() == null ? "none" : prediction.deck().word();
+        String deck = prediction.deck().map(DeckKind::word).orElse("none");
         return prediction.corner() == Corner.NOMINAL
                 ? deck
                 : deck + ", " + prediction.corner().word();

@@ -1,10 +1,11 @@
 package lampproof.page;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import lampproof.choice.Candidate;
+import lampproof.prediction.loss.LossPart;
 
 /** The losses of finalists, part by part, as bars on one scale and as a table. */
 final class FinalistLosses {
@@ -12,15 +13,14 @@ final class FinalistLosses {
     private static final double DRAWN = 1e-4;
 
     private final List<Candidate> finalists;
-    private final List<String> parts;
+    private final List<LossPart> parts;
     private final double most;
 
     private FinalistLosses(List<Candidate> finalists) {
         this.finalists = finalists;
         this.most = finalists.stream().mapToDouble(FinalistLosses::total).max().orElseThrow();
-        this.parts = losses(finalists.get(0)).keySet().stream()
-                .filter(part ->
-                        finalists.stream().anyMatch(finalist -> losses(finalist).get(part) > DRAWN * most))
+        this.parts = Arrays.stream(LossPart.values())
+                .filter(part -> finalists.stream().anyMatch(finalist -> loss(finalist, part) > DRAWN * most))
                 .sorted(Comparator.comparingDouble(this::greatest).reversed())
                 .toList();
     }
@@ -42,22 +42,19 @@ final class FinalistLosses {
 
     private LossBar bar(Candidate finalist) {
         return LossBar.of(
-                name(finalist), parts.stream().map(losses(finalist)::get).toList(), most);
+                name(finalist), parts.stream().map(part -> loss(finalist, part)).toList(), most);
     }
 
-    private LossTable.Row row(String part, ColumnText text) {
+    private LossTable.Row row(LossPart part, ColumnText text) {
         return new LossTable.Row(
                 LossBar.letter(parts.indexOf(part)),
-                part,
-                finalists.stream().map(one -> cell(text, losses(one).get(part))).toList(),
+                part.word(),
+                finalists.stream().map(one -> cell(text, loss(one, part))).toList(),
                 "");
     }
 
-    private double greatest(String part) {
-        return finalists.stream()
-                .mapToDouble(one -> losses(one).get(part))
-                .max()
-                .orElseThrow();
+    private double greatest(LossPart part) {
+        return finalists.stream().mapToDouble(one -> loss(one, part)).max().orElseThrow();
     }
 
     private static String name(Candidate finalist) {
@@ -68,8 +65,8 @@ final class FinalistLosses {
         return text.column(OptionalDouble.of(loss));
     }
 
-    private static Map<String, Double> losses(Candidate finalist) {
-        return finalist.solution().losses().parts();
+    private static double loss(Candidate finalist, LossPart part) {
+        return finalist.solution().losses().of(part);
     }
 
     private static double total(Candidate finalist) {

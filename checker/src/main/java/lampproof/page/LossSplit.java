@@ -1,28 +1,26 @@
 package lampproof.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.loss.Loss;
+import lampproof.prediction.loss.LossPart;
+import lampproof.prediction.loss.Losses;
 import lampproof.unit.PlainNumber;
 
 /** A total loss, split into parts: a bar for each source of the values, all on one scale, and the numbers. */
 final class LossSplit {
-
-    private static final String TOTAL = "loss.total";
 
     /** A bar cannot show less than this share of the whole. */
     private static final double LEAST_SHARE = 5e-4;
 
     /** A part of the whole and the figures that it is the difference of. */
     private record Part(String name, String figure, List<String> less) {
-
-        static Part of(String name, String figure) {
-            return new Part(name, figure, List.of());
-        }
 
         OptionalDouble value(Function<String, OptionalDouble> values) {
             OptionalDouble whole = values.apply(figure);
@@ -39,27 +37,14 @@ final class LossSplit {
         }
     }
 
-    private static final List<Part> OF_THE_LAMP = List.of(
-            Part.of("Fuse, filter and line", "loss.filter"),
-            Part.of("Bridge", "loss.bridge"),
-            Part.of("Capacitors of filter and bus", "loss.capacitors"),
-            Part.of("Bleeder", "loss.bleeder"),
-            Part.of("Controller supply", "loss.bias"),
-            Part.of("Inductor", "loss.inductor"),
-            Part.of("Switch and gate", "loss.switch"),
-            Part.of("Snubber", "loss.snubber"),
-            Part.of("Sense resistor", "loss.sense"),
-            Part.of("Diode", "loss.diode"),
-            Part.of("Output capacitor", "loss.output"));
+    private static final List<Part> OF_THE_LAMP = Arrays.stream(LossPart.values())
+            .map(part -> new Part(part.label(), part.figure(), List.of()))
+            .toList();
 
-    private static final List<Part> OF_THE_DECK = List.of(
-            Part.of("Filter and line", "filter.loss"),
-            Part.of("Bridge", "bridge.loss"),
-            Part.of("Inductor winding", "inductor.loss.copper"),
-            Part.of("Switch, conduction", "switch.loss.conduction"),
-            new Part("Switch, turn-on", "switch.loss", List.of("switch.loss.conduction", "sense.loss")),
-            Part.of("Sense resistor", "sense.loss"),
-            Part.of("Diode, conduction", "diode.loss.conduction"));
+    private static final List<Part> OF_THE_DECK = Arrays.stream(Loss.values())
+            .flatMap(loss -> loss.inDecks().stream())
+            .map(loss -> new Part(loss.label(), loss.figure(), loss.less()))
+            .toList();
 
     private final List<Part> parts;
     private final Map<String, Function<String, OptionalDouble>> ways;
@@ -75,7 +60,7 @@ final class LossSplit {
 
     /** Everything that is lost between line and string, as predicted. */
     static LossSplit ofTheLamp(RunRecord run) {
-        return new LossSplit(OF_THE_LAMP, Map.of("predicted", figure -> run.predicted(null, figure)));
+        return new LossSplit(OF_THE_LAMP, Map.of("predicted", run::predicted));
     }
 
     /** What the deck of a line cycle holds of it, predicted and simulated. */
@@ -93,7 +78,7 @@ final class LossSplit {
                 List.copyOf(ways.keySet()),
                 bars(),
                 parts.stream().map(part -> row(part, text)).toList(),
-                ways.values().stream().map(way -> text.column(way.apply(TOTAL))).toList(),
+                ways.values().stream().map(way -> text.column(way.apply(Losses.TOTAL))).toList(),
                 text.scaledUnit());
     }
 
@@ -122,7 +107,7 @@ final class LossSplit {
 
     private static String share(Part part, Function<String, OptionalDouble> way) {
         OptionalDouble value = part.value(way);
-        OptionalDouble total = way.apply(TOTAL);
+        OptionalDouble total = way.apply(Losses.TOTAL);
         boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
         return shared ? PlainNumber.fixed(100 * value.getAsDouble() / total.getAsDouble(), 1) : "";
     }

@@ -1,14 +1,13 @@
 package lampproof.page;
 
 import java.util.List;
-import java.util.Optional;
 import lampproof.design.Design;
 import lampproof.spec.Amount;
+import lampproof.spec.Entry;
 import lampproof.spec.Origin;
 import lampproof.spec.Quantity;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Vocabulary;
-import lampproof.spec.Word;
 import lampproof.unit.QuantityWriter;
 
 /**
@@ -30,7 +29,7 @@ record PartRows(List<Row> parts) {
     record Row(String name, String meaning, String value, String origin, String rule) {}
 
     static PartRows of(Design design) {
-        return new PartRows(design.rows().stream()
+        return new PartRows(design.values().rows().stream()
                 .filter(row -> !row.name().startsWith("tolerance."))
                 .sorted((a, b) -> a.origin().compareTo(b.origin()))
                 .map(PartRows::row)
@@ -39,11 +38,7 @@ record PartRows(List<Row> parts) {
 
     /** The text of a value; empty when the design does not have it. */
     static String value(Design design, String name) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals(name))
-                .map(PartRows::value)
-                .findFirst()
-                .orElse("");
+        return design.values().row(name).map(PartRows::value).orElse("");
     }
 
     private static Row row(SpecRow row) {
@@ -52,23 +47,18 @@ record PartRows(List<Row> parts) {
     }
 
     private static String meaning(SpecRow row) {
-        return row.setting() instanceof Word
-                ? Vocabulary.choice(row.name()).meaning()
-                : Vocabulary.quantity(row.name()).meaning();
+        return Vocabulary.find(row.name()).map(Entry::meaning).orElseThrow();
     }
 
     private static String value(SpecRow row) {
-        if (row.setting() instanceof Word word) {
-            return word.text();
-        }
-        Amount amount = (Amount) row.setting();
-        Quantity quantity = Vocabulary.quantity(row.name());
+        return row.map(amount -> text(Vocabulary.quantity(row.name()), amount), word -> word);
+    }
+
+    private static String text(Quantity quantity, Amount amount) {
         String typical = written(quantity, amount.typical());
-        return Optional.of(amount)
-                .filter(one -> !one.isSingle())
-                .map(one ->
-                        typical + " (" + written(quantity, one.least()) + " to " + written(quantity, one.most()) + ")")
-                .orElse(typical);
+        return amount.isSingle()
+                ? typical
+                : typical + " (" + written(quantity, amount.least()) + " to " + written(quantity, amount.most()) + ")";
     }
 
     /** As readers write it: micro and ohm by their signs. */

@@ -29,7 +29,7 @@ public final class ReportPage {
      * @param run what it is made from
      */
     public static String html(RunRecord run) {
-        return new PageTemplates().fill("run.ftlh", view(run));
+        return PageTemplates.fill("run.ftlh", view(run));
     }
 
     static View view(RunRecord run) {

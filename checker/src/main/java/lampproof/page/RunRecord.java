@@ -3,6 +3,7 @@ package lampproof.page;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
@@ -52,6 +53,11 @@ public record RunRecord(
         return new RunRecord(verdict, design, LineCorners.of(design), waves, provenance);
     }
 
+    /** The waveform of a deck, if there is one. */
+    Optional<WaveformFile> wave(DeckKind deck) {
+        return Optional.ofNullable(waves.get(deck));
+    }
+
     /** The predicted steady state at the typical line voltage. */
     Solution solution() {
         return corners.nominal();
@@ -62,8 +68,17 @@ public record RunRecord(
         return RuleVerdicts.of(corners);
     }
 
-    /** The predicted value of a figure in a deck; without a deck, of the whole lamp. */
+    /** The predicted value of a figure of the whole lamp, which no deck settles. */
+    OptionalDouble predicted(String figure) {
+        return predicted(Optional.empty(), figure);
+    }
+
+    /** The predicted value of a figure in a deck. */
     OptionalDouble predicted(DeckKind deck, String figure) {
+        return predicted(Optional.of(deck), figure);
+    }
+
+    private OptionalDouble predicted(Optional<DeckKind> deck, String figure) {
         return verdict.verdicts().stream()
                 .map(one -> one.prediction())
                 .filter(prediction -> isOf(prediction, deck, figure))
@@ -74,13 +89,13 @@ public record RunRecord(
     /** The simulated value of a figure in a deck. */
     OptionalDouble simulated(DeckKind deck, String figure) {
         return verdict.verdicts().stream()
-                .filter(one -> isOf(one.prediction(), deck, figure))
+                .filter(one -> isOf(one.prediction(), Optional.of(deck), figure))
                 .map(one -> one.simulated())
                 .findFirst()
                 .orElse(OptionalDouble.empty());
     }
 
-    private static boolean isOf(Prediction prediction, DeckKind deck, String figure) {
-        return prediction.deck() == deck && prediction.figure().name().equals(figure);
+    private static boolean isOf(Prediction prediction, Optional<DeckKind> deck, String figure) {
+        return prediction.deck().equals(deck) && prediction.figure().name().equals(figure);
     }
 }

@@ -37,11 +37,12 @@ final class VerdictSentence {
     /** The figure that uses most of its tolerance. */
     private static String closest(RunVerdict run) {
         return run.verdicts().stream()
-                .filter(one -> one.simulated().isPresent() && one.prediction().deck() != null)
+                .filter(one ->
+                        one.simulated().isPresent() && one.prediction().deck().isPresent())
                 .max(Comparator.comparingDouble(VerdictSentence::share))
                 .map(one -> "; nearest to its limit comes "
                         + one.prediction().figure().name() + " of the deck "
-                        + one.prediction().deck().word() + ", with " + PlainNumber.percent(share(one), 0)
+                        + one.prediction().deck().orElseThrow().word() + ", with " + PlainNumber.percent(share(one), 0)
                         + " of the deviation it is allowed")
                 .orElse("");
     }

@@ -1,7 +1,6 @@
 package lampproof.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import lampproof.compare.Outcome;
@@ -47,7 +46,7 @@ public final class DimmingText {
     }
 
     private static String edge(DimmingCurve curve) {
-        return curve.dimming().edge().name().toLowerCase(Locale.ROOT);
+        return curve.dimming().edge().word();
     }
 
     private static String neglected(DimmingCurve curve) {

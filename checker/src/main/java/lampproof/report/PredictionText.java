@@ -1,18 +1,24 @@
 package lampproof.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
+import lampproof.prediction.loss.LossPart;
+import lampproof.prediction.loss.Losses;
 import lampproof.unit.PlainNumber;
 import lampproof.unit.ValueStyle;
 
 /** Predictions for a reader: first what each part loses, largest first, then every figure from the wall to the string. */
 public final class PredictionText {
 
-    private static final String LOSS = "loss.";
-    private static final String TOTAL = "loss.total";
+    private static final Set<String> PARTS =
+            Arrays.stream(LossPart.values()).map(LossPart::figure).collect(Collectors.toSet());
 
     private final Style style;
 
@@ -54,12 +60,12 @@ public final class PredictionText {
     /** The loss of each part and their total, which add up; the shares of a part are among the figures. */
     private static boolean isLoss(Prediction prediction) {
         return isNominal(prediction)
-                && prediction.deck() == null
-                && prediction.figure().name().startsWith(LOSS);
+                && prediction.deck().isEmpty()
+                && (isTotal(prediction) || PARTS.contains(prediction.figure().name()));
     }
 
     private static boolean isTotal(Prediction prediction) {
-        return prediction.figure().name().equals(TOTAL);
+        return prediction.figure().name().equals(Losses.TOTAL);
     }
 
     private static boolean isNominal(Prediction prediction) {
@@ -107,6 +113,6 @@ public final class PredictionText {
                 prediction.figure().name(),
                 ValueStyle.FIGURES.text(prediction.value(), unit),
                 "+- " + ValueStyle.FIGURES.text(prediction.tolerance().around(prediction.value()), unit),
-                prediction.deck() == null ? "none" : prediction.deck().word());
+                prediction.deck().map(DeckKind::word).orElse("none"));
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import lampproof.compare.RunVerdict;
 import lampproof.compare.Verdict;
 import lampproof.file.CsvText;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.unit.PlainNumber;
 
@@ -43,7 +44,7 @@ public final class VerdictTable {
         return List.of(
                 prediction.figure().name(),
                 prediction.corner().word(),
-                prediction.deck() == null ? "" : prediction.deck().word(),
+                prediction.deck().map(DeckKind::word).orElse(""),
                 PlainNumber.significant(prediction.value(), DIGITS),
                 cell(verdict.simulated(), value -> PlainNumber.significant(value, DIGITS)),
                 prediction.figure().unit(),

@@ -17,7 +17,6 @@ import java.util.stream.Collectors;
 import lampproof.design.Control;
 import lampproof.design.Driver;
 import lampproof.design.Filter;
-import lampproof.design.Fittings;
 import lampproof.design.Inductor;
 import lampproof.design.Law;
 import lampproof.design.LedString;
@@ -70,29 +69,34 @@ final class CrestTable {
     String lastCell = "";
 
     static Driver driver() {
+        Driver example = example();
         return new Driver(
                 Topology.STEP_UP,
                 new Line(100 / Math.sqrt(2), 50, 0),
                 new Filter(0, 1e-3, 0, 1e3, 1e-9),
                 DIODE,
                 10e-9,
-                new Inductor(1e-3, 2),
+                new Inductor(
+                        1e-3, 2, Double.POSITIVE_INFINITY, example.inductor().winding()),
                 new PowerSwitch(3, 1e-12),
                 DIODE,
                 0.5,
                 new Output(1e-6),
                 new LedString(180, 80, 0.25),
                 new Control(Law.BOUNDARY, 50e3, 0, 0, 0, 0, 0, 0, 0),
-                fittings());
+                example.edges(),
+                example.capacitorLosses(),
+                example.supplyCurrent(),
+                example.dimming(),
+                example.heat(),
+                example.exposure());
     }
 
-    /** Those of a shipped example: nothing beyond the circuit is measured. */
-    private static Fittings fittings() {
+    /** A shipped example, for what lies beyond the circuit: it is not measured. */
+    private static Driver example() {
         try (Reader example = new InputStreamReader(
                 CrestTable.class.getResourceAsStream("/lampproof/examples/stairwell-step-up.csv"), UTF_8)) {
-            return Sizing.of(SpecReader.read(example, "stairwell-step-up.csv"))
-                    .driver()
-                    .fittings();
+            return Sizing.of(SpecReader.read(example, "stairwell-step-up.csv")).driver();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -248,7 +249,8 @@ class DeckComparisonTest {
     }
 
     private static Prediction prediction(String name, double value) {
-        return new Prediction(figure(name), Corner.NOMINAL, DeckKind.CREST, value, new Tolerance(0.04, 1e-9));
+        return new Prediction(
+                figure(name), Corner.NOMINAL, Optional.of(DeckKind.CREST), value, new Tolerance(0.04, 1e-9));
     }
 
     private static Figure figure(String name) {

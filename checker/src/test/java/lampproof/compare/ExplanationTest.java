@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Figure;
@@ -76,8 +77,9 @@ class ExplanationTest {
     }
 
     private static String explanation(String name, double simulated, Map<Substitution, Double> shifts) {
-        Figure figure = new Figure(name, "x", "A", Grade.PEAK, "", "");
-        Prediction prediction = new Prediction(figure, Corner.NOMINAL, DeckKind.CREST, 100, Tolerance.share(0.04));
+        Figure figure = new Figure(name, "x", "A", Grade.PEAK, "", "", "");
+        Prediction prediction =
+                new Prediction(figure, Corner.NOMINAL, Optional.of(DeckKind.CREST), 100, Tolerance.share(0.04));
         Alternatives alternatives =
                 (ignored, taken) -> taken.stream().mapToDouble(shifts::get).sum();
         return Explanation.of(alternatives, List.copyOf(shifts.keySet()), prediction, simulated);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntPredicate;
@@ -134,7 +135,11 @@ class InstrumentComparisonTest {
                 .findFirst()
                 .orElseThrow();
         return new Prediction(
-                figure, Corner.NOMINAL, DeckKind.MAINS, value, figure.grade().tolerance());
+                figure,
+                Corner.NOMINAL,
+                Optional.of(DeckKind.MAINS),
+                value,
+                figure.grade().tolerance());
     }
 
     private Waveforms table() {

@@ -3,6 +3,7 @@ package lampproof.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import lampproof.measure.Measured;
 import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
@@ -23,7 +24,8 @@ class SettingVerdictTest {
     @Test
     void aFigureHasTheValueThatWasSimulatedOrNone() {
         Figure figure = FigureCatalogue.figures().get(0);
-        Prediction prediction = new Prediction(figure, Corner.NOMINAL, DeckKind.DIMMED, 0.1, Tolerance.share(0.02));
+        Prediction prediction =
+                new Prediction(figure, Corner.NOMINAL, Optional.of(DeckKind.DIMMED), 0.1, Tolerance.share(0.02));
         Verdict verdict = Verdict.of(prediction, Measured.of(0.099));
         DeckVerdict deck = new DeckVerdict(DeckKind.DIMMED, "20 ms", List.of(), List.of(verdict));
         SettingVerdict setting =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import lampproof.measure.Measured;
 import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
@@ -78,7 +79,8 @@ class VerdictTest {
     }
 
     private static Prediction prediction(double value, DeckKind deck, Corner corner) {
-        return new Prediction(FigureCatalogue.figures().get(0), corner, deck, value, new Tolerance(0.02, 0));
+        return new Prediction(
+                FigureCatalogue.figures().get(0), corner, Optional.ofNullable(deck), value, new Tolerance(0.02, 0));
     }
 
     private static Outcome worst(Verdict... verdicts) {
@@ -86,6 +88,7 @@ class VerdictTest {
     }
 
     private static Prediction prediction(double value, Tolerance tolerance) {
-        return new Prediction(FigureCatalogue.figures().get(0), Corner.NOMINAL, DeckKind.MAINS, value, tolerance);
+        return new Prediction(
+                FigureCatalogue.figures().get(0), Corner.NOMINAL, Optional.of(DeckKind.MAINS), value, tolerance);
     }
 }

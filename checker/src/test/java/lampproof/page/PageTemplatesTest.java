@@ -74,7 +74,7 @@ class PageTemplatesTest {
     @Test
     void everySectionStandsUnderItsName() {
         pages.forEach((template, views) -> {
-            String page = new PageTemplates().fill(template, views.get(0));
+            String page = PageTemplates.fill(template, views.get(0));
             for (Section section : sections(views.get(0))) {
                 assertThat(page).contains("<section>\n<h2 id=\"" + section.id() + "\"");
                 assertThat(page).contains("<a href=\"#" + section.id() + "\">" + section.title() + "</a>");
@@ -84,7 +84,7 @@ class PageTemplatesTest {
 
     @Test
     void aViewThatLacksANameIsRefused() {
-        assertThatThrownBy(() -> new PageTemplates().fill("run.ftlh", new Fact("lamp", "x")))
+        assertThatThrownBy(() -> PageTemplates.fill("run.ftlh", new Fact("lamp", "x")))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("the template run.ftlh cannot be filled")
                 .hasMessageContaining("Fact has no component \"outcome\"; it has name, value");

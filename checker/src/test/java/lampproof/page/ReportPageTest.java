@@ -142,7 +142,7 @@ class ReportPageTest {
 
     private static int lastOfADeck(List<Verdict> verdicts) {
         int at = verdicts.size() - 1;
-        while (verdicts.get(at).prediction().deck() == null) {
+        while (verdicts.get(at).prediction().deck().isEmpty()) {
             at--;
         }
         return at;

@@ -1,6 +1,7 @@
 package lampproof.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lampproof.compare.DeckVerdict;
 import lampproof.compare.Outcome;
@@ -50,7 +51,7 @@ final class Verdicts {
     }
 
     private static Prediction prediction(String name, String unit, double value, DeckKind deck) {
-        Figure figure = new Figure(name, "x", unit, Grade.MEAN, "", "");
-        return new Prediction(figure, Corner.NOMINAL, deck, value, Tolerance.share(0.02));
+        Figure figure = new Figure(name, "x", unit, Grade.MEAN, "", "", "");
+        return new Prediction(figure, Corner.NOMINAL, Optional.ofNullable(deck), value, Tolerance.share(0.02));
     }
 }

@@ -58,7 +58,7 @@ final class CellValues {
     }
 
     private Map<String, Object> protection() {
-        Exposure exposure = driver.fittings().exposure();
+        Exposure exposure = driver.exposure();
         return Map.of(
                 "voltageLimit",
                 exposure.voltageLimit(),

@@ -16,12 +16,12 @@ record CrestSetup(Solution solution) implements DeckSetup {
 
     @Override
     public double step() {
-        return RingStep.limit(solution, solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME, STEPS_PER_RING);
+        return RingStep.limit(solution, solution.crestStage().pace().onTime() / STEPS_PER_ON_TIME, STEPS_PER_RING);
     }
 
     @Override
     public double stop() {
-        return CYCLES / solution.crestStage().leastFrequency();
+        return CYCLES / solution.crestStage().pace().leastFrequency();
     }
 
     @Override

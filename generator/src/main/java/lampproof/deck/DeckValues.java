@@ -3,6 +3,7 @@ package lampproof.deck;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lampproof.design.Detail;
 import lampproof.design.Driver;
 import lampproof.design.Inductor;
 import lampproof.design.PowerSwitch;
@@ -25,9 +26,11 @@ final class DeckValues {
     private final Driver driver;
     private final DeckKind kind;
     private final DeckSetup setup;
+    private final Detail detail;
     private final PartModels models;
 
-    DeckValues(Solution solution, DeckKind kind, PartModels models) {
+    DeckValues(Solution solution, DeckKind kind, Detail detail, PartModels models) {
+        this.detail = detail;
         this.models = models;
         this.solution = solution;
         this.driver = solution.driver();
@@ -81,7 +84,7 @@ final class DeckValues {
     }
 
     private double step() {
-        return setup.step() * driver.fittings().detail().steps();
+        return setup.step() * detail.steps();
     }
 
     private Map<String, PartModel> subcircuits() {

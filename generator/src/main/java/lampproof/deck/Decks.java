@@ -2,25 +2,24 @@ package lampproof.deck;
 
 import java.util.List;
 import java.util.Map;
+import lampproof.design.Detail;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
 import lampproof.subcircuit.PartModels;
+import lampproof.template.Templates;
 import lampproof.unit.PlainNumber;
 
 /** Writes the decks of a solved driver. */
 public final class Decks {
 
-    private final DeckTemplates templates = new DeckTemplates();
+    private final Templates templates = Templates.ofDecks(NetlistNumberFormat.FACTORY);
+    private final Detail detail;
     private final PartModels models;
 
-    /** Decks with the usual parts. */
-    public Decks() {
-        this(PartModels.NONE);
-    }
-
-    /** Decks in which sub-circuits replace some parts. */
-    public Decks(PartModels models) {
+    /** Decks that are simulated so finely, in which sub-circuits replace some parts. */
+    public Decks(Detail detail, PartModels models) {
+        this.detail = detail;
         this.models = models;
     }
 
@@ -36,10 +35,10 @@ public final class Decks {
         String law = solution.driver().control().law().word();
         String title = "lampproof " + kind.word() + " deck: " + topology + " lamp driver, " + law + " control";
         List<String> figures = predictions.stream()
-                .filter(prediction -> prediction.deck() == kind)
+                .filter(prediction -> prediction.isSettledBy(kind))
                 .map(Decks::headingLine)
                 .toList();
-        Map<String, Object> values = new DeckValues(solution, kind, models).with(title, figures);
+        Map<String, Object> values = new DeckValues(solution, kind, detail, models).with(title, figures);
         return new Deck(kind, templates.fill(kind.word() + ".ftl", values));
     }
 

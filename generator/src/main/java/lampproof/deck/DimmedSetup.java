@@ -2,7 +2,6 @@ package lampproof.deck;
 
 import static java.util.Map.entry;
 
-import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
@@ -31,7 +30,7 @@ record DimmedSetup(Solution solution) implements DeckSetup {
         double bus = solution.dimmed().operation().stress().busPeak();
         double reset = driver.string().knee() - bus;
         return driver.topology() == Topology.STEP_UP && reset > 0
-                ? solution.crestStage().meanOnTime() * bus / reset
+                ? solution.crestStage().pace().onTime() * bus / reset
                 : Double.POSITIVE_INFINITY;
     }
 
@@ -57,9 +56,9 @@ record DimmedSetup(Solution solution) implements DeckSetup {
     @Override
     public Map<String, Object> settings() {
         DimmedOperation dimmed = solution.dimmed().operation();
-        Dimming dimming = dimmed.driver().fittings().dimming();
+        Dimming dimming = dimmed.driver().dimming();
         return Map.ofEntries(
-                entry("edge", dimming.edge().name().toLowerCase(Locale.ROOT)),
+                entry("edge", dimming.edge().word()),
                 entry("closesAt", closesAt(dimming)),
                 entry(
                         "closedFor",

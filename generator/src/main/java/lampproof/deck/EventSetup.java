@@ -23,7 +23,7 @@ record EventSetup(DeckKind kind, Solution solution) implements DeckSetup {
 
     @Override
     public double step() {
-        double usual = solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME;
+        double usual = solution.crestStage().pace().onTime() / STEPS_PER_ON_TIME;
         return switch (kind) {
             case SURGE -> Math.min(usual, LONGEST_SURGE_STEP);
             case SHORTED_STRING -> Math.min(usual, shortestOnTime() / 12);
@@ -62,8 +62,8 @@ record EventSetup(DeckKind kind, Solution solution) implements DeckSetup {
         values.put("edge", EDGE);
         values.put("after", result().instant() + EDGE);
         values.put("lineDegrees", Math.toDegrees(angle()));
-        values.put("shortResistance", driver().fittings().exposure().shortResistance());
-        values.putAll(surge(driver().fittings().exposure().surge()));
+        values.put("shortResistance", driver().exposure().shortResistance());
+        values.putAll(surge(driver().exposure().surge()));
         return values;
     }
 
@@ -103,13 +103,13 @@ record EventSetup(DeckKind kind, Solution solution) implements DeckSetup {
     private double angle() {
         return switch (kind) {
             case SURGE -> solution.events().surgePoint().angle();
-            case POWER_UP -> driver().fittings().exposure().powerUpAngle();
+            case POWER_UP -> driver().exposure().powerUpAngle();
             default -> solution.operation().crest().angle();
         };
     }
 
     private double shortestOnTime() {
-        return driver().fittings().exposure().blanking() + driver().control().delay();
+        return driver().exposure().blanking() + driver().control().delay();
     }
 
     private Driver driver() {

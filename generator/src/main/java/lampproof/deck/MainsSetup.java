@@ -18,7 +18,7 @@ record MainsSetup(Solution solution) implements DeckSetup {
 
     @Override
     public double step() {
-        return RingStep.limit(solution, solution.crestStage().meanOnTime() / STEPS_PER_ON_TIME, STEPS_PER_RING);
+        return RingStep.limit(solution, solution.crestStage().pace().onTime() / STEPS_PER_ON_TIME, STEPS_PER_RING);
     }
 
     @Override

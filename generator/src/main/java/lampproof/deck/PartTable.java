@@ -9,7 +9,6 @@ import lampproof.spec.Amount;
 import lampproof.spec.Origin;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Vocabulary;
-import lampproof.spec.Word;
 import lampproof.unit.Dimension;
 import lampproof.unit.QuantityWriter;
 
@@ -24,7 +23,7 @@ final class PartTable {
     static String text(Design design, Map<String, String> margins) {
         return CsvText.of(
                 HEADER,
-                design.rows().stream()
+                design.values().rows().stream()
                         .filter(PartTable::isPart)
                         .map(row -> cells(row, margins.getOrDefault(row.name(), "")))
                         .toList());
@@ -36,12 +35,20 @@ final class PartTable {
 
     private static List<String> cells(SpecRow row, String margin) {
         String origin = row.origin() == Origin.GIVEN ? "given" : "chosen";
-        if (!(row.setting() instanceof Amount amount)) {
-            return List.of(row.name(), ((Word) row.setting()).text(), "", origin, margin, row.note());
-        }
-        Dimension dimension = Vocabulary.quantity(row.name()).dimension();
-        String unit = QuantityWriter.unit(dimension, amount.typical());
-        String number = QuantityWriter.number(dimension, amount.typical(), unit);
-        return List.of(row.name(), number, unit, origin, margin, row.note());
+        String unit = row.amount().map(amount -> unit(row, amount)).orElse("");
+        String value = row.map(amount -> number(row, amount, unit), word -> word);
+        return List.of(row.name(), value, unit, origin, margin, row.note());
+    }
+
+    private static String unit(SpecRow row, Amount amount) {
+        return QuantityWriter.unit(dimension(row), amount.typical());
+    }
+
+    private static String number(SpecRow row, Amount amount, String unit) {
+        return QuantityWriter.number(dimension(row), amount.typical(), unit);
+    }
+
+    private static Dimension dimension(SpecRow row) {
+        return Vocabulary.quantity(row.name()).dimension();
     }
 }

@@ -18,7 +18,7 @@ final class RingStep {
      * @param points points in a period of the ring
      */
     static double limit(Solution solution, double step, double points) {
-        boolean rings = solution.stage().discontinuousShare() > MOST_CYCLES;
+        boolean rings = solution.stage().pace().discontinuousShare() > MOST_CYCLES;
         return rings ? Math.min(step, period(solution.driver()) / points) : step;
     }
 

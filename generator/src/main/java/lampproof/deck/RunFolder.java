@@ -94,7 +94,7 @@ public record RunFolder(Path path) {
 
     /** Writes a prediction with its decks, in which sub-circuits replace some parts; see {@link #write}. */
     public void writeDecks(PredictedDesign predicted, PartModels models) {
-        Decks decks = new Decks(models);
+        Decks decks = new Decks(predicted.design().detail(), models);
         write(
                 predicted,
                 predicted.decks().stream()
@@ -117,7 +117,7 @@ public record RunFolder(Path path) {
             throw UserFault.badInput(
                     Finding.of("the run folder cannot be written", path.toString(), "name another one with -o"));
         }
-        SpecWriter.write(spec(), predicted.design().rows());
+        SpecWriter.write(spec(), predicted.design().values().rows());
         AtomicFile.write(parts(), PartTable.text(predicted.design(), PartMargins.of(predicted.corners())));
         decks.forEach(deck -> AtomicFile.write(deck(deck.kind()), deck.text()));
         AtomicFile.write(predictions(), PredictionTable.text(predicted.predictions()));

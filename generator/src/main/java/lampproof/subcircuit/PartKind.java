@@ -1,10 +1,10 @@
 package lampproof.subcircuit;
 
 import java.util.List;
-import java.util.Locale;
+import lampproof.spec.Keyword;
 
 /** The parts that a sub-circuit may replace, with their pins in order. */
-public enum PartKind {
+public enum PartKind implements Keyword {
     /** The power switch with its body diode and output capacitance; its gate is driven to the gate voltage. */
     SWITCH("drain", "gate", "source"),
     /** The freewheel diode. */
@@ -18,11 +18,6 @@ public enum PartKind {
 
     PartKind(String... pins) {
         this.pins = List.of(pins);
-    }
-
-    /** Its name in a spec. */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT);
     }
 
     /** The row of a spec that names the file. */

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.spec.SpecReader;
+import lampproof.subcircuit.PartModels;
 import org.junit.jupiter.api.Test;
 
 class DetailTest {
@@ -34,7 +35,8 @@ class DetailTest {
                 string.voltage,,420,,V,
                 string.current,,16.7,,mA,
                 """ + row), "lamp.csv"), Set.of(DeckKind.CREST));
-        Deck deck = new Decks().of(DeckKind.CREST, predicted.solution(), predicted.predictions());
+        Deck deck = new Decks(predicted.design().detail(), PartModels.NONE)
+                .of(DeckKind.CREST, predicted.solution(), predicted.predictions());
         Matcher matcher = LONGEST_STEP.matcher(deck.text());
         assertThat(matcher.find()).isTrue();
         return Double.parseDouble(matcher.group(1));

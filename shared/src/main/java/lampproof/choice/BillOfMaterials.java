@@ -9,9 +9,8 @@ import lampproof.design.Driver;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.prediction.Solution;
+import lampproof.prediction.loss.LossPart;
 import lampproof.spec.Amount;
-import lampproof.spec.SpecRow;
-import lampproof.spec.Word;
 
 /**
  * The parts of a driver with their board area and cost.
@@ -37,25 +36,25 @@ public record BillOfMaterials(List<BillItem> items) {
         List<BillItem> items = new ArrayList<>(List.of(
                 table.item("fuse", 1),
                 table.item("choke", 1e3 * driver.filter().inductance()),
-                table.item("damping", 0.05 * solution.losses().filter()),
+                table.item("damping", 0.05 * solution.losses().of(LossPart.FILTER)),
                 table.item("filter capacitor", millijoules(driver.filter().capacitance(), crest)),
                 table.item("bridge", 2 * crest * solution.line().peakCurrent()),
                 table.item("bus capacitor", millijoules(driver.busCapacitance(), crest)),
                 table.item("controller", 1),
-                table.item("bias supply", solution.losses().bias()),
-                table.item("inductor", 1e12 * driver.fittings().winding().core().areaProduct()),
+                table.item("bias supply", solution.losses().of(LossPart.BIAS)),
+                table.item("inductor", 1e12 * driver.inductor().winding().core().areaProduct()),
                 table.item("switch", voltAmperes(design, "switch")),
                 table.item("diode", voltAmperes(design, "diode")),
-                table.item("sense", 2 * solution.losses().sense()),
+                table.item("sense", 2 * solution.losses().of(LossPart.SENSE)),
                 output(design, table)));
-        items.addAll(load(driver.fittings().dimming(), solution.losses().bleeder(), table));
+        items.addAll(load(driver.dimming(), solution.losses().of(LossPart.BLEEDER), table));
         return new BillOfMaterials(items);
     }
 
     /** Only few capacitors fit side by side into a lamp. */
     private static BillItem output(Design design, PartTable table) {
         double capacitance = design.driver().output().capacitance();
-        String part = "output " + word(design, "output.kind");
+        String part = "output " + design.values().word("output.kind").orElseThrow();
         BillItem item = table.item(
                 part,
                 millijoules(capacitance, amount(design, "output.voltage_rating").typical()));
@@ -92,18 +91,7 @@ public record BillOfMaterials(List<BillItem> items) {
     }
 
     static Amount amount(Design design, String name) {
-        return (Amount) row(design, name).setting();
-    }
-
-    private static String word(Design design, String name) {
-        return ((Word) row(design, name).setting()).text();
-    }
-
-    private static SpecRow row(Design design, String name) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals(name))
-                .findFirst()
-                .orElseThrow();
+        return design.values().amount(name).orElseThrow();
     }
 
     /** The parts that cover the most board. */

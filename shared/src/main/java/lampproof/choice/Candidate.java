@@ -11,6 +11,7 @@ import lampproof.design.Topology;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
 import lampproof.prediction.heat.PartLife;
+import lampproof.prediction.loss.LossPart;
 import lampproof.quasistatic.Operation;
 import lampproof.rule.LimitVerdicts;
 import lampproof.rule.RuleVerdict;
@@ -79,13 +80,13 @@ public record Candidate(
 
     /** Greatest energy of the inductor [J]. */
     public double inductorEnergy() {
-        double peak = solution.stage().inductorPeak();
+        double peak = solution.stage().inductor().peak();
         return 0.5 * solution.driver().inductor().inductance() * peak * peak;
     }
 
     /** Area product of the core [m4]. */
     public double areaProduct() {
-        return solution.driver().fittings().winding().core().areaProduct();
+        return solution.driver().inductor().winding().core().areaProduct();
     }
 
     /**
@@ -111,24 +112,24 @@ public record Candidate(
 
     /** What the load for the dimmer burns while the dimmer is fully on [W]. */
     public double dimmerLoad() {
-        Dimming dimming = solution.driver().fittings().dimming();
+        Dimming dimming = solution.driver().dimming();
         boolean none = dimming.bleederResistance() >= DimmerLoad.NONE && dimming.topUpCurrent() == 0;
-        return none ? 0 : solution.losses().bleeder();
+        return none ? 0 : solution.losses().of(LossPart.BLEEDER);
     }
 
     /** Hours of life of what goes first, LEDs or output capacitor [h]. */
     public double life() {
         Driver driver = solution.driver();
         double leds = PartLife.arrhenius(
-                driver.fittings().light().life(), solution.temperatures().of("string"));
+                driver.heat().light().life(), solution.temperatures().of("string"));
         double capacitor = PartLife.arrhenius(
-                driver.fittings().capacitorLife(), solution.temperatures().of("output"));
+                driver.heat().capacitorLife(), solution.temperatures().of("output"));
         return Math.min(leds, capacitor);
     }
 
     /** Name of the core of the inductor. */
     public String core() {
-        return solution.driver().fittings().winding().core().name();
+        return solution.driver().inductor().winding().core().name();
     }
 
     /** Temperature of a part [degC]. */

@@ -40,30 +40,36 @@ public record Characteristic(String group, String name, String unit, ToDoubleFun
                     "switch",
                     "switching frequency, least",
                     "Hz",
-                    solution -> solution.stage().leastFrequency()),
+                    solution -> solution.stage().pace().leastFrequency()),
             of(
                     "switch",
                     "switching frequency, greatest",
                     "Hz",
-                    solution -> solution.stage().greatestFrequency()),
+                    solution -> solution.stage().pace().greatestFrequency()),
             of("switch", "switch voltage, peak", "V", Solution::nodeVoltage),
             of(
                     "switch",
                     "switch current, peak",
                     "A",
-                    solution -> solution.stage().inductorPeak()),
+                    solution -> solution.stage().inductor().peak()),
             of(
                     "switch",
                     "switch stress",
                     "VA",
-                    solution -> solution.nodeVoltage() * solution.stage().inductorPeak()),
+                    solution ->
+                            solution.nodeVoltage() * solution.stage().inductor().peak()),
             of("diode", "diode voltage, peak", "V", Solution::reverseVoltage),
-            of("diode", "diode current, mean", "A", solution -> solution.stage().diodeMean()),
+            of(
+                    "diode",
+                    "diode current, mean",
+                    "A",
+                    solution -> solution.stage().diode().mean()),
             of(
                     "diode",
                     "diode stress",
                     "VA",
-                    solution -> solution.reverseVoltage() * solution.stage().inductorPeak()),
+                    solution -> solution.reverseVoltage()
+                            * solution.stage().inductor().peak()),
             of(
                     "bridge",
                     "bridge voltage, peak",
@@ -93,7 +99,7 @@ public record Characteristic(String group, String name, String unit, ToDoubleFun
                     "inductor",
                     "inductor current, peak",
                     "A",
-                    solution -> solution.stage().inductorPeak()),
+                    solution -> solution.stage().inductor().peak()),
             new Characteristic("inductor", "stored energy, peak", "J", Candidate::inductorEnergy),
             new Characteristic(
                     "inductor",

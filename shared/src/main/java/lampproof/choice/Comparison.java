@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Smoothing;
 import lampproof.design.Topology;
@@ -20,9 +21,10 @@ import lampproof.unit.PlainNumber;
  * @param weights how much each criterion counts
  * @param ranking the order of the candidates
  * @param winner the better of the finalists
- * @param rival the best of the other converter; null when that has no candidate
+ * @param rival the best of the other converter; empty when that has no candidate
  */
-public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Candidate winner, Candidate rival) {
+public record Comparison(
+        DesignSpace space, Weights weights, Ranking ranking, Candidate winner, Optional<Candidate> rival) {
 
     /** The comparison of a design space, or nothing when no arrangement works. */
     public static Optional<Comparison> of(DesignSpace space, Weights weights) {
@@ -35,7 +37,8 @@ public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Ca
                 .filter(finalists -> finalists.size() == 2)
                 .min(Comparator.comparing(finalists -> finalists.get(0), ranking.order()))
                 .orElseGet(() -> finalists(space.candidates(), ranking));
-        return Optional.of(new Comparison(space, weights, ranking, pair.get(0), pair.size() == 2 ? pair.get(1) : null));
+        return Optional.of(new Comparison(
+                space, weights, ranking, pair.get(0), pair.stream().skip(1).findFirst()));
     }
 
     private static List<Candidate> of(DesignSpace space, Smoothing smoothing) {
@@ -57,7 +60,7 @@ public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Ca
 
     /** The finalists, the better one first. */
     public List<Candidate> finalists() {
-        return rival == null ? List.of(winner) : List.of(winner, rival);
+        return Stream.concat(Stream.of(winner), rival.stream()).toList();
     }
 
     /** Every candidate in the order of the ranking. */
@@ -99,10 +102,9 @@ public record Comparison(DesignSpace space, Weights weights, Ranking ranking, Ca
     public String recommendation() {
         String first = "Take the " + winner.arrangement().text() + ", with an index (1: best in everything) of "
                 + index(winner);
-        return rival == null
-                ? first + "; no other converter can do it."
-                : first + " against " + index(rival) + " of the best "
-                        + rival.arrangement().topology().word() + "." + highest();
+        return rival.map(other -> first + " against " + index(other) + " of the best "
+                        + other.arrangement().topology().word() + "." + highest())
+                .orElse(first + "; no other converter can do it.");
     }
 
     /** Says so when another candidate ranks higher than the winner, because it smooths another ripple. */

@@ -1,12 +1,10 @@
 package lampproof.choice;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import lampproof.spec.Keyword;
 
 /** What candidates are weighted by; of each burden less is better. */
-public enum Criterion {
+public enum Criterion implements Keyword {
     /** Loss for each watt of the string [-]. */
     EFFICIENCY(
             "efficiency",
@@ -35,11 +33,6 @@ public enum Criterion {
         this.burden = burden;
     }
 
-    /** The word for it on the command line. */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT);
-    }
-
     /** Name of the characteristic that shows it. */
     public String characteristic() {
         return characteristic;
@@ -53,10 +46,5 @@ public enum Criterion {
     /** What counts against a candidate [unit of the criterion]; above zero. */
     double burden(Candidate candidate) {
         return burden.applyAsDouble(candidate);
-    }
-
-    /** The words of all. */
-    static List<String> words() {
-        return Arrays.stream(values()).map(Criterion::word).toList();
     }
 }

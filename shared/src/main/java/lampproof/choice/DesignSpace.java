@@ -5,11 +5,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Smoothing;
 import lampproof.design.Topology;
 import lampproof.fault.UserFault;
+import lampproof.spec.Keyword;
 
 /**
  * Every arrangement of a lamp: both converters, four laws, two ways of smoothing, every count of junctions in the ranges.
@@ -39,11 +41,8 @@ public record DesignSpace(Lamp lamp, List<Candidate> candidates, List<Rejection>
         List<Candidate> candidates = new ArrayList<>();
         List<Rejection> rejections = new ArrayList<>();
         for (Outcome outcome : outcomes) {
-            if (outcome.candidate() == null) {
-                rejections.add(outcome.rejection());
-            } else {
-                candidates.add(outcome.candidate());
-            }
+            outcome.candidate().ifPresent(candidates::add);
+            outcome.rejection().ifPresent(rejections::add);
         }
         return new DesignSpace(lamp, candidates, rejections);
     }
@@ -65,7 +64,8 @@ public record DesignSpace(Lamp lamp, List<Candidate> candidates, List<Rejection>
     /** How many arrangements work, how many do not, and how many are best in their way. */
     public String counts() {
         return candidates.size() + " arrangements work, " + rejections.size() + " do not; " + pareto().size()
-                + " are pareto: none of the others is better in one of " + String.join(", ", Criterion.words())
+                + " are pareto: none of the others is better in one of "
+                + String.join(", ", Keyword.words(Criterion.class))
                 + " without being worse in another.";
     }
 
@@ -106,13 +106,14 @@ public record DesignSpace(Lamp lamp, List<Candidate> candidates, List<Rejection>
         return better;
     }
 
-    private record Outcome(Candidate candidate, Rejection rejection) {
+    /** A candidate, or why there is none. */
+    private record Outcome(Optional<Candidate> candidate, Optional<Rejection> rejection) {
 
         static Outcome of(Lamp lamp, Arrangement arrangement, PartTable table) {
             try {
-                return new Outcome(Candidate.of(lamp, arrangement, table), null);
+                return new Outcome(Optional.of(Candidate.of(lamp, arrangement, table)), Optional.empty());
             } catch (UserFault fault) {
-                return new Outcome(null, Rejection.of(arrangement, fault));
+                return new Outcome(Optional.empty(), Optional.of(Rejection.of(arrangement, fault)));
             }
         }
     }

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import lampproof.design.Dimming;
 import lampproof.prediction.Solution;
+import lampproof.prediction.loss.Loss;
+import lampproof.prediction.loss.LossPart;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 import lampproof.unit.ValueStyle;
@@ -20,21 +22,24 @@ public final class Differences {
     private final Candidate winner;
     private final Candidate rival;
 
-    private Differences(Comparison comparison) {
+    private Differences(Comparison comparison, Candidate rival) {
         this.comparison = comparison;
         this.winner = comparison.winner();
-        this.rival = comparison.rival();
+        this.rival = rival;
     }
 
     /** The differences of both finalists; none when there is but one. */
     public static List<Difference> of(Comparison comparison) {
-        return comparison.rival() == null ? List.of() : new Differences(comparison).all();
+        return comparison
+                .rival()
+                .map(rival -> new Differences(comparison, rival).all())
+                .orElse(List.of());
     }
 
     private List<Difference> all() {
         List<Difference> all = new ArrayList<>();
         all.add(new Difference("efficiency", efficiency()));
-        lostParts().forEach(part -> all.add(new Difference("loss: " + part, loss(part))));
+        lostParts().forEach(part -> all.add(new Difference("loss: " + part.word(), loss(part))));
         all.add(new Difference("inductor", inductor()));
         all.add(new Difference("line", line()));
         all.add(new Difference("light", light()));
@@ -62,9 +67,9 @@ public final class Differences {
     }
 
     /** The parts whose losses differ by a good part of the whole difference, the largest difference first. */
-    private List<String> lostParts() {
-        Map<String, Double> mine = winner.solution().losses().parts();
-        Map<String, Double> other = rival.solution().losses().parts();
+    private List<LossPart> lostParts() {
+        Map<LossPart, Double> mine = winner.solution().losses().parts();
+        Map<LossPart, Double> other = rival.solution().losses().parts();
         double whole = mine.keySet().stream()
                 .mapToDouble(part -> Math.abs(other.get(part) - mine.get(part)))
                 .sum();
@@ -76,9 +81,9 @@ public final class Differences {
                 .toList();
     }
 
-    private String loss(String part) {
-        double mine = winner.solution().losses().parts().get(part);
-        double other = rival.solution().losses().parts().get(part);
+    private String loss(LossPart part) {
+        double mine = winner.solution().losses().of(part);
+        double other = rival.solution().losses().of(part);
         Candidate payer = other > mine ? rival : winner;
         Candidate saver = other > mine ? winner : rival;
         String why = why(part, payer, saver);
@@ -86,59 +91,60 @@ public final class Differences {
                 "the %s pays %s %s (%s against %s)%s",
                 name(payer),
                 watts(Math.abs(other - mine)),
-                part.equals("bleeder") ? "for the dimmer load" : "more in the " + part,
+                part == LossPart.BLEEDER ? "for the dimmer load" : "more in the " + part.word(),
                 watts(Math.max(mine, other)),
                 watts(Math.min(mine, other)),
                 why.isEmpty() ? "" : ": " + why);
     }
 
-    private static String why(String part, Candidate payer, Candidate saver) {
+    private static String why(LossPart part, Candidate payer, Candidate saver) {
         Solution high = payer.solution();
         Solution low = saver.solution();
         return switch (part) {
-            case "diode" ->
+            case DIODE ->
                 text(
                         "its diode carries %s on average and loses %s by recovery, the other one %s and %s",
-                        amperes(high.stage().diodeMean()),
-                        watts(high.losses().recovery()),
-                        amperes(low.stage().diodeMean()),
-                        watts(low.losses().recovery()));
-            case "switch" ->
+                        amperes(high.stage().diode().mean()),
+                        watts(high.losses().of(Loss.RECOVERY)),
+                        amperes(low.stage().diode().mean()),
+                        watts(low.losses().of(Loss.RECOVERY)));
+            case SWITCH ->
                 text(
                         "it opens at up to %s and stands %s V, the other one %s and %s V",
-                        amperes(high.stage().inductorPeak()),
+                        amperes(high.stage().inductor().peak()),
                         whole(high.nodeVoltage()),
-                        amperes(low.stage().inductorPeak()),
+                        amperes(low.stage().inductor().peak()),
                         whole(low.nodeVoltage()));
-            case "inductor" ->
+            case INDUCTOR ->
                 text(
                         "it carries %s rms and swings to %s mT, the other one %s and %s mT",
-                        amperes(high.stage().inductorRms()),
+                        amperes(high.stage().inductor().rms()),
                         whole(1e3 * high.peakFlux()),
-                        amperes(low.stage().inductorRms()),
+                        amperes(low.stage().inductor().rms()),
                         whole(1e3 * low.peakFlux()));
-            case "sense" ->
+            case SENSE ->
                 text(
                         "its switch carries %s rms, the other one %s",
-                        amperes(high.stage().switchRms()), amperes(low.stage().switchRms()));
-            case "filter", "bridge" ->
+                        amperes(high.stage().powerSwitch().rms()),
+                        amperes(low.stage().powerSwitch().rms()));
+            case FILTER, BRIDGE ->
                 text(
                         "it draws %s rms from the line, the other one %s",
                         amperes(high.line().current()), amperes(low.line().current()));
-            case "bias" ->
+            case BIAS ->
                 text(
                         "the gate of its switch takes %s a cycle, that of the other one %s, at %s V and %s V of bus",
                         gateCharge(high),
                         gateCharge(low),
                         whole(high.line().busPeak()),
                         whole(low.line().busPeak()));
-            case "bleeder" ->
-                saver.solution().losses().bleeder() < 1e-3
+            case BLEEDER ->
+                saver.solution().losses().of(LossPart.BLEEDER) < 1e-3
                         ? text("the %s does not need it", name(saver))
                         : text(
                                 "the lamp itself draws as little as %s, the other one %s",
                                 amperes(payer.heldCurrent()), amperes(saver.heldCurrent()));
-            default -> "";
+            case CAPACITORS, SNUBBER, OUTPUT -> "";
         };
     }
 
@@ -204,7 +210,7 @@ public final class Differences {
     }
 
     private static String load(Candidate candidate) {
-        Dimming dimming = candidate.solution().driver().fittings().dimming();
+        Dimming dimming = candidate.solution().driver().dimming();
         boolean resistor = dimming.bleederResistance() < DimmerLoad.NONE;
         boolean topUp = dimming.topUpCurrent() > 0;
         if (!resistor && !topUp) {
@@ -270,9 +276,7 @@ public final class Differences {
     }
 
     private static String gateCharge(Solution solution) {
-        return Engineering.digits(3)
-                .inAscii()
-                .text(solution.driver().fittings().edges().gateCharge(), "C");
+        return Engineering.digits(3).inAscii().text(solution.driver().edges().gateCharge(), "C");
     }
 
     private static String whole(double number) {

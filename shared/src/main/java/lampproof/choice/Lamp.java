@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lampproof.design.Dimming.Edge;
 import lampproof.design.Law;
 import lampproof.design.Smoothing;
 import lampproof.design.StringPoints;
 import lampproof.design.Topology;
 import lampproof.spec.Amount;
+import lampproof.spec.Keyword;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
 import lampproof.spec.Word;
@@ -22,7 +24,7 @@ import lampproof.spec.Word;
  * @param junctionVoltage voltage of one LED junction at its current [V]
  * @param softness dynamic resistance of the string times its current over its voltage [-]
  * @param line rms line voltage
- * @param junctionSlope change of the voltage of one junction with temperature [V/K]; null for the usual one
+ * @param junctionSlope change of the voltage of one junction with temperature [V/K]; empty for the usual one
  */
 public record Lamp(
         List<SpecRow> rows,
@@ -31,7 +33,7 @@ public record Lamp(
         double junctionVoltage,
         double softness,
         Amount line,
-        Double junctionSlope) {
+        Optional<Double> junctionSlope) {
 
     private static final double USUAL_JUNCTION = 3;
     private static final double USUAL_SOFTNESS = 0.1;
@@ -80,9 +82,7 @@ public record Lamp(
                         .map(resistance -> resistance * current / voltage)
                         .orElse(USUAL_SOFTNESS),
                 spec.amount("line.voltage").orElseThrow(),
-                typical(spec, "string.temperature_slope")
-                        .map(slope -> slope / count)
-                        .orElse(null));
+                typical(spec, "string.temperature_slope").map(slope -> slope / count));
     }
 
     private static Optional<Double> typical(Spec spec, String name) {
@@ -124,12 +124,16 @@ public record Lamp(
 
     /** Whether a wall dimmer is named. */
     public boolean isDimmed() {
-        return !Spec.of(rows).word("dimmer.edge").orElse("none").equals("none");
+        return edge() != Edge.NONE;
     }
 
     /** Whether the dimmer has a triac, which goes out below its holding current. */
     boolean hasTriac() {
-        return Spec.of(rows).word("dimmer.edge").orElse("none").equals("leading");
+        return edge() == Edge.LEADING;
+    }
+
+    private Edge edge() {
+        return Spec.of(rows).keyword("dimmer.edge", Edge.class).orElse(Edge.NONE);
     }
 
     /** Holding current of the dimmer [A]. */
@@ -151,9 +155,9 @@ public record Lamp(
     /** The spec of a candidate, as far as the arrangement and some more rows decide it. */
     Spec spec(Arrangement arrangement, List<SpecRow> more) {
         List<SpecRow> all = new ArrayList<>(rows);
-        all.add(word("driver.topology", arrangement.topology().word()));
-        all.add(word("driver.control", arrangement.law().word()));
-        all.add(word("output.smoothing", arrangement.smoothing().word()));
+        all.add(word("driver.topology", arrangement.topology()));
+        all.add(word("driver.control", arrangement.law()));
+        all.add(word("output.smoothing", arrangement.smoothing()));
         all.add(amount("string.voltage", arrangement.voltage(), "junctions in series"));
         all.add(amount("string.current", arrangement.current(), "gives the light power at that voltage"));
         all.add(amount(
@@ -161,9 +165,8 @@ public record Lamp(
                 Arrangement.fourDigits(softness * arrangement.voltage() / arrangement.current()),
                 "the LEDs as soft as in the spec"));
         all.add(amount("string.count", arrangement.junctions(), "laid out"));
-        if (junctionSlope != null) {
-            all.add(amount("string.temperature_slope", junctionSlope * arrangement.junctions(), "that of each LED"));
-        }
+        junctionSlope.ifPresent(slope ->
+                all.add(amount("string.temperature_slope", slope * arrangement.junctions(), "that of each LED")));
         all.addAll(more);
         return Spec.of(all);
     }
@@ -172,8 +175,8 @@ public record Lamp(
         return SpecRow.filledIn(name, Amount.of(value), rule);
     }
 
-    private static SpecRow word(String name, String word) {
-        return SpecRow.filledIn(name, new Word(word), "laid out");
+    private static SpecRow word(String name, Keyword word) {
+        return SpecRow.filledIn(name, new Word(word.word()), "laid out");
     }
 
     /** Whether a converter can carry a string of a voltage [V] on every line of the lamp. */

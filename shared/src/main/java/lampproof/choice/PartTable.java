@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,9 +16,8 @@ import java.util.Objects;
 import lampproof.fault.Finding;
 import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import lampproof.file.CsvReader;
+import lampproof.file.CsvReader.Row;
 
 /**
  * The classes of every part: {@code part,rating,unit,package,length,width,cost}, lengths in millimetre.
@@ -30,8 +28,9 @@ import org.apache.commons.csv.CSVRecord;
 public final class PartTable {
 
     private static final List<String> HEADER = List.of("part", "rating", "unit", "package", "length", "width", "cost");
+    private static final CsvReader READER =
+            new CsvReader("table of part classes", HEADER, "check that it is a table of part classes in UTF-8 text");
     private static final String SHIPPED = "parts.csv";
-    private static final long LIMIT = 1 << 20;
     private static final double GREATEST = 1e6;
 
     private final Map<String, List<PartClass>> classes;
@@ -58,34 +57,18 @@ public final class PartTable {
      * @throws UserFault with every finding, each with its row
      */
     public PartTable with(Path file) {
-        try {
-            if (Files.size(file) > LIMIT) {
-                throw UserFault.badInput(Finding.of("the file is larger than 1 MiB", file.toString(), "name another"));
-            }
-            return with(Files.readString(file), file.toString());
-        } catch (IOException e) {
-            throw UserFault.badInput(Finding.of(
-                    "the table of parts cannot be read", file.toString(), "check that it is there and UTF-8 text"));
-        }
+        return with(READER.text(file), file.toString());
     }
 
     private PartTable with(String text, String file) {
         List<Finding> findings = new ArrayList<>();
         List<PartClass> read = new ArrayList<>();
         Map<String, String> newUnits = new LinkedHashMap<>(units);
-        for (CSVRecord row : rows(text, file)) {
-            String place = file + ", row " + row.getRecordNumber();
-            if (row.size() != HEADER.size()) {
-                findings.add(new Finding("a row has " + HEADER.size() + " cells", place, "" + row.size(), "", ""));
-                continue;
-            }
-            String unit = units.isEmpty() ? row.get(2) : knownUnit(row.get(0), place, findings);
-            if (unit != null && !unit.equals(row.get(2))) {
-                findings.add(new Finding("the " + row.get(0) + " is rated in " + unit, place, row.get(2), unit, ""));
-            }
-            newUnits.putIfAbsent(row.get(0), row.get(2));
-            read.add(partClass(row, place, findings));
-        }
+        READER.rows(text, file, findings, row -> {
+            checkUnit(row, findings);
+            newUnits.putIfAbsent(row.cell(0), row.cell(2));
+            read.add(partClass(row, findings));
+        });
         if (!findings.isEmpty()) {
             throw UserFault.badInput(findings);
         }
@@ -97,46 +80,29 @@ public final class PartTable {
         return new PartTable(all, newUnits);
     }
 
-    private static List<CSVRecord> rows(String text, String file) {
-        try (CSVParser parser = CSVParser.parse(
-                text,
-                CSVFormat.DEFAULT
-                        .builder()
-                        .setCommentMarker('#')
-                        .setTrim(true)
-                        .setIgnoreEmptyLines(true)
-                        .get())) {
-            List<CSVRecord> rows = parser.getRecords();
-            if (rows.isEmpty() || !rows.get(0).toList().equals(HEADER)) {
-                throw UserFault.badInput(
-                        new Finding("this is no table of part classes", file, "", String.join(",", HEADER), ""));
-            }
-            return rows.subList(1, rows.size());
-        } catch (IOException | UncheckedIOException e) {
-            throw UserFault.badInput(Finding.of("the quotes of the table do not match", file, "close every quote"));
+    /** A part is rated in the unit that it had before; the first table may name any. */
+    private void checkUnit(Row row, List<Finding> findings) {
+        String part = row.cell(0);
+        String unit = units.getOrDefault(part, row.cell(2));
+        if (!units.isEmpty() && !units.containsKey(part)) {
+            String known = String.join(", ", units.keySet());
+            findings.add(new Finding(
+                    "this part is not known", row.place(), part, known, NearestName.question(part, units.keySet())));
+        } else if (!unit.equals(row.cell(2))) {
+            findings.add(new Finding("the " + part + " is rated in " + unit, row.place(), row.cell(2), unit, ""));
         }
     }
 
-    private String knownUnit(String part, String place, List<Finding> findings) {
-        if (!units.containsKey(part)) {
-            String next = NearestName.to(part, units.keySet())
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("");
-            findings.add(new Finding("this part is not known", place, part, String.join(", ", units.keySet()), next));
-        }
-        return units.get(part);
-    }
-
-    private static PartClass partClass(CSVRecord row, String place, List<Finding> findings) {
+    private static PartClass partClass(Row row, List<Finding> findings) {
         double[] numbers = new double[7];
         for (int column : new int[] {1, 4, 5, 6}) {
-            numbers[column] = number(row.get(column));
+            numbers[column] = number(row.cell(column));
             if (!(numbers[column] > 0 && numbers[column] <= GREATEST)) {
                 findings.add(new Finding(
-                        "the " + HEADER.get(column) + " is a number above 0", place, row.get(column), "", ""));
+                        "the " + HEADER.get(column) + " is a number above 0", row.place(), row.cell(column), "", ""));
             }
         }
-        return new PartClass(row.get(0), numbers[1], row.get(3), numbers[4] * numbers[5] * 1e-6, numbers[6]);
+        return new PartClass(row.cell(0), numbers[1], row.cell(3), numbers[4] * numbers[5] * 1e-6, numbers[6]);
     }
 
     private static double number(String text) {

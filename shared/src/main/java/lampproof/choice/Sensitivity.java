@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import lampproof.design.Design;
@@ -42,7 +43,10 @@ public record Sensitivity(
         /** Efficiency [%]. */
         EFFICIENCY("efficiency", "%", Solution::efficiency),
         /** Greatest inductor current [A]. */
-        PEAK_CURRENT("inductor.current.peak", "A", solution -> solution.stage().inductorPeak()),
+        PEAK_CURRENT(
+                "inductor.current.peak",
+                "A",
+                solution -> solution.stage().inductor().peak()),
         /** Percent flicker [%]. */
         FLICKER(
                 "string.flicker.percent",
@@ -70,7 +74,7 @@ public record Sensitivity(
         }
     }
 
-    private record Varied(SpecRow row, Amount range, Solution least, Solution most) {
+    private record Varied(SpecRow row, Amount range, Optional<Solution> least, Optional<Solution> most) {
 
         Sensitivity of(Target target, Solution typical) {
             return new Sensitivity(
@@ -82,15 +86,16 @@ public record Sensitivity(
                     target.value.applyAsDouble(typical));
         }
 
-        private static OptionalDouble value(Target target, Solution solution) {
-            return solution == null ? OptionalDouble.empty() : OptionalDouble.of(target.value.applyAsDouble(solution));
+        private static OptionalDouble value(Target target, Optional<Solution> solution) {
+            return solution.stream().mapToDouble(target.value).findFirst();
         }
     }
 
     /** What moves each target of a candidate, the strongest first. */
     public static Map<Target, List<Sensitivity>> of(Candidate candidate) {
-        List<Varied> varied = candidate.design().rows().stream()
-                .filter(row -> row.setting() instanceof Amount amount && amount.typical() != 0)
+        List<Varied> varied = candidate.design().values().rows().stream()
+                .filter(row ->
+                        row.amount().filter(amount -> amount.typical() != 0).isPresent())
                 .filter(row -> !row.name().startsWith("tolerance."))
                 .toList()
                 .parallelStream()
@@ -117,7 +122,7 @@ public record Sensitivity(
     }
 
     private static Amount range(Candidate candidate, SpecRow row) {
-        Amount amount = candidate.spec().amount(row.name()).orElse((Amount) row.setting());
+        Amount amount = candidate.spec().amount(row.name()).or(row::amount).orElseThrow();
         double typical = amount.typical();
         double usual = USUAL * Math.abs(typical);
         Quantity quantity = Vocabulary.quantity(row.name());
@@ -126,17 +131,17 @@ public record Sensitivity(
         return amount.isSingle() ? new Amount(Math.min(least, typical), typical, Math.max(most, typical)) : amount;
     }
 
-    private static Solution solved(Candidate candidate, SpecRow changed, double value) {
-        List<SpecRow> rows = candidate.design().rows().stream()
+    private static Optional<Solution> solved(Candidate candidate, SpecRow changed, double value) {
+        List<SpecRow> rows = candidate.design().values().rows().stream()
                 .map(row -> row.name().equals(changed.name())
                         ? SpecRow.filledIn(row.name(), Amount.of(value), "varied")
                         : row)
                 .toList();
         try {
             Design design = Sizing.of(Spec.of(rows));
-            return Solution.of(design.driver());
+            return Optional.of(Solution.of(design.driver()));
         } catch (UserFault fault) {
-            return null;
+            return Optional.empty();
         }
     }
 

@@ -40,7 +40,10 @@ public record WeightVariation(String weighing, Comparison comparison) {
     /** The index of the winner and of its rival in words. */
     public String indices() {
         String first = index(comparison.winner());
-        return comparison.rival() == null ? first : first + " against " + index(comparison.rival());
+        return comparison
+                .rival()
+                .map(rival -> first + " against " + index(rival))
+                .orElse(first);
     }
 
     private String index(Candidate candidate) {

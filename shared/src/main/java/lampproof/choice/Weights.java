@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
 import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
+import lampproof.spec.Keyword;
 import lampproof.unit.Engineering;
 
 /**
@@ -43,12 +45,12 @@ public record Weights(Map<Criterion, Double> values) {
         List<Finding> findings = new ArrayList<>();
         for (String part : text.split(",", -1)) {
             String[] pair = part.split("=", -1);
-            Criterion criterion = criterion(pair[0].strip(), findings);
+            Optional<Criterion> criterion = criterion(pair[0].strip(), findings);
             double weight = pair.length == 2 ? weight(pair[1]) : Double.NaN;
             if (!(weight >= 0 && weight <= GREATEST)) {
                 findings.add(new Finding("a weight is a number", OPTION, part, "0 to 100", "such as efficiency=2"));
-            } else if (criterion != null) {
-                values.put(criterion, weight);
+            } else {
+                criterion.ifPresent(one -> values.put(one, weight));
             }
         }
         Weights weights = new Weights(values);
@@ -61,18 +63,18 @@ public record Weights(Map<Criterion, Double> values) {
         return weights;
     }
 
-    private static Criterion criterion(String word, List<Finding> findings) {
-        for (Criterion criterion : Criterion.values()) {
-            if (criterion.word().equals(word)) {
-                return criterion;
-            }
+    private static Optional<Criterion> criterion(String word, List<Finding> findings) {
+        Optional<Criterion> known = Keyword.of(Criterion.class, word);
+        if (known.isEmpty()) {
+            List<String> words = Keyword.words(Criterion.class);
+            findings.add(new Finding(
+                    "this criterion is not known",
+                    OPTION,
+                    word,
+                    String.join(", ", words),
+                    NearestName.question(word, words)));
         }
-        String next = NearestName.to(word, Criterion.words())
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
-        findings.add(
-                new Finding("this criterion is not known", OPTION, word, String.join(", ", Criterion.words()), next));
-        return null;
+        return known;
     }
 
     private static double weight(String text) {

@@ -1,6 +1,5 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.spec.Amount;
 
 /**
@@ -19,9 +18,8 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
     private static final double EXPECTED_EFFICIENCY = 0.92;
 
     static Demand of(DesignValues values) {
-        Topology topology = word(Topology.values(), values.givenWord("driver.topology"));
-        Law law = word(
-                Law.values(), values.word("driver.control", "boundary: simplest with a good power factor", "boundary"));
+        Topology topology = values.given("driver.topology", Topology.class);
+        Law law = values.keyword("driver.control", "boundary: simplest with a good power factor", Law.BOUNDARY);
         Amount lines = values.range("line.voltage");
         Line line = new Line(
                 lines.typical(),
@@ -63,14 +61,5 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
     /** Crest of the highest line [V]. */
     double highestCrest() {
         return Math.sqrt(2) * lines.most();
-    }
-
-    private static <E extends Enum<E>> E word(E[] values, String word) {
-        for (E value : values) {
-            if (value.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
-                return value;
-            }
-        }
-        throw new IllegalArgumentException("no such word: " + word);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
 import lampproof.spec.Amount;
+import lampproof.spec.Keyword;
 import lampproof.spec.Origin;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecRow;
@@ -31,9 +32,9 @@ final class DesignValues {
         return spec.amount(name).orElseThrow();
     }
 
-    /** The given word; it must be there. */
-    String givenWord(String name) {
-        return spec.word(name).orElseThrow();
+    /** The constant of the given word; it must be there. */
+    <E extends Enum<E> & Keyword> E given(String name, Class<E> type) {
+        return spec.keyword(name, type).orElseThrow();
     }
 
     /** The given value, or else the one that the rule yields; the rule is evaluated once. */
@@ -47,7 +48,7 @@ final class DesignValues {
     /** The value that was given, or filled in before. */
     double known(String name) {
         SpecRow row = filled.get(name);
-        return row == null ? given(name) : ((Amount) row.setting()).typical();
+        return row == null ? given(name) : row.amount().orElseThrow().typical();
     }
 
     /** The given word, or else the one that the rule yields. */
@@ -56,6 +57,12 @@ final class DesignValues {
             filled.put(name, SpecRow.filledIn(name, new Word(value), rule));
             return value;
         });
+    }
+
+    /** The constant of the given word, or else the usual one by the rule. */
+    <E extends Enum<E> & Keyword> E keyword(String name, String rule, E usual) {
+        return Keyword.of(usual.getDeclaringClass(), word(name, rule, usual.word()))
+                .orElseThrow();
     }
 
     /** Whether the spec leaves a value open. */
@@ -69,9 +76,9 @@ final class DesignValues {
     }
 
     /** What was given, then what was filled in. */
-    List<SpecRow> rows() {
+    Spec all() {
         List<SpecRow> all = new ArrayList<>(filled.values());
         all.addAll(spec.rows());
-        return all;
+        return Spec.of(all);
     }
 }

@@ -1,7 +1,9 @@
 package lampproof.design;
 
+import lampproof.spec.Keyword;
+
 /** How finely decks are simulated: fewer points are faster, more points are more exact. */
-public enum Detail {
+public enum Detail implements Keyword {
     /** Twice the usual steps, for a first look. */
     COARSE(2),
     /** What the figures are compared with. */

@@ -1,5 +1,7 @@
 package lampproof.design;
 
+import lampproof.spec.Keyword;
+
 /**
  * The wall dimmer, and the bleeder that supplies its timing circuit and holding current.
  *
@@ -99,7 +101,7 @@ public record Dimming(
     }
 
     /** The edge of the half cycle that a dimmer cuts. */
-    public enum Edge {
+    public enum Edge implements Keyword {
         /** No dimmer. */
         NONE,
         /** The beginning of the half cycle, by a triac. */

@@ -2,7 +2,6 @@ package lampproof.design;
 
 import static lampproof.physics.PreferredSeries.E12;
 
-import java.util.Locale;
 import lampproof.design.Dimming.Edge;
 
 /** Chooses the bleeder that a dimmer needs. */
@@ -11,8 +10,7 @@ final class DimmingSizing {
     private DimmingSizing() {}
 
     static Dimming dimming(DesignValues values, Line line) {
-        Edge edge = Edge.valueOf(values.word("dimmer.edge", "no dimmer unless one is named", "none")
-                .toUpperCase(Locale.ROOT));
+        Edge edge = values.keyword("dimmer.edge", "no dimmer unless one is named", Edge.NONE);
         if (edge == Edge.NONE && values.isOpen("bleeder.resistance")) {
             return Dimming.NONE;
         }

@@ -15,7 +15,12 @@ package lampproof.design;
  * @param output the capacitor across the string
  * @param string the LED string
  * @param control the control cell
- * @param fittings what it has beyond the simulated circuit
+ * @param edges what each switching edge costs
+ * @param capacitorLosses what makes the capacitors warm
+ * @param supplyCurrent supply current of the controller, drawn from the bus [A]
+ * @param dimming dimmer and bleeder
+ * @param heat where the heat goes
+ * @param exposure faults and surges, and what protects from them
  */
 public record Driver(
         Topology topology,
@@ -30,46 +35,38 @@ public record Driver(
         Output output,
         LedString string,
         Control control,
-        Fittings fittings) {
+        Edges edges,
+        CapacitorLosses capacitorLosses,
+        double supplyCurrent,
+        Dimming dimming,
+        Heat heat,
+        Exposure exposure) {
 
     /** The same driver on another line. */
     public Driver on(Line other) {
-        return changed(other, inductor, fittings);
+        return changed(other, filter, inductor, dimming);
     }
 
     /** The same driver with another filter. */
     public Driver with(Filter other) {
-        return new Driver(
-                topology,
-                line,
-                other,
-                bridge,
-                busCapacitance,
-                inductor,
-                powerSwitch,
-                diode,
-                senseResistance,
-                output,
-                string,
-                control,
-                fittings);
-    }
-
-    /** The same driver behind another dimmer. */
-    public Driver behind(Dimming other) {
-        return changed(line, inductor, fittings.with(other));
+        return changed(line, other, inductor, dimming);
     }
 
     /** The same driver with another inductor. */
     public Driver with(Inductor other) {
-        return changed(line, other, fittings);
+        return changed(line, filter, other, dimming);
     }
 
-    private Driver changed(Line newLine, Inductor newInductor, Fittings newFittings) {
+    /** The same driver behind another dimmer. */
+    public Driver behind(Dimming other) {
+        return changed(line, filter, inductor, other);
+    }
+
+    private Driver changed(Line newLine, Filter newFilter, Inductor newInductor, Dimming newDimming) {
         return new Driver(
                 topology,
                 newLine,
-                filter,
+                newFilter,
                 bridge,
                 busCapacitance,
                 newInductor,
@@ -79,6 +76,11 @@ public record Driver(
                 output,
                 string,
                 control,
-                newFittings);
+                edges,
+                capacitorLosses,
+                supplyCurrent,
+                newDimming,
+                heat,
+                exposure);
     }
 }

@@ -56,16 +56,19 @@ final class FilterSizing {
         return new Filter(fuse, inductance, resistance, damping, capacitance);
     }
 
-    /** What makes the capacitors of filter and bus warm. */
-    Fittings.LossyCapacitors losses(double bus) {
-        double dissipation = values.amount(
+    /** Tangent of the loss angle of the filter capacitor [-]. */
+    double dissipationFactor() {
+        return values.amount(
                 "filter.dissipation_factor", "1 % at the line frequency: polyester film", () -> DISSIPATION_FACTOR);
-        double resistance = values.amount(
+    }
+
+    /** Series resistance of a bus capacitor [F]; in [Ohm]. */
+    double busResistance(double bus) {
+        return values.amount(
                 "bus.resistance",
                 "dissipation factor of 1 % at the switching frequency: polyester film",
                 () -> Rounding.twoDigits(
                         CapacitorResistance.of(DISSIPATION_FACTOR, demand.frequency(), Math.max(1e-12, bus))));
-        return new Fittings.LossyCapacitors(dissipation, resistance);
     }
 
     Rectifier bridge() {

@@ -1,7 +1,6 @@
 package lampproof.design;
 
 import java.util.List;
-import lampproof.design.Fittings.Light;
 import lampproof.design.Housing.Part;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
@@ -21,7 +20,11 @@ final class HeatSizing {
         this.demand = demand;
     }
 
-    Housing housing() {
+    Heat heat() {
+        return new Heat(housing(), light(), capacitorLife());
+    }
+
+    private Housing housing() {
         double ambient = values.amount("ambient.temperature", "40 degC: under a ceiling", () -> 40);
         double coldest = values.amount("ambient.coldest", "-20 degC", () -> -20);
         double resistance = values.amount(
@@ -74,7 +77,7 @@ final class HeatSizing {
         return Rounding.twoDigits(Math.min(LARGEST, kelvins / power));
     }
 
-    Light light() {
+    private Light light() {
         double share = values.amount("string.light_share", "a third of the string power leaves as light", () -> 0.33);
         double count =
                 values.amount("string.count", "3 V each", () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
@@ -85,7 +88,7 @@ final class HeatSizing {
         return new Light(share, slope, life("life.", "LEDs, common practice", 50e3, 80, 30e3, 90));
     }
 
-    LifePoints capacitorLife() {
+    private LifePoints capacitorLife() {
         return life("life.capacitor_", "film or ceramic capacitor, common practice", 20e3, 85, 5e3, 105);
     }
 

@@ -9,20 +9,16 @@ import lampproof.physics.SaturatingCore;
  * @param resistance winding resistance [Ohm]
  * @param saturationCurrent current from which little of the inductance is left; infinite where the decks let no core
  *     saturate [A]
+ * @param winding core and winding
  */
-public record Inductor(double inductance, double resistance, double saturationCurrent) {
+public record Inductor(double inductance, double resistance, double saturationCurrent, Winding winding) {
 
     /** Share of the inductance that is left in saturation; common practice, no source [-]. */
     public static final double LEFT = 0.1;
 
-    /** An inductor that never saturates. */
-    public Inductor(double inductance, double resistance) {
-        this(inductance, resistance, Double.POSITIVE_INFINITY);
-    }
-
     /** The same with another inductance [H]. */
     public Inductor with(double other) {
-        return new Inductor(other, resistance, saturationCurrent);
+        return new Inductor(other, resistance, saturationCurrent, winding);
     }
 
     /** Current [A] at a flux linkage over inductance [A]. */

@@ -49,7 +49,8 @@ final class InductorSizing {
                         "inductor.resistance",
                         "turns of this wire on this core at 100 degC",
                         () -> Rounding.twoDigits(CopperResistivity.at(Winding.TEMPERATURE) * length / area)),
-                saturates() ? winding.saturationCurrent() : Double.POSITIVE_INFINITY);
+                saturates() ? winding.saturationCurrent() : Double.POSITIVE_INFINITY,
+                winding);
     }
 
     private boolean saturates() {

@@ -78,8 +78,7 @@ final class OutputSizing {
     /** A step-up string has the voltage at which film smooths the line ripple; a low string would need an electrolytic. */
     private Smoothing smoothing() {
         Smoothing usual = demand.isStepUp() ? Smoothing.LINE : Smoothing.SWITCHING;
-        return Smoothing.of(
-                values.word("output.smoothing", "line in a step-up converter, else switching", usual.word()));
+        return values.keyword("output.smoothing", "line in a step-up converter, else switching", usual);
     }
 
     private double capacitance(Smoothing smoothing) {

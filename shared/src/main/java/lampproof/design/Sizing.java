@@ -1,6 +1,5 @@
 package lampproof.design;
 
-import java.util.Locale;
 import lampproof.spec.Spec;
 
 /**
@@ -30,7 +29,7 @@ public final class Sizing {
         Feasibility.require(spec);
         Sizing sizing = new Sizing(spec);
         Driver driver = sizing.driver();
-        return new Design(driver, sizing.values.rows());
+        return new Design(driver, sizing.values.all());
     }
 
     private Driver driver() {
@@ -57,28 +56,17 @@ public final class Sizing {
                 output,
                 demand.string(),
                 new ControlSizing(values, demand).control(),
-                fittings(winding, silicon.edges(powerSwitch), storage.resistance(output), mains.losses(bus)));
-    }
-
-    private Fittings fittings(
-            Winding winding, Edges edges, double outputResistance, Fittings.LossyCapacitors capacitors) {
-        HeatSizing heat = new HeatSizing(values, demand);
-        return new Fittings(
-                winding,
-                edges,
+                silicon.edges(powerSwitch),
+                new CapacitorLosses(storage.resistance(output), mains.dissipationFactor(), mains.busResistance(bus)),
                 values.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
-                outputResistance,
-                capacitors,
                 DimmingSizing.dimming(values, demand.line()),
-                heat.housing(),
-                heat.light(),
-                heat.capacitorLife(),
-                detail(),
-                new ExposureSizing(values, demand).exposure());
+                new HeatSizing(values, demand).heat(),
+                exposure());
     }
 
-    private Detail detail() {
-        String word = values.word("decks.detail", "normal: what the figures are compared with", "normal");
-        return Detail.valueOf(word.toUpperCase(Locale.ROOT));
+    /** The decks and what they try the lamp with. */
+    private Exposure exposure() {
+        values.keyword("decks.detail", "normal: what the figures are compared with", Detail.NORMAL);
+        return new ExposureSizing(values, demand).exposure();
     }
 }

@@ -28,7 +28,6 @@ public final class StringPoints {
     private static final List<String> ENDS = List.of("low", "high");
     private static final String TEMPERATURE = "string.point_temperature";
     private static final String SLOPE = "string.temperature_slope";
-    private static final double RATED_TEMPERATURE = 25;
     private static final double REACH = 2;
 
     private final Spec spec;
@@ -114,12 +113,12 @@ public final class StringPoints {
 
     /** What the string voltage changes by from the temperature of the points to 25 degC [V]. */
     private double shift() {
-        double temperature = spec.amount(TEMPERATURE).map(Amount::typical).orElse(RATED_TEMPERATURE);
-        if (temperature != RATED_TEMPERATURE && !spec.names().contains(SLOPE)) {
+        double temperature = spec.amount(TEMPERATURE).map(Amount::typical).orElse(Light.RATED_TEMPERATURE);
+        if (temperature != Light.RATED_TEMPERATURE && !spec.names().contains(SLOPE)) {
             throw UserFault.badInput(Finding.of(
                     "string voltage at 25 degC needs its slope", TEMPERATURE, "give " + SLOPE + ", such as -0.3 V/K"));
         }
-        return temperature == RATED_TEMPERATURE ? 0 : typical(SLOPE) * (RATED_TEMPERATURE - temperature);
+        return temperature == Light.RATED_TEMPERATURE ? 0 : typical(SLOPE) * (Light.RATED_TEMPERATURE - temperature);
     }
 
     private void refuseContradiction() {

@@ -1,6 +1,6 @@
 package lampproof.design;
 
-import java.util.Locale;
+import lampproof.spec.Keyword;
 
 /**
  * A surge between line and neutral.
@@ -13,22 +13,16 @@ import java.util.Locale;
 public record Surge(Wave wave, double voltage, double impedance, double angle) {
 
     /** The shape of a surge. */
-    public enum Wave {
+    public enum Wave implements Keyword {
         /** Ring wave of 100 kHz. */
         RING,
         /** Combination wave: 1.2/50 us open, 8/20 us shorted. */
-        COMBINATION;
-
-        /** The word in tables. */
-        public String word() {
-            return name().toLowerCase(Locale.ROOT);
-        }
+        COMBINATION
     }
 
     /** The surge that the lamp is tried with. */
     static Surge of(DesignValues values) {
-        Wave wave = Wave.valueOf(values.word("surge.wave", "ring: the usual trial of lamps", "ring")
-                .toUpperCase(Locale.ROOT));
+        Wave wave = values.keyword("surge.wave", "ring: the usual trial of lamps", Wave.RING);
         boolean ring = wave == Wave.RING;
         double voltage = values.amount(
                 "surge.voltage",

@@ -36,7 +36,7 @@ public final class DimmingSweep {
      * @throws UserFault when it has no dimmer
      */
     public static DimmingCurve of(Operation full) {
-        if (!full.driver().fittings().dimming().present()) {
+        if (!full.driver().dimming().present()) {
             throw UserFault.badInput(
                     Finding.of("the spec names no dimmer", "dimmer.edge", "give dimmer.edge as leading or trailing"));
         }
@@ -52,7 +52,7 @@ public final class DimmingSweep {
         Turned up = turned(dark.start(), RISING, true);
         Turned down = turningDown.join();
         return new DimmingCurve(
-                full.driver().fittings().dimming(),
+                full.driver().dimming(),
                 full.string().meanCurrent(),
                 down.points(),
                 up.points(),
@@ -70,7 +70,7 @@ public final class DimmingSweep {
     }
 
     private Driver withoutBleeder() {
-        return full.driver().behind(full.driver().fittings().dimming().withoutBleeder());
+        return full.driver().behind(full.driver().dimming().withoutBleeder());
     }
 
     /** Settings in the order of turning, and where the lamp lights or goes dark. */
@@ -113,7 +113,7 @@ public final class DimmingSweep {
     }
 
     private static double conduction(DimmedOperation setting) {
-        return setting.driver().fittings().dimming().conduction();
+        return setting.driver().dimming().conduction();
     }
 
     private DimmedOperation at(double conduction, DimmedState start) {
@@ -121,6 +121,6 @@ public final class DimmingSweep {
     }
 
     private static Driver turned(Driver driver, double conduction) {
-        return driver.behind(driver.fittings().dimming().at(conduction));
+        return driver.behind(driver.dimming().at(conduction));
     }
 }

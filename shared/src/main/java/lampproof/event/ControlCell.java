@@ -25,7 +25,7 @@ final class ControlCell {
     ControlCell(Operation operation, double busVoltage) {
         Driver driver = operation.driver();
         control = driver.control();
-        exposure = driver.fittings().exposure();
+        exposure = driver.exposure();
         law = control.law();
         setPoint = operation.setPoint();
         crest = driver.line().crest();

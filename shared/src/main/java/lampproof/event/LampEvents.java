@@ -58,7 +58,7 @@ public final class LampEvents {
     public EventResult surge() {
         return once("surge", () -> {
             AnglePoint start = surgePoint();
-            Surge surge = driver().fittings().exposure().surge();
+            Surge surge = driver().exposure().surge();
             LampTransient lamp = new LampTransient(
                     operation, start, new SurgeSource(surge, driver().line(), start.lineCurrent(), instant()));
             lamp.through(end(instant() + SURGE_TIME), StringFault.NONE);
@@ -69,7 +69,7 @@ public final class LampEvents {
     /** The line comes on while nothing is charged; shown for a half cycle and a quarter, or until there is light. */
     public EventResult powerUp() {
         return once("power-up", () -> {
-            double angle = driver().fittings().exposure().powerUpAngle();
+            double angle = driver().exposure().powerUpAngle();
             LampTransient lamp = new LampTransient(operation, dead(angle), new MainsSource(driver().line(), angle));
             double half = driver().line().halfPeriod();
             lamp.untilLight(MOST_HALF_CYCLES * half);
@@ -85,7 +85,7 @@ public final class LampEvents {
 
     /** The point of the line at which the surge strikes. */
     public AnglePoint surgePoint() {
-        double share = driver().fittings().exposure().surge().angle() / Math.PI;
+        double share = driver().exposure().surge().angle() / Math.PI;
         int last = operation.points().size() - 1;
         return operation.points().get((int) Math.min(last, Math.round(share * last)));
     }

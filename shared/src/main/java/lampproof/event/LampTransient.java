@@ -32,7 +32,7 @@ final class LampTransient {
         input = new InputStage(driver, lineSource, start);
         stage = new PowerStage(driver, start);
         cell = new ControlCell(operation, start.busVoltage());
-        step = Math.min(LONGEST_STEP, operation.stageAtCrest().meanOnTime() / STEPS_PER_ON_TIME);
+        step = Math.min(LONGEST_STEP, operation.stageAtCrest().pace().onTime() / STEPS_PER_ON_TIME);
     }
 
     double time() {

@@ -108,7 +108,7 @@ final class PowerStage {
             case NONE -> outputVoltage += step * (current - string.current(outputVoltage)) / outputCapacitance;
             case OPEN -> outputVoltage += step * current / outputCapacitance;
             case SHORTED -> {
-                double time = driver.fittings().exposure().shortResistance() * outputCapacitance;
+                double time = driver.exposure().shortResistance() * outputCapacitance;
                 outputVoltage = (outputVoltage + step * current / outputCapacitance) / (1 + step / time);
             }
         }

@@ -31,6 +31,16 @@ public final class NearestName {
                         .thenComparingInt(other -> distance(word, other)));
     }
 
+    /** The question whether the nearest of the known words is meant; empty when none is near. */
+    public static String question(String word, Collection<String> known) {
+        return question(word, known, "");
+    }
+
+    /** The question whether the nearest of the known words is meant, or another advice when none is near. */
+    public static String question(String word, Collection<String> known, String otherwise) {
+        return to(word, known).map(near -> "did you mean " + near + "?").orElse(otherwise);
+    }
+
     private static String lower(String word) {
         return word.toLowerCase(Locale.ROOT);
     }

@@ -1,6 +1,6 @@
 /**
- * Writing of files: each is complete or absent, and safe to open in a spreadsheet.
+ * Small files: each is written complete or not at all and is safe to open in a spreadsheet; tables are read row by row.
  *
- * <p>In: texts and cells. Out: files. Not here: the contents of the files, and the reading of tables.
+ * <p>In: texts and cells. Out: files and rows. Not here: the contents of the files.
  */
 package lampproof.file;

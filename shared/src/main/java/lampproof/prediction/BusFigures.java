@@ -21,46 +21,60 @@ final class BusFigures {
 
     static List<FigureEntry> entries() {
         return List.of(
-                figure(
-                                "line.conduction_angle",
-                                "theta_c",
-                                "deg",
-                                ANGLE,
-                                "angle of a half cycle in which the bridge conducts",
-                                MODEL)
+                figure("line.conduction_angle", "theta_c", "deg", ANGLE)
+                        .definition("angle of a half cycle in which the bridge conducts")
+                        .formula(
+                                "180 deg times the share of the half cycle with bridge current in the mean of a degree")
+                        .source(MODEL)
                         .mains(s -> s.line().conductionAngle()),
-                figure("bridge.current.mean", "I_br", "A", MEAN, "mean current out of the bridge", MODEL)
+                figure("bridge.current.mean", "I_br", "A", MEAN)
+                        .definition("mean current out of the bridge")
+                        .formula("<i_br>, i_br = i_conv + C_bus dv/dt while the bridge conducts")
+                        .source(MODEL)
                         .mains(s -> s.line().bridgeMean()),
-                figure("bridge.current.rms", "I_br,rms", "A", MEAN, "rms current out of the bridge", MODEL)
+                figure("bridge.current.rms", "I_br,rms", "A", MEAN)
+                        .definition("rms current out of the bridge")
+                        .formula("sqrt(<i_br^2>)")
+                        .source(MODEL)
                         .mains(s -> s.line().bridgeRms()),
-                figure(
-                                "bridge.voltage.peak",
-                                "V_br,pk",
-                                "V",
-                                PEAK,
-                                "greatest reverse voltage of a bridge diode: bus and half the drop of the conducting two",
-                                MODEL)
+                figure("bridge.voltage.peak", "V_br,pk", "V", PEAK)
+                        .definition(
+                                "greatest reverse voltage of a bridge diode: bus and half the drop of the conducting two")
+                        .formula("V_bus,pk + v_D(i)")
+                        .source(MODEL)
                         .mains(Solution::bridgeReverseVoltage),
-                figure("bridge.loss", "P_br", "W", LOSS, "mean of bridge voltage times bridge current", JUNCTION)
+                figure("bridge.loss", "P_br", "W", LOSS)
+                        .definition("mean of bridge voltage times bridge current")
+                        .formula("<2 i_br (n Vt ln(1 + i_br / Is) + R i_br)>")
+                        .source(JUNCTION)
                         .mains(s -> s.line().bridgeLoss()),
-                figure("filter.loss", "P_f", "W", LOSS, "loss in fuse, filter winding and line resistance", OHM)
+                figure("filter.loss", "P_f", "W", LOSS)
+                        .definition("loss in fuse, filter winding and line resistance")
+                        .formula(
+                                "<R i^2> with R = R_fuse + R_line + R_w R_d / (R_w + R_d), and what the switching ripple adds")
+                        .source(OHM)
                         .mains(s -> s.line().filterLoss()),
-                figure("bus.voltage.peak", "V_bus,pk", "V", PEAK, "greatest bus voltage", MODEL)
+                figure("bus.voltage.peak", "V_bus,pk", "V", PEAK)
+                        .definition("greatest bus voltage")
+                        .formula("max (V sin theta - drops, held voltage) + half the switching ripple")
+                        .source(MODEL)
                         .mains(s -> s.line().busPeak())
                         .dimmed(DimmedStress::busPeak)
                         .openString(EventResult::busVoltage)
                         .shortedString(EventResult::busVoltage)
                         .surge(EventResult::busVoltage)
                         .powerUp(EventResult::busVoltage),
-                figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN, "rms current of the bus capacitor", MODEL)
+                figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN)
+                        .definition("rms current of the bus capacitor")
+                        .formula(
+                                "sqrt(<i_br^2> - <i_conv>^2 + sum I_n^2 / 2), the part of six switching harmonics that the filter does not take")
+                        .source(MODEL)
                         .mains(s -> s.line().busRippleCurrent()),
-                figure(
-                                "bus.voltage.valley",
-                                "V_bus,min",
-                                "V",
-                                CALCULATED,
-                                "least bus voltage, switching ripple included",
-                                MODEL)
+                figure("bus.voltage.valley", "V_bus,min", "V", CALCULATED)
+                        .definition("least bus voltage, switching ripple included")
+                        .formula(
+                                "min (held voltage less half the switching ripple, not below the output of a step-down converter)")
+                        .source(MODEL)
                         .calculated(Solution::busValley));
     }
 }

@@ -1,9 +1,9 @@
 package lampproof.prediction;
 
-import java.util.Locale;
+import lampproof.spec.Keyword;
 
 /** The line voltage that a prediction is made for. */
-public enum Corner {
+public enum Corner implements Keyword {
     /** The typical line voltage. */
     NOMINAL("the typical line voltage"),
     /** The least line voltage of the spec. */
@@ -20,10 +20,5 @@ public enum Corner {
     /** The line voltage in words. */
     public String phrase() {
         return phrase;
-    }
-
-    /** The word in tables. */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,11 +2,11 @@ package lampproof.prediction;
 
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Set;
+import lampproof.spec.Keyword;
 
 /** What a deck shows. */
-public enum DeckKind {
+public enum DeckKind implements Keyword {
     /** Switching cycles with the line held at its crest. */
     CREST,
     /** Half a line cycle, switched. */
@@ -49,19 +49,5 @@ public enum DeckKind {
     /** Whether the line is held at its crest. */
     public boolean held() {
         return this == CREST || this == NOISE;
-    }
-
-    /** The word in file names and tables. */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /**
-     * The kind of a word.
-     *
-     * @throws IllegalArgumentException when there is none
-     */
-    public static DeckKind of(String word) {
-        return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 }

@@ -40,9 +40,7 @@ public final class FigureCatalogue {
         return ENTRIES.stream()
                 .filter(entry -> entry.figure().equals(figure))
                 .flatMap(entry -> entry.readings().stream())
-                .map(reading -> reading.deck() == null
-                        ? "half cycle of the model"
-                        : reading.deck().span())
+                .map(FigureEntry.Reading::span)
                 .distinct()
                 .collect(Collectors.joining("; "));
     }
@@ -50,7 +48,8 @@ public final class FigureCatalogue {
     /** The figures that at least one deck settles, in order. */
     public static List<Figure> settled() {
         return ENTRIES.stream()
-                .filter(entry -> entry.readings().stream().anyMatch(reading -> reading.deck() != null))
+                .filter(entry -> entry.readings().stream()
+                        .anyMatch(reading -> reading.deck().isPresent()))
                 .map(FigureEntry::figure)
                 .toList();
     }

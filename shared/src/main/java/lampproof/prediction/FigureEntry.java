@@ -2,6 +2,7 @@ package lampproof.prediction;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
@@ -16,8 +17,46 @@ import lampproof.quasistatic.dimmed.DimmedStress;
  */
 record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
 
-    static FigureEntry figure(String name, String symbol, String unit, Grade grade, String definition, String source) {
-        return new FigureEntry(new Figure(name, symbol, unit, grade, definition, source), List.of(), false);
+    /** The entry of a figure, whose definition, formula, source and values follow. */
+    static FigureEntry figure(String name, String symbol, String unit, Grade grade) {
+        return new FigureEntry(new Figure(name, symbol, unit, grade, "", "", ""), List.of(), false);
+    }
+
+    FigureEntry definition(String text) {
+        return with(new Figure(
+                figure.name(),
+                figure.symbol(),
+                figure.unit(),
+                figure.grade(),
+                text,
+                figure.formula(),
+                figure.source()));
+    }
+
+    FigureEntry formula(String text) {
+        return with(new Figure(
+                figure.name(),
+                figure.symbol(),
+                figure.unit(),
+                figure.grade(),
+                figure.definition(),
+                text,
+                figure.source()));
+    }
+
+    FigureEntry source(String text) {
+        return with(new Figure(
+                figure.name(),
+                figure.symbol(),
+                figure.unit(),
+                figure.grade(),
+                figure.definition(),
+                figure.formula(),
+                text));
+    }
+
+    private FigureEntry with(Figure other) {
+        return new FigureEntry(other, readings, unlessZero);
     }
 
     FigureEntry mains(ToDoubleFunction<Solution> value) {
@@ -56,17 +95,21 @@ record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
 
     /** The value that no deck settles. */
     FigureEntry calculated(ToDoubleFunction<Solution> value) {
-        return with(null, value);
+        return with(Optional.empty(), value);
     }
 
     /** The value over the half cycle with the most in it, of a lamp without a dimmer: the last one. */
     Optional<Reading> widest() {
         return readings.stream()
-                .filter(reading -> reading.deck() == null || DeckKind.STANDARD.contains(reading.deck()))
+                .filter(reading -> reading.isOf(DeckKind.STANDARD))
                 .reduce((first, second) -> second);
     }
 
     FigureEntry with(DeckKind deck, ToDoubleFunction<Solution> value) {
+        return with(Optional.of(deck), value);
+    }
+
+    private FigureEntry with(Optional<DeckKind> deck, ToDoubleFunction<Solution> value) {
         return new FigureEntry(
                 figure,
                 Stream.concat(readings.stream(), Stream.of(new Reading(deck, value)))
@@ -87,8 +130,19 @@ record FigureEntry(Figure figure, List<Reading> readings, boolean unlessZero) {
     /**
      * How a value is read from a solution.
      *
-     * @param deck the deck that settles it; null when none can
+     * @param deck the deck that settles it; empty when none can
      * @param value the value
      */
-    record Reading(DeckKind deck, ToDoubleFunction<Solution> value) {}
+    record Reading(Optional<DeckKind> deck, ToDoubleFunction<Solution> value) {
+
+        /** Whether one of some decks settles it, or none can. */
+        boolean isOf(Set<DeckKind> decks) {
+            return deck.isEmpty() || decks.contains(deck.get());
+        }
+
+        /** The span of time over which it is taken. */
+        String span() {
+            return deck.map(DeckKind::span).orElse("half cycle of the model");
+        }
+    }
 }

@@ -6,7 +6,6 @@ import lampproof.design.Design;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.spec.Amount;
-import lampproof.spec.SpecRow;
 import lampproof.unit.Engineering;
 
 /**
@@ -28,7 +27,7 @@ public record LineCorners(Map<Corner, Solution> solutions) {
      * @throws UserFault when a part becomes hotter than it is rated for, or physics forbids one of the line voltages
      */
     public static LineCorners of(Design design) {
-        Amount line = lineVoltage(design);
+        Amount line = design.values().amount("line.voltage").orElseThrow();
         Map<Corner, Solution> solutions = new EnumMap<>(Corner.class);
         solutions.put(Corner.NOMINAL, rated(design));
         if (line.least() < line.typical()) {
@@ -71,14 +70,5 @@ public record LineCorners(Map<Corner, Solution> solutions) {
         Solution solution = Solution.of(design.driver());
         solution.temperatures().requireRated();
         return solution;
-    }
-
-    private static Amount lineVoltage(Design design) {
-        return design.rows().stream()
-                .filter(row -> row.name().equals("line.voltage"))
-                .map(SpecRow::setting)
-                .map(Amount.class::cast)
-                .findFirst()
-                .orElseThrow();
     }
 }

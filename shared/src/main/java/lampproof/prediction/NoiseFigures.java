@@ -27,23 +27,17 @@ final class NoiseFigures {
 
     private static Stream<FigureEntry> levels() {
         return Stream.of(
-                figure(
-                                "noise.level.fundamental",
-                                "L_1",
-                                "dBuV",
-                                LEVEL,
-                                "switching frequency at each receiver, line held at its crest",
-                                SOURCE)
+                figure("noise.level.fundamental", "L_1", "dBuV", LEVEL)
+                        .definition("switching frequency at each receiver, line held at its crest")
+                        .formula("20 lg(|Z(f)| I_1 / 1 uV), Z from converter current to receiver")
+                        .source(SOURCE)
                         .with(
                                 DeckKind.NOISE,
                                 s -> ConductedLimit.level(s.noise().atCrest(1))),
-                figure(
-                                "noise.level.harmonics",
-                                "L_2..10",
-                                "dBuV",
-                                LEVEL,
-                                "its harmonics 2 to 10 together, the same",
-                                SOURCE)
+                figure("noise.level.harmonics", "L_2..10", "dBuV", LEVEL)
+                        .definition("its harmonics 2 to 10 together, the same")
+                        .formula("10 lg(sum (|Z(n f)| I_n / 1 uV)^2, n = 2 to 10)")
+                        .source(SOURCE)
                         .with(
                                 DeckKind.NOISE,
                                 s -> ConductedLimit.level(s.noise().harmonicsAtCrest())));
@@ -56,47 +50,39 @@ final class NoiseFigures {
     private static FigureEntry harmonic(int order) {
         String definition =
                 "its harmonic " + order + " alone, which may lie where two edges of the cycle cancel each other";
-        return figure("noise.level.harmonic." + order, "L_" + order, "dBuV", CALCULATED, definition, SOURCE)
+        return figure("noise.level.harmonic." + order, "L_" + order, "dBuV", CALCULATED)
+                .definition(definition)
+                .formula("20 lg(|Z(n f)| I_n / 1 uV), n = " + order)
+                .source(SOURCE)
                 .calculated(s -> ConductedLimit.level(s.noise().atCrest(order)));
     }
 
     private static Stream<FigureEntry> margins() {
         return Stream.of(
-                figure(
-                                "noise.margin.quasi_peak",
-                                "M_QP",
-                                "dB",
-                                LEVEL,
-                                "least distance of harmonics 1 to 10 below the quasi-peak limit",
-                                LIMIT)
+                figure("noise.margin.quasi_peak", "M_QP", "dB", LEVEL)
+                        .definition("least distance of harmonics 1 to 10 below the quasi-peak limit")
+                        .formula("min (limit - L_n), n = 1 to 10")
+                        .source(LIMIT)
                         .with(
                                 DeckKind.NOISE,
                                 s -> NoiseMargin.quasiPeak(s.noise().frequency(), s.noise()::atCrest)
                                         .decibels()),
-                figure(
-                                "noise.margin.average",
-                                "M_AV",
-                                "dB",
-                                CALCULATED,
-                                "least distance of harmonics 1 to 10, averaged over the line cycle, below the average limit",
-                                LIMIT)
+                figure("noise.margin.average", "M_AV", "dB", CALCULATED)
+                        .definition(
+                                "least distance of harmonics 1 to 10, averaged over the line cycle, below the average limit")
+                        .formula("min (limit - 20 lg(<|Z(n f)| I_n> / 1 uV)), n = 1 to 10")
+                        .source(LIMIT)
                         .calculated(s -> NoiseMargin.average(s.noise().frequency(), s.noise()::mean)
                                 .decibels()),
-                figure(
-                                "noise.filter.corner",
-                                "f_c",
-                                "Hz",
-                                CALCULATED,
-                                "corner of the choke with filter and bus capacitor",
-                                "resonance of choke and capacitors, textbook form, no source")
+                figure("noise.filter.corner", "f_c", "Hz", CALCULATED)
+                        .definition("corner of the choke with filter and bus capacitor")
+                        .formula("1 / (2 pi sqrt(L_f (C_f + C_bus)))")
+                        .source("resonance of choke and capacitors, textbook form, no source")
                         .calculated(s -> NeededFilter.corner(s.driver())),
-                figure(
-                                "noise.filter.corner_needed",
-                                "f_c,max",
-                                "Hz",
-                                CALCULATED,
-                                "highest corner with which every limit is kept; 0 where no choke does it",
-                                LIMIT)
+                figure("noise.filter.corner_needed", "f_c,max", "Hz", CALCULATED)
+                        .definition("highest corner with which every limit is kept; 0 where no choke does it")
+                        .formula("the same with the least choke that keeps M_QP and M_AV above 0")
+                        .source(LIMIT)
                         .calculated(s -> NeededFilter.corner(s.noise(), s.driver())));
     }
 }

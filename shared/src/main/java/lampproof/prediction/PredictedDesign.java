@@ -57,8 +57,7 @@ public record PredictedDesign(Design design, LineCorners corners, List<Predictio
     }
 
     private static void requireDimmer(Design design, Set<DeckKind> decks) {
-        if (decks.contains(DeckKind.DIMMED)
-                && !design.driver().fittings().dimming().present()) {
+        if (decks.contains(DeckKind.DIMMED) && !design.driver().dimming().present()) {
             throw UserFault.badInput(
                     Finding.of("the spec names no dimmer", "dimmer.edge", "give dimmer.edge as leading or trailing"));
         }

@@ -1,26 +1,22 @@
 package lampproof.prediction;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lampproof.fault.Finding;
 import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 import lampproof.file.AtomicFile;
+import lampproof.file.CsvReader;
+import lampproof.file.CsvReader.Row;
 import lampproof.file.CsvText;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import lampproof.spec.Keyword;
 
 /** The predictions as a table: what the checker compares with. Numbers come back bit for bit. */
 public final class PredictionTable {
@@ -29,17 +25,14 @@ public final class PredictionTable {
     public static final List<String> HEADER = List.of(
             "figure", "corner", "deck", "predicted", "unit", "tolerance_relative", "tolerance_absolute", "source");
 
-    private static final long LIMIT = 1 << 20;
-    private static final String REMEDY = "write the run folder again with 'lampproof deck'";
+    private static final CsvReader READER =
+            new CsvReader("table of predictions", HEADER, "write the run folder again with 'lampproof deck'");
     private static final Map<String, Figure> FIGURES =
             FigureCatalogue.figures().stream().collect(Collectors.toMap(Figure::name, Function.identity()));
 
-    private final String file;
     private final List<Finding> findings = new ArrayList<>();
 
-    private PredictionTable(String file) {
-        this.file = file;
-    }
+    private PredictionTable() {}
 
     /** The predictions as text. */
     public static String text(List<Prediction> predictions) {
@@ -53,7 +46,7 @@ public final class PredictionTable {
      * @throws UserFault when it cannot be written, or a file of that name is no table of predictions
      */
     public static void write(Path path, List<Prediction> predictions) {
-        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS) && !content(path).startsWith(String.join(",", HEADER))) {
+        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS) && !READER.text(path).startsWith(String.join(",", HEADER))) {
             throw UserFault.badInput(Finding.of(
                     "the file is there already and is no table of predictions", path.toString(), "name another file"));
         }
@@ -66,19 +59,24 @@ public final class PredictionTable {
      * @throws UserFault with every finding, each with its line and cell
      */
     public static List<Prediction> read(Path path) {
-        PredictionTable table = new PredictionTable(path.toString());
-        List<Prediction> predictions = table.predictions(content(path));
+        PredictionTable table = new PredictionTable();
+        List<Prediction> predictions = new ArrayList<>();
+        READER.rows(
+                READER.text(path),
+                path.toString(),
+                table.findings,
+                row -> table.prediction(row).ifPresent(predictions::add));
         if (!table.findings.isEmpty()) {
             throw UserFault.badInput(table.findings);
         }
-        return predictions;
+        return List.copyOf(predictions);
     }
 
     private static List<String> cells(Prediction prediction) {
         return List.of(
                 prediction.figure().name(),
                 prediction.corner().word(),
-                prediction.deck() == null ? "" : prediction.deck().word(),
+                prediction.deck().map(DeckKind::word).orElse(""),
                 Double.toString(prediction.value()),
                 prediction.figure().unit(),
                 Double.toString(prediction.tolerance().relative()),
@@ -86,80 +84,43 @@ public final class PredictionTable {
                 prediction.figure().source());
     }
 
-    private static String content(Path path) {
-        try {
-            if (Files.size(path) > LIMIT) {
-                throw fault("the file is larger than 1 MiB", path);
-            }
-            return Files.readString(path);
-        } catch (NoSuchFileException e) {
-            throw fault("there is no such file", path);
-        } catch (MalformedInputException e) {
-            throw fault("this is not UTF-8 text", path);
-        } catch (IOException e) {
-            throw fault("the file cannot be read", path);
-        }
-    }
-
-    private static UserFault fault(String what, Path path) {
-        return UserFault.badInput(Finding.of(what, path.toString(), REMEDY));
-    }
-
-    private List<Prediction> predictions(String text) {
-        try (CSVParser parser = CSVParser.parse(text, CSVFormat.DEFAULT)) {
-            List<CSVRecord> records = parser.getRecords();
-            if (records.isEmpty() || !records.get(0).toList().equals(HEADER)) {
-                throw UserFault.badInput(
-                        new Finding("this is no table of predictions", file, "", String.join(",", HEADER), REMEDY));
-            }
-            return records.stream().skip(1).flatMap(row -> row(row).stream()).toList();
-        } catch (IOException | UncheckedIOException e) {
-            throw UserFault.badInput(Finding.of("the quotes of the table do not match", file, REMEDY));
-        }
-    }
-
-    private List<Prediction> row(CSVRecord row) {
+    private Optional<Prediction> prediction(Row row) {
         int before = findings.size();
-        if (row.size() != HEADER.size()) {
-            add(row, "a row has " + HEADER.size() + " cells", String.valueOf(row.size()), "");
-            return List.of();
-        }
-        Figure figure = figure(row);
-        Corner corner = word(row, 1, Corner.values(), Corner::word);
-        DeckKind deck = row.get(2).isEmpty() ? null : word(row, 2, DeckKind.values(), DeckKind::word);
+        Optional<Figure> figure = figure(row);
+        Optional<Corner> corner = keyword(row, 1, Corner.class);
+        Optional<DeckKind> deck = row.cell(2).isEmpty() ? Optional.empty() : keyword(row, 2, DeckKind.class);
         double value = number(row, 3, Double.NEGATIVE_INFINITY);
         Tolerance tolerance = new Tolerance(number(row, 5, 0), number(row, 6, 0));
-        return findings.size() > before ? List.of() : List.of(new Prediction(figure, corner, deck, value, tolerance));
+        return findings.size() > before
+                ? Optional.empty()
+                : Optional.of(new Prediction(figure.orElseThrow(), corner.orElseThrow(), deck, value, tolerance));
     }
 
-    private Figure figure(CSVRecord row) {
-        Figure figure = FIGURES.get(row.get(0));
-        if (figure == null) {
-            String next = NearestName.to(row.get(0), FIGURES.keySet())
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("list the figures with 'lampproof figures'");
-            add(row, "this figure is not known", row.get(0), next);
-        } else if (!figure.unit().equals(row.get(4))) {
-            add(row, figure.name() + " is in " + figure.unit(), row.get(4), "");
+    private Optional<Figure> figure(Row row) {
+        Optional<Figure> figure = Optional.ofNullable(FIGURES.get(row.cell(0)));
+        figure.filter(known -> !known.unit().equals(row.cell(4)))
+                .ifPresent(known -> add(row, known.name() + " is in " + known.unit(), row.cell(4), ""));
+        if (figure.isEmpty()) {
+            String next =
+                    NearestName.question(row.cell(0), FIGURES.keySet(), "list the figures with 'lampproof figures'");
+            add(row, "this figure is not known", row.cell(0), next);
         }
         return figure;
     }
 
-    private <E> E word(CSVRecord row, int column, E[] values, Function<E, String> word) {
-        for (E value : values) {
-            if (word.apply(value).equals(row.get(column))) {
-                return value;
-            }
+    private <E extends Enum<E> & Keyword> Optional<E> keyword(Row row, int column, Class<E> type) {
+        Optional<E> known = Keyword.of(type, row.cell(column));
+        if (known.isEmpty()) {
+            String allowed = String.join(", ", Keyword.words(type));
+            findings.add(new Finding(
+                    "this " + HEADER.get(column) + " is not known", row.place(), row.cell(column), allowed, ""));
         }
-        String allowed = Arrays.stream(values).map(word).collect(Collectors.joining(", "));
-        findings.add(
-                new Finding("this " + HEADER.get(column) + " is not known", place(row), row.get(column), allowed, ""));
-        return null;
+        return known;
     }
 
-    private double number(CSVRecord row, int column, double least) {
+    private double number(Row row, int column, double least) {
         try {
-            double value = Double.parseDouble(row.get(column));
+            double value = Double.parseDouble(row.cell(column));
             if (Double.isFinite(value) && value >= least) {
                 return value;
             }
@@ -167,15 +128,11 @@ public final class PredictionTable {
             // rejected below, like a number that is not finite
         }
         String wanted = least == 0 ? " is a finite number from 0" : " is a finite number";
-        add(row, HEADER.get(column) + wanted, row.get(column), "");
+        add(row, HEADER.get(column) + wanted, row.cell(column), "");
         return Double.NaN;
     }
 
-    private void add(CSVRecord row, String what, String found, String next) {
-        findings.add(new Finding(what, place(row), found, "", next));
-    }
-
-    private String place(CSVRecord row) {
-        return file + ", row " + row.getRecordNumber();
+    private void add(Row row, String what, String found, String next) {
+        findings.add(new Finding(what, row.place(), found, "", next));
     }
 }

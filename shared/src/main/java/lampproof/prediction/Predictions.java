@@ -3,6 +3,7 @@ package lampproof.prediction;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Predictions of every figure of the catalogue. */
@@ -10,6 +11,8 @@ public final class Predictions {
 
     /** Of the value without a dimmer [-]. */
     private static final double DIMMED_FLOOR = 0.005;
+
+    private static final Optional<DeckKind> DIMMED = Optional.of(DeckKind.DIMMED);
 
     private Predictions() {}
 
@@ -37,7 +40,7 @@ public final class Predictions {
         List<Prediction> predictions = new ArrayList<>();
         for (FigureEntry entry : FigureCatalogue.entries()) {
             for (FigureEntry.Reading reading : entry.readings()) {
-                if (reading.deck() == null || decks.contains(reading.deck())) {
+                if (reading.isOf(decks)) {
                     add(entry, reading, reading.deck(), solution, corner, predictions);
                 }
             }
@@ -63,14 +66,14 @@ public final class Predictions {
 
     private static void addWidest(Solution solution, Corner corner, List<Prediction> predictions) {
         for (FigureEntry entry : FigureCatalogue.entries()) {
-            entry.widest().ifPresent(reading -> add(entry, reading, null, solution, corner, predictions));
+            entry.widest().ifPresent(reading -> add(entry, reading, Optional.empty(), solution, corner, predictions));
         }
     }
 
     private static void add(
             FigureEntry entry,
             FigureEntry.Reading reading,
-            DeckKind deck,
+            Optional<DeckKind> deck,
             Solution solution,
             Corner corner,
             List<Prediction> predictions) {
@@ -81,9 +84,9 @@ public final class Predictions {
     }
 
     /** Near zero light behind a dimmer a relative tolerance is finer than the simulator's accuracy. */
-    private static Tolerance tolerance(FigureEntry entry, DeckKind deck, Solution solution) {
+    private static Tolerance tolerance(FigureEntry entry, Optional<DeckKind> deck, Solution solution) {
         Tolerance usual = entry.figure().grade().tolerance();
-        return deck == DeckKind.DIMMED
+        return deck.equals(DIMMED)
                 ? entry.widest()
                         .map(full -> usual.widenedBy(
                                 DIMMED_FLOOR * Math.abs(full.value().applyAsDouble(solution))))

@@ -2,8 +2,8 @@ package lampproof.prediction;
 
 import lampproof.design.Driver;
 import lampproof.design.Exposure.Ratings;
-import lampproof.design.Fittings;
 import lampproof.design.LedString;
+import lampproof.design.Light;
 import lampproof.design.Rectifier;
 import lampproof.design.Topology;
 import lampproof.event.EventResult;
@@ -45,8 +45,6 @@ public record Solution(
         DimmedLamp dimmed,
         LampEvents events,
         ConductedNoise noise) {
-
-    private static final double RATED_TEMPERATURE = 25;
 
     /** Solves a driver. */
     public static Solution of(Driver driver) {
@@ -111,19 +109,13 @@ public record Solution(
     }
 
     private double diodeDrop(StageStress at) {
-        return driver().diode().junction(at.inductorPeak()) + driver().diode().resistance() * at.inductorPeak();
+        return driver().diode().junction(at.inductor().peak())
+                + driver().diode().resistance() * at.inductor().peak();
     }
 
     /** Loss of every part that a deck contains [W]. */
     public double circuitLoss() {
-        return line.bridgeLoss()
-                + line.filterLoss()
-                + stage.windingLoss()
-                + stage.conductionLoss()
-                + stage.turnOnLoss()
-                + stage.senseLoss()
-                + stage.diodeLoss()
-                + stage.recoveryLoss();
+        return losses.inDecks() + stage.diode().recoveryLoss();
     }
 
     /** String power over string power and all losses, also those that no deck contains [%]. */
@@ -148,7 +140,7 @@ public record Solution(
 
     /** What the parts are rated for. */
     public Ratings ratings() {
-        return fittings().exposure().ratings();
+        return driver().exposure().ratings();
     }
 
     /** Least bus voltage [V]: a step-down converter cannot empty the bus below its output. */
@@ -162,17 +154,22 @@ public record Solution(
 
     /** Greatest flux density in the core [T]. */
     public double peakFlux() {
-        return fittings().winding().flux(driver().inductor().inductance(), stage.inductorPeak());
+        return driver().inductor()
+                .winding()
+                .flux(driver().inductor().inductance(), stage.inductor().peak());
     }
 
     /** Saturation current over the greatest inductor current, less one [%]. */
     public double saturationMargin() {
-        return 100 * (fittings().winding().saturationCurrent() / stage.inductorPeak() - 1);
+        return 100
+                * (driver().inductor().winding().saturationCurrent()
+                                / stage.inductor().peak()
+                        - 1);
     }
 
     /** Greatest output voltage with the junctions as cold as the air in which the lamp starts [V]. */
     public double coldOutputVoltage() {
-        return string.peakVoltage() + coldStringVoltage() - stringVoltage(RATED_TEMPERATURE);
+        return string.peakVoltage() + coldStringVoltage() - stringVoltage(Light.RATED_TEMPERATURE);
     }
 
     /** String voltage at its mean current and the temperature of its junctions [V]. */
@@ -182,7 +179,7 @@ public record Solution(
 
     /** String voltage at its mean current in the coldest air in which the lamp starts [V]. */
     public double coldStringVoltage() {
-        return stringVoltage(fittings().housing().coldest());
+        return stringVoltage(driver().heat().housing().coldest());
     }
 
     /** Frequency of the line ripple in the light [Hz]. */
@@ -192,10 +189,7 @@ public record Solution(
 
     private double stringVoltage(double temperature) {
         LedString leds = driver().string();
-        return leds.voltage(leds.current()) + fittings().light().temperatureSlope() * (temperature - RATED_TEMPERATURE);
-    }
-
-    private Fittings fittings() {
-        return driver().fittings();
+        return leds.voltage(leds.current())
+                + driver().heat().light().temperatureSlope() * (temperature - Light.RATED_TEMPERATURE);
     }
 }

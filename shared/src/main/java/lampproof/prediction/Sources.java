@@ -9,18 +9,14 @@ final class Sources {
     static final String RMS = "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, app. A";
     static final String LINE =
             "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 20.3";
-    static final String FLICKER = "IEEE Std 1789-2015, clause 8.1.1";
     static final String OHM = "resistance times square of the rms current";
     static final String ENERGY = "balance of energy";
     static final String JUNCTION = "junction law of the deck's diode";
-    static final String RECOVERY = "P. O. Lauritzen, C. L. Ma, IEEE Trans. Power Electronics 6(2), 1991 (from memory), "
-            + "straight ramps of current";
-    static final String STEINMETZ = "improved generalised Steinmetz equation; K. Venkatachalam, C. R. Sullivan, "
-            + "T. Abdallah, H. Tacca, IEEE COMPEL 2002";
-    static final String DOWELL = "P. L. Dowell, Proc. IEE 113(8), 1966, at the frequency of equal rms slope after "
-            + "W. G. Hurley, E. Gath, J. G. Breslin, IEEE Trans. Power Electronics 15(2), 2000 (from memory)";
     static final String HEAT = "heat balance of a star of thermal resistances; J. M. Jacob, Power Electronics: "
             + "Principles and Applications, ex. 6.7";
+    static final String SWITCHED = "Infineon DN 2013-01 rev. 1.1, 2016";
+    static final String WARM_STRING = "straight line over temperature, common practice, no source";
+    static final String ARRHENIUS = "Arrhenius law through two given points, common practice, no source";
 
     private Sources() {}
 }

@@ -8,9 +8,11 @@ import static lampproof.prediction.Grade.PEAK;
 import static lampproof.prediction.Sources.MODEL;
 import static lampproof.prediction.Sources.OHM;
 import static lampproof.prediction.Sources.RMS;
+import static lampproof.prediction.Sources.SWITCHED;
 
 import java.util.List;
 import lampproof.event.EventResult;
+import lampproof.prediction.loss.Loss;
 import lampproof.quasistatic.StageStress;
 
 /** Figures of the switch and the resistor that senses its current. */
@@ -20,69 +22,72 @@ final class SwitchFigures {
 
     static List<FigureEntry> entries() {
         return List.of(
-                figure(
-                                "switch.current.peak",
-                                "I_Q,pk",
-                                "A",
-                                PEAK,
-                                "greatest switch current outside the switching edges",
-                                MODEL)
-                        .crest(s -> s.crestStage().inductorPeak())
-                        .mains(s -> s.stage().inductorPeak())
+                figure("switch.current.peak", "I_Q,pk", "A", PEAK)
+                        .definition("greatest switch current outside the switching edges")
+                        .formula("I_L,pk")
+                        .source(MODEL)
+                        .crest(s -> s.crestStage().inductor().peak())
+                        .mains(s -> s.stage().inductor().peak())
                         .shortedString(EventResult::switchCurrent),
-                figure("switch.current.rms", "I_Q", "A", MEAN, "rms switch current", RMS)
-                        .crest(s -> s.crestStage().switchRms())
-                        .mains(s -> s.stage().switchRms()),
-                figure("switch.current.mean", "I_Q,av", "A", MEAN, "mean switch current", MODEL)
-                        .crest(s -> s.crestStage().switchMean())
-                        .mains(s -> s.stage().switchMean()),
-                figure("switch.voltage.peak", "V_Q,pk", "V", PEAK, "greatest voltage of the switch node", MODEL)
+                figure("switch.current.rms", "I_Q", "A", MEAN)
+                        .definition("rms switch current")
+                        .formula("sqrt(sum over on-ramp, node rise and ring of their squares / T)")
+                        .source(RMS)
+                        .crest(s -> s.crestStage().powerSwitch().rms())
+                        .mains(s -> s.stage().powerSwitch().rms()),
+                figure("switch.current.mean", "I_Q,av", "A", MEAN)
+                        .definition("mean switch current")
+                        .formula("charge through the switch in a cycle / T")
+                        .source(MODEL)
+                        .crest(s -> s.crestStage().powerSwitch().mean())
+                        .mains(s -> s.stage().powerSwitch().mean()),
+                figure("switch.voltage.peak", "V_Q,pk", "V", PEAK)
+                        .definition("greatest voltage of the switch node")
+                        .formula("V_D,pk + v_D(I_L,pk)")
+                        .source(MODEL)
                         .crest(Solution::crestNodeVoltage)
                         .mains(Solution::nodeVoltage)
                         .openString(EventResult::nodeVoltage)
                         .shortedString(EventResult::nodeVoltage)
                         .surge(EventResult::nodeVoltage),
-                figure(
-                                "switch.loss",
-                                "P_Q",
-                                "W",
-                                LOSS,
-                                "conduction and turn-on loss, seen from the terminals with the sense resistor",
-                                OHM + "; half C V^2 f")
+                figure("switch.loss", "P_Q", "W", LOSS)
+                        .definition("conduction and turn-on loss, seen from the terminals with the sense resistor")
+                        .formula("(R_on + R_s) <i_on^2> + <1/2 C V^2 f>")
+                        .source(OHM + "; half C V^2 f")
                         .crest(s -> switchLoss(s.crestStage()))
                         .mains(s -> switchLoss(s.stage())),
-                figure("switch.loss.conduction", "P_Q,on", "W", LOSS, "loss in the on-resistance", OHM)
-                        .crest(s -> s.crestStage().conductionLoss())
-                        .mains(s -> s.stage().conductionLoss()),
-                figure(
-                                "switch.loss.overlap",
-                                "P_Q,ov",
-                                "W",
-                                CALCULATED,
-                                "half voltage times current times transition time at each edge, mean over the half cycle",
-                                "Infineon DN 2013-01 rev. 1.1, 2016, MOSFET section")
-                        .calculated(s -> s.losses().overlap()),
-                figure(
-                                "switch.loss.capacitance",
-                                "P_Q,C",
-                                "W",
-                                CALCULATED,
-                                "energy of the node capacitance at turn-on, mean over the half cycle",
-                                "half C V^2 f at the voltage of each turn-on; Infineon DN 2013-01 rev. 1.1, 2016")
-                        .calculated(s -> s.losses().capacitance()),
-                figure(
-                                "switch.loss.gate",
-                                "P_Q,g",
-                                "W",
-                                CALCULATED,
-                                "gate voltage times gate charge times frequency, mean over the half cycle",
-                                "Infineon DN 2013-01 rev. 1.1, 2016, MOSFET section")
-                        .calculated(s -> s.losses().gate()),
-                figure("sense.loss", "P_R", "W", LOSS, "loss in the sense resistor", OHM)
-                        .mains(s -> s.stage().senseLoss()));
+                figure("switch.loss.conduction", "P_Q,on", "W", LOSS)
+                        .definition("loss in the on-resistance")
+                        .formula("R_on <i_on^2>")
+                        .source(OHM)
+                        .crest(s -> s.crestStage().powerSwitch().conductionLoss())
+                        .mains(s -> s.stage().powerSwitch().conductionLoss()),
+                figure("switch.loss.overlap", "P_Q,ov", "W", CALCULATED)
+                        .definition(
+                                "half voltage times current times transition time at each edge, mean over the half cycle")
+                        .formula("<1/2 V I t_x f> at each edge")
+                        .source(SWITCHED + ", MOSFET section")
+                        .calculated(s -> s.losses().of(Loss.OVERLAP)),
+                figure("switch.loss.capacitance", "P_Q,C", "W", CALCULATED)
+                        .definition("energy of the node capacitance at turn-on, mean over the half cycle")
+                        .formula("<1/2 C V^2 f>, V at each turn-on")
+                        .source("half C V^2 f at the voltage of each turn-on; " + SWITCHED)
+                        .calculated(s -> s.losses().of(Loss.CAPACITANCE)),
+                figure("switch.loss.gate", "P_Q,g", "W", CALCULATED)
+                        .definition("gate voltage times gate charge times frequency, mean over the half cycle")
+                        .formula("V_g Q_g <f>")
+                        .source(SWITCHED + ", MOSFET section")
+                        .calculated(s -> s.losses().of(Loss.GATE)),
+                figure("sense.loss", "P_R", "W", LOSS)
+                        .definition("loss in the sense resistor")
+                        .formula("R_s <i_on^2>")
+                        .source(OHM)
+                        .mains(s -> s.stage().powerSwitch().senseLoss()));
     }
 
     private static double switchLoss(StageStress stage) {
-        return stage.conductionLoss() + stage.turnOnLoss() + stage.senseLoss();
+        return stage.powerSwitch().conductionLoss()
+                + stage.powerSwitch().turnOnLoss()
+                + stage.powerSwitch().senseLoss();
     }
 }

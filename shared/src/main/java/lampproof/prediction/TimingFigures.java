@@ -14,40 +14,31 @@ final class TimingFigures {
 
     static List<FigureEntry> entries() {
         return List.of(
-                figure("switching.on_time", "t_on", "s", TIMING, "mean time in which the switch conducts", MODEL)
-                        .crest(s -> s.crestStage().meanOnTime()),
-                figure(
-                                "switching.frequency.crest",
-                                "f_crest",
-                                "Hz",
-                                TIMING,
-                                "mean switching frequency at the crest of the line",
-                                MODEL)
-                        .crest(s -> s.crestStage().leastFrequency())
-                        .mains(s -> s.crestStage().leastFrequency()),
-                figure(
-                                "switching.frequency.min",
-                                "f_min",
-                                "Hz",
-                                CALCULATED,
-                                "least switching frequency of the half cycle",
-                                MODEL)
-                        .calculated(s -> s.stage().leastFrequency()),
-                figure(
-                                "switching.frequency.max",
-                                "f_max",
-                                "Hz",
-                                CALCULATED,
-                                "greatest switching frequency of the half cycle",
-                                MODEL)
-                        .calculated(s -> s.stage().greatestFrequency()),
-                figure(
-                                "switching.mode_share.dcm",
-                                "s_dcm",
-                                "%",
-                                CALCULATED,
-                                "share of the switching cycles in which the inductor current rests at zero",
-                                MODEL)
-                        .calculated(s -> 100 * s.stage().discontinuousShare()));
+                figure("switching.on_time", "t_on", "s", TIMING)
+                        .definition("mean time in which the switch conducts")
+                        .formula("the set-point, or L (I_ref - I_0) / (E - R i + L m_a) and the delay")
+                        .source(MODEL)
+                        .crest(s -> s.crestStage().pace().onTime()),
+                figure("switching.frequency.crest", "f_crest", "Hz", TIMING)
+                        .definition("mean switching frequency at the crest of the line")
+                        .formula("1 / (t_on + t_rise + t_diode + t_ring) at the crest")
+                        .source(MODEL)
+                        .crest(s -> s.crestStage().pace().leastFrequency())
+                        .mains(s -> s.crestStage().pace().leastFrequency()),
+                figure("switching.frequency.min", "f_min", "Hz", CALCULATED)
+                        .definition("least switching frequency of the half cycle")
+                        .formula("min 1 / T over the half cycle")
+                        .source(MODEL)
+                        .calculated(s -> s.stage().pace().leastFrequency()),
+                figure("switching.frequency.max", "f_max", "Hz", CALCULATED)
+                        .definition("greatest switching frequency of the half cycle")
+                        .formula("max 1 / T over the half cycle")
+                        .source(MODEL)
+                        .calculated(s -> s.stage().pace().greatestFrequency()),
+                figure("switching.mode_share.dcm", "s_dcm", "%", CALCULATED)
+                        .definition("share of the switching cycles in which the inductor current rests at zero")
+                        .formula("100 (cycles with the diode at rest) / (all cycles)")
+                        .source(MODEL)
+                        .calculated(s -> 100 * s.stage().pace().discontinuousShare()));
     }
 }

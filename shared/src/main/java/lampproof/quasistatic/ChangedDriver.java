@@ -29,7 +29,12 @@ final class ChangedDriver {
                 output(driver.output(), changed),
                 string(driver.string(), changed),
                 control,
-                driver.fittings());
+                driver.edges(),
+                driver.capacitorLosses(),
+                driver.supplyCurrent(),
+                driver.dimming(),
+                driver.heat(),
+                driver.exposure());
     }
 
     /** A capacitance that was measured holds for the voltage of the measurement. */

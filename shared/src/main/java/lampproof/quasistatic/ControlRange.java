@@ -77,8 +77,8 @@ final class ControlRange {
 
     private Finding tooMuch(double least) {
         String what = control.law().word() + " control cannot keep the string down to its current";
-        String found = milliamperes(least) + " for " + milliamperes(wanted) + " with a switch that is closed for at least "
-                + microseconds(control.blanking() + control.delay());
+        String found = milliamperes(least) + " for " + milliamperes(wanted)
+                + " with a switch that is closed for at least " + microseconds(control.blanking() + control.delay());
         return first(control.blanking(), value -> value / STEP, 0, this::withBlanking)
                 .map(value -> new Finding(
                         what,
@@ -95,7 +95,11 @@ final class ControlRange {
                 ? first(control.offTime(), value -> 2 * value, Double.MAX_VALUE, this::withOffTime)
                 : Optional.empty();
         return longer.map(value -> new Finding(
-                        what, "switching.off_time", found, "at least " + microseconds(value), "raise switching.off_time"))
+                        what,
+                        "switching.off_time",
+                        found,
+                        "at least " + microseconds(value),
+                        "raise switching.off_time"))
                 .orElseGet(
                         () -> new Finding(what, "inductor.inductance", found, larger(), "raise inductor.inductance"));
     }

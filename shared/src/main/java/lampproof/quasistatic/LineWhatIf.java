@@ -18,8 +18,8 @@ public final class LineWhatIf implements WhatIf {
     @Override
     public double predicted(Condition condition) {
         return switch (condition) {
-            case ON_TIME -> stage.meanOnTime();
-            case PEAK_CURRENT -> stage.inductorPeak();
+            case ON_TIME -> stage.pace().onTime();
+            case PEAK_CURRENT -> stage.inductor().peak();
             default -> new CrestWhatIf(predicted).predicted(condition);
         };
     }

@@ -35,7 +35,7 @@ public final class RatedUses {
 
     private RatedUses(LineCorners corners) {
         this.corners = corners;
-        exposure = corners.nominal().driver().fittings().exposure();
+        exposure = corners.nominal().driver().exposure();
         ratings = exposure.ratings();
         derating = exposure.derating();
     }
@@ -67,7 +67,8 @@ public final class RatedUses {
         double voltage = derating.voltage();
         double current = derating.current();
         ToDoubleFunction<Solution> node = Solution::nodeVoltage;
-        ToDoubleFunction<Solution> peak = solution -> solution.stage().inductorPeak();
+        ToDoubleFunction<Solution> peak =
+                solution -> solution.stage().inductor().peak();
         return Stream.of(
                 steady("inductor.saturation_current", saturation(), SATURATION, peak),
                 use("switch.voltage_rating", ratings.switchVoltage(), voltage, node, EventResult::nodeVoltage),
@@ -77,7 +78,7 @@ public final class RatedUses {
 
     private Stream<RatedUse> output() {
         ToDoubleFunction<Solution> reverse = Solution::reverseVoltage;
-        ToDoubleFunction<Solution> mean = solution -> solution.stage().diodeMean();
+        ToDoubleFunction<Solution> mean = solution -> solution.stage().diode().mean();
         ToDoubleFunction<Solution> cold = Solution::coldOutputVoltage;
         ToDoubleFunction<EventResult> lifted = EventResult::outputVoltage;
         return Stream.of(
@@ -97,7 +98,7 @@ public final class RatedUses {
     }
 
     private double saturation() {
-        return corners.nominal().driver().fittings().winding().saturationCurrent();
+        return corners.nominal().driver().inductor().winding().saturationCurrent();
     }
 
     private RatedUse use(

@@ -34,11 +34,13 @@ final class RowReader {
     }
 
     private Origin origin(TableRow row) {
-        return switch (row.cell(Column.ORIGIN)) {
-            case "", "given" -> Origin.GIVEN;
-            case "default" -> Origin.DEFAULT;
-            default -> throw refused(row, Column.ORIGIN, "this origin is not known", "given, default", "");
-        };
+        String word = row.cell(Column.ORIGIN);
+        return word.isEmpty() ? Origin.GIVEN : Keyword.of(Origin.class, word).orElseThrow(() -> notAnOrigin(row));
+    }
+
+    private UserFault notAnOrigin(TableRow row) {
+        String allowed = String.join(", ", Keyword.words(Origin.class));
+        return refused(row, Column.ORIGIN, "this origin is not known", allowed, "");
     }
 
     private Word word(TableRow row, Choice choice) {
@@ -58,9 +60,7 @@ final class RowReader {
     private UserFault notAWord(TableRow row, Choice choice, String word) {
         boolean number = word.matches(QuantityReader.NUMBER);
         String what = choice.name() + (number ? " takes a word, not a number" : " has no such word");
-        String next = NearestName.to(word, choice.words())
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
+        String next = NearestName.question(word, choice.words());
         return refused(row, Column.TYP, what, choice.allowed(), next);
     }
 

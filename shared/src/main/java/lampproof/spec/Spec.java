@@ -23,7 +23,7 @@ public final class Spec {
      * @throws IllegalArgumentException when a name occurs twice
      */
     public static Spec of(List<SpecRow> rows) {
-        Map<String, SpecRow> byName = new LinkedHashMap<>();
+        Map<String, SpecRow> byName = new LinkedHashMap<>(2 * rows.size());
         for (SpecRow row : rows) {
             if (byName.put(row.name(), row) != null) {
                 throw new IllegalArgumentException(row.name() + " stands twice");
@@ -38,7 +38,7 @@ public final class Spec {
      * @throws IllegalArgumentException when the vocabulary has no such quantity
      */
     public Optional<Amount> amount(String name) {
-        return row(Vocabulary.quantity(name)).map(row -> (Amount) row.setting());
+        return row(Vocabulary.quantity(name)).flatMap(SpecRow::amount);
     }
 
     /**
@@ -47,7 +47,16 @@ public final class Spec {
      * @throws IllegalArgumentException when the vocabulary has no such choice
      */
     public Optional<String> word(String name) {
-        return row(Vocabulary.choice(name)).map(row -> ((Word) row.setting()).text());
+        return row(Vocabulary.choice(name)).flatMap(SpecRow::word);
+    }
+
+    /**
+     * The constant that the word of a choice stands for, if the spec has it.
+     *
+     * @throws IllegalArgumentException when the vocabulary has no such choice
+     */
+    public <E extends Enum<E> & Keyword> Optional<E> keyword(String name, Class<E> type) {
+        return word(name).flatMap(word -> Keyword.of(type, word));
     }
 
     /** The names that the spec has, in the order of the table. */

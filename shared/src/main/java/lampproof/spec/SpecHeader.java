@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lampproof.fault.Finding;
 import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
+import lampproof.file.CsvLine;
 
 /**
  * The header line of a spec table.
@@ -18,7 +20,8 @@ import lampproof.fault.UserFault;
  */
 record SpecHeader(int line, char separator, List<Column> columns) {
 
-    private static final String WANTED = "quantity,min,typ,max,unit,note";
+    private static final String WANTED =
+            Column.NEEDED.stream().map(Column::word).collect(Collectors.joining(","));
     private static final int SHOWN = 80;
 
     /**
@@ -79,9 +82,7 @@ record SpecHeader(int line, char separator, List<Column> columns) {
     }
 
     private static Finding unknown(String name, String where) {
-        String next = NearestName.to(name, Column.words())
-                .map(near -> "did you mean " + near + "?")
-                .orElse("put remarks into the note");
+        String next = NearestName.question(name, Keyword.words(Column.class), "put remarks into the note");
         return new Finding("this column is not known", where, name, WANTED, next);
     }
 }

@@ -90,9 +90,7 @@ public final class SpecReader {
         if (name.isEmpty()) {
             return Finding.of("this row has no name", where, "name the quantity, or begin a remark with #");
         }
-        String next = NearestName.to(name, Vocabulary.names())
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
+        String next = NearestName.question(name, Vocabulary.names());
         return new Finding("this name is not known", where, name, neighbours(name), next);
     }
 

@@ -1,5 +1,8 @@
 package lampproof.spec;
 
+import java.util.Optional;
+import java.util.function.Function;
+
 /**
  * One row of a spec.
  *
@@ -17,11 +20,26 @@ public record SpecRow(String name, Setting setting, Origin origin, String note, 
      * @throws IllegalArgumentException when the vocabulary has no such quantity or choice
      */
     public SpecRow {
-        if (setting instanceof Amount) {
-            Vocabulary.quantity(name);
-        } else {
-            Vocabulary.choice(name);
-        }
+        map(setting, amount -> Vocabulary.quantity(name), word -> Vocabulary.choice(name));
+    }
+
+    /** The amount; empty when the row holds a word. */
+    public Optional<Amount> amount() {
+        return map(Optional::of, word -> Optional.empty());
+    }
+
+    /** The word; empty when the row holds an amount. */
+    public Optional<String> word() {
+        return map(amount -> Optional.empty(), Optional::of);
+    }
+
+    /** What the first function makes of an amount, or the second of the text of a word. */
+    public <T> T map(Function<Amount, T> ofAmount, Function<String, T> ofWord) {
+        return map(setting, ofAmount, ofWord);
+    }
+
+    private static <T> T map(Setting setting, Function<Amount, T> ofAmount, Function<String, T> ofWord) {
+        return setting instanceof Amount amount ? ofAmount.apply(amount) : ofWord.apply(((Word) setting).text());
     }
 
     /** A row that is filled in because the user left it open, with the rule in the note. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.file.CsvLine;
 
 /**
  * Cuts the text of a spec into rows of cells.

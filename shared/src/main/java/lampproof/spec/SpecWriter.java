@@ -2,6 +2,7 @@ package lampproof.spec;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import lampproof.file.AtomicFile;
 import lampproof.file.CsvText;
 import lampproof.unit.Dimension;
@@ -33,20 +34,29 @@ public final class SpecWriter {
     public static String text(List<SpecRow> rows) {
         return CsvText.of(
                 HEADING.substring(2),
-                Column.words(),
+                Keyword.words(Column.class),
                 rows.stream().map(SpecWriter::cells).toList());
     }
 
     private static List<String> cells(SpecRow row) {
-        String origin = row.origin().word();
-        if (row.setting() instanceof Amount amount) {
-            Dimension dimension = Vocabulary.quantity(row.name()).dimension();
-            String unit = QuantityWriter.unit(dimension, amount.typical() == 0 ? amount.most() : amount.typical());
-            String least = amount.isSingle() ? "" : QuantityWriter.number(dimension, amount.least(), unit);
-            String most = amount.isSingle() ? "" : QuantityWriter.number(dimension, amount.most(), unit);
-            String typical = QuantityWriter.number(dimension, amount.typical(), unit);
-            return List.of(row.name(), least, typical, most, unit, row.note(), origin);
-        }
-        return List.of(row.name(), "", ((Word) row.setting()).text(), "", "", row.note(), origin);
+        return row.map(amount -> cells(row, amount), word -> cells(row, List.of("", word, "", "")));
+    }
+
+    private static List<String> cells(SpecRow row, Amount amount) {
+        Dimension dimension = Vocabulary.quantity(row.name()).dimension();
+        String unit = QuantityWriter.unit(dimension, amount.typical() == 0 ? amount.most() : amount.typical());
+        String least = amount.isSingle() ? "" : QuantityWriter.number(dimension, amount.least(), unit);
+        String most = amount.isSingle() ? "" : QuantityWriter.number(dimension, amount.most(), unit);
+        return cells(row, List.of(least, QuantityWriter.number(dimension, amount.typical(), unit), most, unit));
+    }
+
+    /** The name, the cells from least value to unit, note and origin. */
+    private static List<String> cells(SpecRow row, List<String> value) {
+        return Stream.of(
+                        List.of(row.name()),
+                        value,
+                        List.of(row.note(), row.origin().word()))
+                .flatMap(List::stream)
+                .toList();
     }
 }

@@ -129,9 +129,7 @@ public final class QuantityReader {
         String what = owner(spelling)
                 .map(other -> "a unit of " + other.word() + " stands where one of " + dimension.word() + " belongs")
                 .orElse("this unit is not known");
-        String next = NearestName.to(spelling, allowed)
-                .map(near -> "did you mean " + near + "?")
-                .orElse("");
+        String next = NearestName.question(spelling, allowed);
         return new Finding(what, where, unit, choices, next);
     }
 

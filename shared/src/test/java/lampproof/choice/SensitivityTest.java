@@ -42,7 +42,7 @@ class SensitivityTest {
     @Test
     void theEndsAreThoseOfADesignWithThatOneRowChanged() {
         Sensitivity sense = of(Target.EFFICIENCY, "bridge.drop");
-        List<SpecRow> rows = WINNER.design().rows().stream()
+        List<SpecRow> rows = WINNER.design().values().rows().stream()
                 .map(row -> row.name().equals("bridge.drop")
                         ? SpecRow.filledIn(row.name(), Amount.of(sense.most()), "")
                         : row)

@@ -14,7 +14,7 @@ class TradeFactComparisonTest {
 
     private static final Comparison COMPARISON = Lamps.comparison(Lamps.ofTheTrade(), "15..20,280..320");
     private static final Candidate STEP_UP = COMPARISON.winner();
-    private static final Candidate STEP_DOWN = COMPARISON.rival();
+    private static final Candidate STEP_DOWN = COMPARISON.rival().orElseThrow();
 
     @Test
     void step_up_is_recommended() {
@@ -58,8 +58,7 @@ class TradeFactComparisonTest {
                 .isLessThan(characteristic("dead travel of a dimmer", STEP_DOWN));
         assertThat(characteristic("dimmer load", STEP_UP)).isZero();
         assertThat(characteristic("dimmer load", STEP_DOWN)).isPositive();
-        assertThat(STEP_DOWN.solution().driver().fittings().dimming().bleederResistance())
-                .isEqualTo(1000);
+        assertThat(STEP_DOWN.solution().driver().dimming().bleederResistance()).isEqualTo(1000);
     }
 
     @Test

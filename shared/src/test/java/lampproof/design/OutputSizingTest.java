@@ -24,7 +24,8 @@ class OutputSizingTest {
         assertThat(output.capacitance()).isCloseTo(1.6366e-6, within(0.0001e-6));
         assertThat(output.capacitanceAt(33)).isCloseTo(output.capacitance(), within(1e-15));
         assertThat(output.capacitanceAt(50)).isCloseTo(0.99e-6, within(1e-12));
-        assertThat(Sizing.of(SpecReader.read(new StringReader(SpecWriter.text(design.rows())), "spec.csv"))
+        assertThat(Sizing.of(SpecReader.read(
+                                new StringReader(SpecWriter.text(design.values().rows())), "spec.csv"))
                         .driver())
                 .isEqualTo(design.driver());
     }

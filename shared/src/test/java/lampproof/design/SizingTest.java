@@ -51,6 +51,7 @@ class SizingTest {
     @Test
     void every_value_that_was_left_open_tells_its_rule() {
         assertThat(Sizing.of(Lamps.stepUp(Law.BOUNDARY, "dimmer.edge,,leading,,,"))
+                        .values()
                         .rows())
                 .filteredOn(row -> row.origin() == Origin.DEFAULT)
                 .hasSizeGreaterThan(50)
@@ -77,7 +78,7 @@ class SizingTest {
                 "line.frequency,,50,,Hz,",
                 "string.voltage,," + string + ",,V,",
                 "string.current,," + power / string + ",,A,"));
-        Winding winding = design.driver().fittings().winding();
+        Winding winding = design.driver().inductor().winding();
         MagneticCore core = winding.core();
         assertThat(winding.turns() * winding.copperArea()).isLessThanOrEqualTo(0.33 * core.windowArea());
         double flux = winding.flux(design.driver().inductor().inductance(), winding.saturationCurrent());
@@ -106,8 +107,8 @@ class SizingTest {
     @Test
     void the_winding_resistance_comes_from_wire_and_core() {
         Driver driver = Sizing.of(Lamps.stepUp(Law.BOUNDARY)).driver();
-        assertThat(driver.fittings().winding().core().name()).isEqualTo("EP13");
-        assertThat(driver.fittings().winding().turns()).isEqualTo(257);
+        assertThat(driver.inductor().winding().core().name()).isEqualTo("EP13");
+        assertThat(driver.inductor().winding().turns()).isEqualTo(257);
         double area = Math.PI / 4 * 0.127e-3 * 0.127e-3;
         double expected = 1.724e-8 * (1 + 0.00393 * 80) * 257 * 0.024 / area;
         assertThat(driver.inductor().resistance()).isCloseTo(expected, within(0.08 * expected));
@@ -117,7 +118,7 @@ class SizingTest {
     void a_core_that_is_given_is_taken_and_one_that_is_unknown_is_refused() {
         Driver driver =
                 Sizing.of(Lamps.stepUp(Law.BOUNDARY, "inductor.core,,EE16,,,")).driver();
-        assertThat(driver.fittings().winding().core().name()).isEqualTo("EE16");
+        assertThat(driver.inductor().winding().core().name()).isEqualTo("EE16");
         assertThatThrownBy(() -> Sizing.of(Lamps.stepUp(Law.BOUNDARY, "inductor.core,,EE17,,,")))
                 .isInstanceOf(UserFault.class)
                 .hasMessageStartingWith(
@@ -136,23 +137,21 @@ class SizingTest {
     /** 0.1 / (2 pi 50 Hz 100 nF) = 3.18 kOhm, the next E12 below is 2.7 kOhm. */
     @Test
     void a_bleeder_is_chosen_only_for_a_dimmer() {
-        Dimming none = Sizing.of(Lamps.stepUp(Law.BOUNDARY)).driver().fittings().dimming();
+        Dimming none = Sizing.of(Lamps.stepUp(Law.BOUNDARY)).driver().dimming();
         assertThat(none).isEqualTo(Dimming.NONE);
         Dimming leading = Sizing.of(Lamps.stepUp(Law.BOUNDARY, "dimmer.edge,,leading,,,"))
                 .driver()
-                .fittings()
                 .dimming();
         assertThat(leading.bleederResistance()).isEqualTo(2700);
         assertThat(leading.topUpCurrent()).isCloseTo(1.5 * 30e-3, within(1e-12));
         Dimming trailing = Sizing.of(Lamps.stepUp(Law.BOUNDARY, "dimmer.edge,,trailing,,,"))
                 .driver()
-                .fittings()
                 .dimming();
         assertThat(trailing.topUpCurrent()).isZero();
     }
 
     private static double amount(Design design, String name) {
-        return design.rows().stream()
+        return design.values().rows().stream()
                 .filter(row -> row.name().equals(name))
                 .map(SpecRow::setting)
                 .map(Amount.class::cast)

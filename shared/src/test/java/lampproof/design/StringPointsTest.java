@@ -76,7 +76,7 @@ class StringPointsTest {
     @Test
     void what_is_written_is_read_again_to_the_same_driver() {
         Design design = lamp(TWO);
-        String written = SpecWriter.text(design.rows());
+        String written = SpecWriter.text(design.values().rows());
         assertThat(Sizing.of(SpecReader.read(new StringReader(written), "spec.csv"))
                         .driver())
                 .isEqualTo(design.driver());
@@ -141,7 +141,7 @@ class StringPointsTest {
     }
 
     private static SpecRow row(Design design, String name) {
-        return design.rows().stream()
+        return design.values().rows().stream()
                 .filter(row -> row.name().equals(name))
                 .findFirst()
                 .orElseThrow();

@@ -118,6 +118,6 @@ class LampEventsTest {
     }
 
     private static Exposure exposure(Driver driver) {
-        return driver.fittings().exposure();
+        return driver.exposure();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
@@ -95,11 +96,11 @@ class FigureCatalogueTest {
                 .filteredOn(prediction -> prediction.corner() != Corner.NOMINAL)
                 .hasSize(2 * ordinary().size())
                 .extracting(Prediction::deck)
-                .containsOnlyNulls();
+                .containsOnly(Optional.empty());
         assertThat(predictions)
                 .filteredOn(prediction -> prediction.corner() == Corner.NOMINAL)
                 .extracting(Prediction::deck)
-                .contains(DeckKind.MAINS, DeckKind.CREST, null);
+                .contains(Optional.of(DeckKind.MAINS), Optional.of(DeckKind.CREST), Optional.empty());
     }
 
     /** The entries that have a value without an event, whatever the parts do. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import lampproof.fault.UserFault;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,11 @@ class PredictionTableTest {
     void numbersComeBackBitForBit() {
         List<Prediction> predictions = FigureCatalogue.figures().stream()
                 .map(figure -> new Prediction(
-                        figure, Corner.HIGH_LINE, DeckKind.CREST, Math.PI / 3e7, new Tolerance(0.1 + 0.2, 1e-300)))
+                        figure,
+                        Corner.HIGH_LINE,
+                        Optional.of(DeckKind.CREST),
+                        Math.PI / 3e7,
+                        new Tolerance(0.1 + 0.2, 1e-300)))
                 .toList();
         PredictionTable.write(file, predictions);
         assertThat(PredictionTable.read(file)).isEqualTo(predictions);
@@ -39,8 +44,8 @@ class PredictionTableTest {
 
     @Test
     void aFigureThatNoDeckSettlesHasAnEmptyCell() {
-        Prediction none =
-                new Prediction(FigureCatalogue.figures().get(0), Corner.NOMINAL, null, 1, Tolerance.share(0.02));
+        Prediction none = new Prediction(
+                FigureCatalogue.figures().get(0), Corner.NOMINAL, Optional.empty(), 1, Tolerance.share(0.02));
         assertThat(PredictionTable.text(List.of(none))).startsWith(HEADER + "line.power.mean,nominal,,1.0,W,0.02,0.0,");
         PredictionTable.write(file, List.of(none));
         assertThat(PredictionTable.read(file)).containsExactly(none);

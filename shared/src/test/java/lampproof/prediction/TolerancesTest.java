@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.StringReader;
+import java.util.Optional;
 import java.util.Set;
 import lampproof.fault.UserFault;
 import lampproof.spec.Spec;
@@ -40,7 +41,7 @@ class TolerancesTest {
     void behindADimmerAFigureKeepsItsFloor() {
         String dimmer = "dimmer.edge,,trailing,,,\ndimmer.angle,,60,,deg,\n";
         Tolerance dimmed = PredictedDesign.of(spec(dimmer), Set.of(DeckKind.DIMMED)).predictions().stream()
-                .filter(each -> each.deck() == DeckKind.DIMMED)
+                .filter(each -> each.isSettledBy(DeckKind.DIMMED))
                 .filter(each -> each.figure().name().equals("string.current.mean"))
                 .findFirst()
                 .orElseThrow()
@@ -64,7 +65,11 @@ class TolerancesTest {
                 .orElseThrow();
         return new Tolerances(spec(rows))
                 .applied(new Prediction(
-                        found, Corner.NOMINAL, null, 1, found.grade().tolerance()))
+                        found,
+                        Corner.NOMINAL,
+                        Optional.empty(),
+                        1,
+                        found.grade().tolerance()))
                 .tolerance();
     }
 

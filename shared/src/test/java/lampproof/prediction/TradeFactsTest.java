@@ -38,9 +38,9 @@ class TradeFactsTest {
     void step_up_has_the_smaller_inductor() {
         assertThat(storedEnergy(stepUp)).isLessThan(storedEnergy(stepDown));
         assertThat(areaProduct(stepUp)).isLessThan(areaProduct(stepDown));
-        assertThat(stepUp.driver().fittings().winding().core().areaProduct())
+        assertThat(stepUp.driver().inductor().winding().core().areaProduct())
                 .isLessThanOrEqualTo(
-                        stepDown.driver().fittings().winding().core().areaProduct());
+                        stepDown.driver().inductor().winding().core().areaProduct());
     }
 
     private static double storedEnergy(Solution solution) {
@@ -51,7 +51,7 @@ class TradeFactsTest {
     private static double areaProduct(Solution solution) {
         return inductance(solution)
                 * value(solution, "inductor.current.peak")
-                * solution.stage().inductorRms();
+                * solution.stage().inductor().rms();
     }
 
     private static double inductance(Solution solution) {

@@ -67,7 +67,7 @@ class ModelValidationTest {
         assertThat(operation.line().spectrum().thd()).isLessThan(0.01);
         assertThat(powerFactor(operation)).isCloseTo(1, within(0.002));
         assertThat(operation.setPoint()).isCloseTo(1.701e-6, withinPercentage(0.5));
-        assertThat(operation.stageAtCrest().leastFrequency()).isCloseTo(109.8e3, withinPercentage(0.7));
+        assertThat(operation.stageAtCrest().pace().leastFrequency()).isCloseTo(109.8e3, withinPercentage(0.7));
     }
 
     /** Closed form i = sin / (1 - sin / M) of Erickson, eq. (21.31); table recomputed by FFT of 65 536 points. */
@@ -81,7 +81,7 @@ class ModelValidationTest {
                 "inductor.inductance,,100,,uH,",
                 "string.voltage,," + string + ",,V,",
                 "string.current,," + 5 / string + ",,A,");
-        assertThat(operation.stage().discontinuousShare()).isEqualTo(1);
+        assertThat(operation.stage().pace().discontinuousShare()).isEqualTo(1);
         assertThat(operation.line().spectrum().thd()).isCloseTo(thd, withinPercentage(1));
         assertThat(DcmBoostDistortion.thd(ratio)).isCloseTo(thd, withinPercentage(0.1));
     }

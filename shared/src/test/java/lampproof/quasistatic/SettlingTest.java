@@ -57,6 +57,6 @@ class SettlingTest {
                 .driver();
         Operation operation = SteadyState.of(driver.on(driver.line().at(132)));
         assertThat(operation.string().meanCurrent()).isCloseTo(0.6, within(0.006));
-        assertThat(operation.stage().inductorPeak()).isBetween(0.6, 4.0);
+        assertThat(operation.stage().inductor().peak()).isBetween(0.6, 4.0);
     }
 }

@@ -41,11 +41,11 @@ class SteadyStateTest {
         StageStress stage = operation.stage();
         double losses = line.bridgeLoss()
                 + line.filterLoss()
-                + stage.windingLoss()
-                + stage.conductionLoss()
-                + stage.senseLoss()
-                + stage.turnOnLoss()
-                + stage.diodeLoss();
+                + stage.inductor().loss()
+                + stage.powerSwitch().conductionLoss()
+                + stage.powerSwitch().senseLoss()
+                + stage.powerSwitch().turnOnLoss()
+                + stage.diode().conductionLoss();
         double remainder = line.power() - operation.string().power() - losses;
         assertThat(remainder).isCloseTo(0, within(0.006 * line.power()));
     }

@@ -28,10 +28,10 @@ class WhatIfTest {
     void underTheConditionsThatWerePredictedNothingChanges(Topology topology, Law law) {
         Operation predicted = SteadyState.of(driver(topology, law));
         Operation crest = new CrestWhatIf(predicted).under(Map.of());
-        assertThat(crest.stageAtCrest().inductorPeak())
-                .isCloseTo(predicted.stageAtCrest().inductorPeak(), SAME);
-        assertThat(crest.stageAtCrest().leastFrequency())
-                .isCloseTo(predicted.stageAtCrest().leastFrequency(), SAME);
+        assertThat(crest.stageAtCrest().inductor().peak())
+                .isCloseTo(predicted.stageAtCrest().inductor().peak(), SAME);
+        assertThat(crest.stageAtCrest().pace().leastFrequency())
+                .isCloseTo(predicted.stageAtCrest().pace().leastFrequency(), SAME);
         Operation line = new LineWhatIf(predicted).under(Map.of());
         assertThat(line.line().power()).isCloseTo(predicted.line().power(), SAME);
         assertThat(line.string().meanCurrent()).isCloseTo(predicted.string().meanCurrent(), SAME);
@@ -46,8 +46,8 @@ class WhatIfTest {
         double frequency = 0.9 * crest.predicted(Condition.FREQUENCY);
         StageStress stage = crest.under(Map.of(Condition.ON_TIME, onTime, Condition.FREQUENCY, frequency))
                 .stageAtCrest();
-        assertThat(stage.meanOnTime()).isCloseTo(onTime, Percentage.withPercentage(1e-6));
-        assertThat(stage.leastFrequency()).isCloseTo(frequency, Percentage.withPercentage(1e-6));
+        assertThat(stage.pace().onTime()).isCloseTo(onTime, Percentage.withPercentage(1e-6));
+        assertThat(stage.pace().leastFrequency()).isCloseTo(frequency, Percentage.withPercentage(1e-6));
     }
 
     /** In boundary conduction the peak is on-time times voltage over inductance. */
@@ -55,12 +55,12 @@ class WhatIfTest {
     void thePeakFollowsOnTimeAndInductance() {
         Operation predicted = SteadyState.of(driver(Topology.STEP_UP, Law.BOUNDARY));
         WhatIf crest = new CrestWhatIf(predicted);
-        double peak = predicted.stageAtCrest().inductorPeak();
+        double peak = predicted.stageAtCrest().inductor().peak();
         Operation shorter = crest.under(Map.of(Condition.ON_TIME, 0.5 * crest.predicted(Condition.ON_TIME)));
         Operation larger = crest.under(Map.of(Condition.INDUCTANCE, 2 * crest.predicted(Condition.INDUCTANCE)));
         Percentage nearly = Percentage.withPercentage(3);
-        assertThat(shorter.stageAtCrest().inductorPeak()).isCloseTo(0.5 * peak, nearly);
-        assertThat(larger.stageAtCrest().inductorPeak()).isCloseTo(0.5 * peak, nearly);
+        assertThat(shorter.stageAtCrest().inductor().peak()).isCloseTo(0.5 * peak, nearly);
+        assertThat(larger.stageAtCrest().inductor().peak()).isCloseTo(0.5 * peak, nearly);
     }
 
     /** At a constant on-time power goes with the square of the line voltage and with one over the inductance. */

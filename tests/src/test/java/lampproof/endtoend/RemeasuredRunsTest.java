@@ -54,7 +54,7 @@ class RemeasuredRunsTest {
                 PredictedDesign.of(SpecReader.read(new StringReader(spec(topology, law, line)), "spec"));
         RunFolder run = new RunFolder(folder);
         run.writeDecks(design);
-        double stop = 40 / design.solution().crestStage().leastFrequency();
+        double stop = 40 / design.solution().crestStage().pace().leastFrequency();
         Window window = Window.of(0.25 * stop, 0.75 * stop);
         addMeasures(run.deck(DeckKind.CREST), window);
         Path log = simulated(simulator);

@@ -42,7 +42,7 @@ final class FigureRows {
                 lamp.word("driver.topology"),
                 lamp.word("driver.control"),
                 number(OptionalDouble.of(lamp.lineVoltage())),
-                verdict.prediction().deck().word(),
+                verdict.prediction().deck().orElseThrow().word(),
                 verdict.prediction().figure().name(),
                 number(OptionalDouble.of(verdict.prediction().value())),
                 number(verdict.simulated()),

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import lampproof.prediction.DeckKind;
 import lampproof.simulator.Simulator;
+import lampproof.spec.Keyword;
 
 /** Tries many lamps: arguments are the number of lamps, the first seed, the cores, and the folder for the results. */
 final class LongRun {
@@ -44,7 +45,10 @@ final class LongRun {
     private static Set<DeckKind> decks(String[] arguments) {
         return arguments.length == 4
                 ? DeckKind.STANDARD
-                : Arrays.stream(arguments).skip(4).map(DeckKind::of).collect(Collectors.toUnmodifiableSet());
+                : Arrays.stream(arguments)
+                        .skip(4)
+                        .map(word -> Keyword.of(DeckKind.class, word).orElseThrow())
+                        .collect(Collectors.toUnmodifiableSet());
     }
 
     private void add(LampTrial trial) {

@@ -35,12 +35,12 @@ final class Series {
 
         String figure() {
             return verdict.prediction().figure().name() + " "
-                    + verdict.prediction().deck().word();
+                    + verdict.prediction().deck().orElseThrow().word();
         }
 
         String kind() {
             return lamp.word("driver.topology") + " " + lamp.word("driver.control") + " "
-                    + verdict.prediction().deck().word();
+                    + verdict.prediction().deck().orElseThrow().word();
         }
     }
 

@@ -36,9 +36,9 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
 
     /** The temperatures of a driver with its losses and its string power [W]. */
     public static Temperatures of(Driver driver, Losses losses, double stringPower) {
-        Housing housing = driver.fittings().housing();
+        Housing housing = driver.heat().housing();
         ThermalNetwork network = new ThermalNetwork(paths(housing));
-        double light = driver.fittings().light().share() * stringPower;
+        double light = driver.heat().light().share() * stringPower;
         Map<String, Double> heat = heat(housing, losses, stringPower - light);
         return new Temperatures(housing, network.temperatures(housing.ambient() + ZERO_CELSIUS, heat));
     }
@@ -53,10 +53,9 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
     }
 
     private static Map<String, Double> heat(Housing housing, Losses losses, double string) {
-        Map<String, Double> heat = new LinkedHashMap<>(losses.parts());
-        heat.put("string", string);
         Map<String, Double> placed = new LinkedHashMap<>();
-        heat.forEach((part, power) -> placed.merge(node(housing, part), power, Double::sum));
+        losses.parts().forEach((part, power) -> placed.merge(node(housing, part.word()), power, Double::sum));
+        placed.merge(node(housing, "string"), string, Double::sum);
         return placed;
     }
 

@@ -22,7 +22,7 @@ public final class Bleeder {
         double greatest = 0;
         for (AnglePoint point : points) {
             if (Math.abs(point.angle() - Math.PI / 2) <= MIDDLE) {
-                greatest = Math.max(greatest, current(driver.fittings().dimming(), point));
+                greatest = Math.max(greatest, current(driver.dimming(), point));
             }
         }
         return greatest;
@@ -30,7 +30,7 @@ public final class Bleeder {
 
     /** Rms voltage that the noise capacitor of a dimmer that is off leaves across the bleeder [V]; 0 without a dimmer. */
     public static double offVoltage(Driver driver) {
-        Dimming dimming = driver.fittings().dimming();
+        Dimming dimming = driver.dimming();
         if (dimming.edge() == Dimming.Edge.NONE) {
             return 0;
         }

@@ -20,7 +20,7 @@ final class EdgeLoss {
 
     EdgeLoss(Driver driver, HalfCycleMean mean) {
         this.driver = driver;
-        this.edges = driver.fittings().edges();
+        this.edges = driver.edges();
         this.mean = mean;
     }
 
@@ -52,7 +52,7 @@ final class EdgeLoss {
 
     /** Recovery of the diode where the switch turns it off under current [W]. */
     double recovery(StageStress stage) {
-        return driver.diode().recoveryTime() > 0 ? stage.recoveryLoss() : charged();
+        return driver.diode().recoveryTime() > 0 ? stage.diode().recoveryLoss() : charged();
     }
 
     private double charged() {

@@ -1,6 +1,6 @@
 package lampproof.prediction.loss;
 
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.Map;
 import lampproof.design.Driver;
 import lampproof.quasistatic.LineStress;
@@ -8,45 +8,21 @@ import lampproof.quasistatic.Operation;
 import lampproof.quasistatic.StageStress;
 import lampproof.quasistatic.StringStress;
 
-/**
- * Mean loss of every part over the line half cycle.
- *
- * @param filter fuse, filter winding, damping and line [W]
- * @param bridge bridge [W]
- * @param copper winding at direct-current resistance [W]
- * @param proximity what skin and proximity add to it [W]
- * @param core core of the inductor [W]
- * @param conduction on-resistance of the switch [W]
- * @param overlap switching edges of the switch [W]
- * @param capacitance energy of the node capacitance at turn-on [W]
- * @param gate charging the gate [W]
- * @param forward conduction of the diode [W]
- * @param recovery recovery of the diode [W]
- * @param sense sense resistor [W]
- * @param snubber snubber across the switch [W]
- * @param capacitors dielectric of the filter capacitor and series resistance of the bus capacitor [W]
- * @param output series resistance of the output capacitor [W]
- * @param bias supply of the controller [W]
- * @param bleeder load for the dimmer [W]
- */
-public record Losses(
-        double filter,
-        double bridge,
-        double copper,
-        double proximity,
-        double core,
-        double conduction,
-        double overlap,
-        double capacitance,
-        double gate,
-        double forward,
-        double recovery,
-        double sense,
-        double snubber,
-        double capacitors,
-        double output,
-        double bias,
-        double bleeder) {
+/** Mean power lost over the line half cycle. Immutable. */
+public final class Losses {
+
+    /** The name of the figure of all of them together. */
+    public static final String TOTAL = "loss.total";
+
+    private static final Loss[] LOSSES = Loss.values();
+    private static final LossPart[] PARTS = LossPart.values();
+
+    /** Power that is lost in each way [W]; an array, since tens of figures of each lamp are read from it. */
+    private final double[] powers = new double[LOSSES.length];
+
+    private Losses(Map<Loss, Double> powers) {
+        powers.forEach((loss, power) -> this.powers[loss.ordinal()] = power);
+    }
 
     /** The losses of a steady state, whose stresses are given. */
     public static Losses of(Operation operation, LineStress line, StageStress stage, StringStress string) {
@@ -55,62 +31,67 @@ public record Losses(
         MagneticLoss magnetics = new MagneticLoss(driver, mean);
         EdgeLoss edges = new EdgeLoss(driver, mean);
         SupplyLoss supply = new SupplyLoss(driver, mean);
-        double gate = edges.gate();
-        return new Losses(
-                line.filterLoss(),
-                line.bridgeLoss(),
-                stage.windingLoss(),
-                magnetics.proximity(),
-                magnetics.core(),
-                stage.conductionLoss(),
-                edges.overlap(),
-                stage.turnOnLoss(),
-                gate,
-                stage.diodeLoss(),
-                edges.recovery(stage),
-                stage.senseLoss(),
-                edges.snubber(),
-                supply.capacitors(line.busRippleCurrent()),
-                driver.fittings().outputResistance() * string.capacitorRms() * string.capacitorRms(),
-                supply.bias(gate),
-                supply.bleeder());
+        Map<Loss, Double> powers = new EnumMap<>(Loss.class);
+        powers.put(Loss.FILTER, line.filterLoss());
+        powers.put(Loss.BRIDGE, line.bridgeLoss());
+        powers.put(Loss.CAPACITORS, supply.capacitors(line.busRippleCurrent()));
+        powers.put(Loss.BLEEDER, supply.bleeder());
+        powers.put(Loss.COPPER, stage.inductor().loss());
+        powers.put(Loss.PROXIMITY, magnetics.proximity());
+        powers.put(Loss.CORE, magnetics.core());
+        powers.put(Loss.CONDUCTION, stage.powerSwitch().conductionLoss());
+        powers.put(Loss.OVERLAP, edges.overlap());
+        powers.put(Loss.CAPACITANCE, stage.powerSwitch().turnOnLoss());
+        powers.put(Loss.GATE, edges.gate());
+        powers.put(Loss.BIAS, supply.bias(powers.get(Loss.GATE)));
+        powers.put(Loss.SNUBBER, edges.snubber());
+        powers.put(Loss.SENSE, stage.powerSwitch().senseLoss());
+        powers.put(Loss.FORWARD, stage.diode().conductionLoss());
+        powers.put(Loss.RECOVERY, edges.recovery(stage));
+        powers.put(
+                Loss.OUTPUT,
+                driver.capacitorLosses().outputResistance() * string.capacitorRms() * string.capacitorRms());
+        return new Losses(powers);
     }
 
-    /** The inductor, core and copper [W]. */
-    public double inductor() {
-        return copper + proximity + core;
+    /** What is lost in one way [W]. */
+    public double of(Loss loss) {
+        return powers[loss.ordinal()];
     }
 
-    /** The switch and its gate [W]. */
-    public double powerSwitch() {
-        return conduction + overlap + capacitance + gate;
+    /** What a part loses in all ways [W]. */
+    public double of(LossPart part) {
+        double sum = 0;
+        for (Loss loss : LOSSES) {
+            sum += loss.part() == part ? of(loss) : 0;
+        }
+        return sum;
     }
 
-    /** The diode, with what its recovery burns in the switch [W]. */
-    public double diode() {
-        return forward + recovery;
+    /** What the circuit loses that decks contain, besides the recovery of a diode [W]. */
+    public double inDecks() {
+        double sum = 0;
+        for (Loss loss : LOSSES) {
+            sum += loss.inDecks().isPresent() ? of(loss) : 0;
+        }
+        return sum;
     }
 
     /** Loss of each part [W], in the order of the power. */
-    public Map<String, Double> parts() {
-        Map<String, Double> parts = new LinkedHashMap<>();
-        parts.put("filter", filter);
-        parts.put("bridge", bridge);
-        parts.put("capacitors", capacitors);
-        parts.put("bleeder", bleeder);
-        parts.put("bias", bias);
-        parts.put("inductor", inductor());
-        parts.put("switch", powerSwitch());
-        parts.put("snubber", snubber);
-        parts.put("sense", sense);
-        parts.put("diode", diode());
-        parts.put("output", output);
+    public Map<LossPart, Double> parts() {
+        Map<LossPart, Double> parts = new EnumMap<>(LossPart.class);
+        for (LossPart part : PARTS) {
+            parts.put(part, of(part));
+        }
         return parts;
     }
 
     /** All parts together [W]. */
     public double total() {
-        double before = filter + bridge + capacitors + bleeder + bias;
-        return before + inductor() + powerSwitch() + snubber + sense + diode() + output;
+        double sum = 0;
+        for (LossPart part : PARTS) {
+            sum += of(part);
+        }
+        return sum;
     }
 }

@@ -26,7 +26,7 @@ final class MagneticLoss {
 
     MagneticLoss(Driver driver, HalfCycleMean mean) {
         this.driver = driver;
-        this.winding = driver.fittings().winding();
+        this.winding = driver.inductor().winding();
         this.mean = mean;
         this.resistivity = CopperResistivity.at(Winding.TEMPERATURE);
     }

@@ -1,8 +1,8 @@
 package lampproof.prediction.loss;
 
+import lampproof.design.CapacitorLosses;
 import lampproof.design.Dimming;
 import lampproof.design.Driver;
-import lampproof.design.Fittings;
 
 /** The capacitors of filter and bus, the linear supply of the controller, and the load that a dimmer needs. */
 final class SupplyLoss {
@@ -17,8 +17,8 @@ final class SupplyLoss {
 
     /** What controller and gate take from the bus, less what the gate burns itself [W]. */
     double bias(double gateLoss) {
-        double charge = driver.fittings().edges().gateCharge();
-        return mean.of(point -> point.busVoltage() * (driver.fittings().bias() + point.gateCurrent(charge))) - gateLoss;
+        double charge = driver.edges().gateCharge();
+        return mean.of(point -> point.busVoltage() * (driver.supplyCurrent() + point.gateCurrent(charge))) - gateLoss;
     }
 
     /**
@@ -27,18 +27,18 @@ final class SupplyLoss {
      * <p>The filter capacitor sees the line voltage: {@code V^2 w C tan d}. The bus capacitor: {@code I^2 ESR}.
      */
     double capacitors(double busRipple) {
-        Fittings.LossyCapacitors parts = driver.fittings().capacitors();
+        CapacitorLosses parts = driver.capacitorLosses();
         double voltage = driver.line().voltage();
         double reactive = voltage
                 * voltage
                 * driver.line().angularFrequency()
                 * driver.filter().capacitance();
-        return reactive * parts.dissipationFactor() + busRipple * busRipple * parts.busResistance();
+        return reactive * parts.filterDissipation() + busRipple * busRipple * parts.busResistance();
     }
 
     /** The bleeder behind a dimmer that lets the whole half cycle through [W]. */
     double bleeder() {
-        Dimming dimming = driver.fittings().dimming();
+        Dimming dimming = driver.dimming();
         return mean.of(point -> point.lineVoltage() * Bleeder.current(dimming, point));
     }
 }

@@ -50,7 +50,7 @@ final class DimmedHalfCycle {
         this.driver = driver;
         this.senseTime = senseTime;
         this.filter = driver.filter();
-        this.dimming = driver.fittings().dimming();
+        this.dimming = driver.dimming();
         this.dimmer = new DimmerSwitch(dimming, line);
         this.fine = coarse / STEPS;
         this.stage = new AveragedStage(driver, bias, coarse, fine);

@@ -23,7 +23,7 @@ public record DimmedOperation(Driver driver, double bias, DimmedState start, Dim
 
     /** Behind a dimmer that lets through another angle of each half cycle [rad], from the state of before. */
     public DimmedOperation at(Operation full, double conduction) {
-        return from(full, driver.behind(driver.fittings().dimming().at(conduction)), start);
+        return from(full, driver.behind(driver.dimming().at(conduction)), start);
     }
 
     /**
@@ -42,15 +42,15 @@ public record DimmedOperation(Driver driver, double bias, DimmedState start, Dim
 
     /** Time constant with which the bleeder senses what the lamp draws [s]. */
     public static double senseTime(Operation full) {
-        return SENSE_PERIODS / full.stageAtCrest().leastFrequency();
+        return SENSE_PERIODS / full.stageAtCrest().pace().leastFrequency();
     }
 
     private static double bias(Operation full) {
-        double charge = full.driver().fittings().edges().gateCharge();
+        double charge = full.driver().edges().gateCharge();
         double gate = full.points().stream()
                 .mapToDouble(point -> point.gateCurrent(charge))
                 .average()
                 .orElse(0);
-        return full.driver().fittings().bias() + gate;
+        return full.driver().supplyCurrent() + gate;
     }
 }

@@ -26,7 +26,7 @@ record DimmedRipple(double bus, double lamp, double lampSquare, double triac) {
         double omega = 2 * Math.PI / period;
         double bus = charge / (driver.busCapacitance() + driver.filter().capacitance());
         double lamp = bus * driver.filter().admittance(omega);
-        double triac = lamp * triacShare(driver.fittings().dimming(), omega);
+        double triac = lamp * triacShare(driver.dimming(), omega);
         return new DimmedRipple(bus, lamp, BusRipple.meanSquare(driver.topology(), lamp), triac);
     }
 

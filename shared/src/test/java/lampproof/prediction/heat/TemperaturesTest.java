@@ -13,6 +13,7 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.Corner;
 import lampproof.prediction.Predictions;
 import lampproof.prediction.Solution;
+import lampproof.prediction.loss.LossPart;
 import lampproof.prediction.loss.Losses;
 import org.junit.jupiter.api.Test;
 
@@ -32,7 +33,8 @@ class TemperaturesTest {
         double string = 0.7 * solution.string().power();
         double housing = 40 + 8 * (losses.total() + string);
         assertThat(solution.temperatures().of("housing")).isCloseTo(housing, within(1e-6));
-        assertThat(solution.temperatures().of("switch")).isCloseTo(housing + 50 * losses.powerSwitch(), within(1e-6));
+        assertThat(solution.temperatures().of("switch"))
+                .isCloseTo(housing + 50 * losses.of(LossPart.SWITCH), within(1e-6));
         assertThat(solution.temperatures().of("string")).isCloseTo(housing + 2.9 * string, within(1e-6));
     }
 

@@ -27,7 +27,7 @@ class DimmedOperationTest {
         Operation full = operation(topology, "trailing");
         DimmedStress open = DimmedOperation.of(full).at(full, Math.PI).stress();
         assertThat(open.stringCurrent()).isCloseTo(full.string().meanCurrent(), withinPercentage(1));
-        double supply = full.driver().fittings().bias() * full.line().bridgeMean();
+        double supply = full.driver().supplyCurrent() * full.line().bridgeMean();
         assertThat(open.linePower() - open.bleederLoss()).isCloseTo(full.line().power() + supply, withinPercentage(3));
         assertThat(open.busPeak()).isCloseTo(full.line().busPeak(), withinPercentage(1));
         assertThat(open.lampVoltage()).isCloseTo(230, within(0.5));
@@ -74,7 +74,7 @@ class DimmedOperationTest {
         double store = driver.busCapacitance() + driver.filter().capacitance();
         double filter = crest * Math.sqrt(store / driver.filter().inductance())
                 + crest / driver.filter().damping();
-        double dimmer = 2 * crest / driver.fittings().dimming().damping();
+        double dimmer = 2 * crest / driver.dimming().damping();
         assertThat(fired.peakLineCurrent()).isBetween(0.3 * filter, filter);
         assertThat(fired.peakTriacCurrent()).isBetween(fired.peakLineCurrent(), dimmer + filter);
         assertThat(fired.busPeak()).isBetween(crest, 2 * crest);

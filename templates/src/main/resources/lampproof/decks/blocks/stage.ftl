@@ -38,7 +38,7 @@ Grecovery cathode drain stored 0 ${recovery.conductance}
 <#if models.switch??>
 * Switch; its gate is driven to the gate voltage above its source, past the thresholds of the usual switch. The node
 * capacitance is that of diode and winding
-Vdrive drive sense ${driver.fittings.edges.gateVoltage}
+Vdrive drive sense ${driver.edges.gateVoltage}
 Sdrive drive driven gate 0 gate_drive ON
 Rdrive driven sense 100
 .model gate_drive sw(vt=0.5 vh=0.1 ron=1 roff=1e9)

@@ -1,4 +1,4 @@
-package lampproof.spec;
+package lampproof.file;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,12 +9,12 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Cuts one line of a table into trimmed cells. */
-final class CsvLine {
+public final class CsvLine {
 
     private CsvLine() {}
 
     /** The cells, or nothing when the quotes of the line do not match. */
-    static Optional<List<String>> cells(String line, char separator) {
+    public static Optional<List<String>> cells(String line, char separator) {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(separator)
@@ -31,7 +31,7 @@ final class CsvLine {
     }
 
     /** Blank lines and lines that begin with # mean nothing, even after a spreadsheet has added its separators. */
-    static boolean isComment(String line, char separator) {
+    public static boolean isComment(String line, char separator) {
         String text = line.replace(separator, ' ').strip();
         return text.isEmpty() || text.startsWith("#") || text.startsWith("\"#");
     }

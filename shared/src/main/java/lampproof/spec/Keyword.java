@@ -1,0 +1,30 @@
+package lampproof.spec;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A constant of an enum that one word stands for in tables and on the command line, such as {@code fixed-duty}. */
+public interface Keyword {
+
+    /** The name of the constant. */
+    String name();
+
+    /** The word that stands for it. */
+    default String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The constant of a word, if there is one. */
+    static <E extends Enum<E> & Keyword> Optional<E> of(Class<E> type, String word) {
+        return Arrays.stream(type.getEnumConstants())
+                .filter(constant -> constant.word().equals(word))
+                .findFirst();
+    }
+
+    /** The words of all constants, in their order. */
+    static <E extends Enum<E> & Keyword> List<String> words(Class<E> type) {
+        return Arrays.stream(type.getEnumConstants()).map(Keyword::word).toList();
+    }
+}

@@ -1,0 +1,76 @@
+package lampproof.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
+import lampproof.file.CsvReader.Row;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CsvReaderTest {
+
+    private static final CsvReader READER = new CsvReader("table of lamps", List.of("lamp", "power"), "name another");
+
+    @TempDir
+    private Path folder;
+
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+
+    @Test
+    void rowsAreReadInOrderWithTheirPlaces() {
+        read("""
+                # of the stairwell
+                lamp, power
+
+                "first, upper", 7
+                second ,8
+                """);
+        assertThat(findings).isEmpty();
+        assertThat(rows)
+                .containsExactly(
+                        new Row("lamps.csv, row 2", List.of("first, upper", "7")),
+                        new Row("lamps.csv, row 3", List.of("second", "8")));
+    }
+
+    @Test
+    void aRowWithOpenQuotesOrOtherCellsIsToldAndLeftOut() {
+        read("lamp,power\n\"first,7\nsecond,8,9\nthird,3\n");
+        assertThat(rows).extracting(Row::place).containsExactly("lamps.csv, row 4");
+        assertThat(findings)
+                .containsExactly(
+                        new Finding(
+                                "the quotes do not match", "lamps.csv, row 2", "\"first,7", "", "close every quote"),
+                        new Finding("a row has 2 cells", "lamps.csv, row 3", "3", "", ""));
+    }
+
+    @Test
+    void anotherHeaderIsRefused() {
+        assertThatThrownBy(() -> read("lamp\n"))
+                .isInstanceOf(UserFault.class)
+                .hasMessage("lamps.csv: this is no table of lamps, allowed: lamp,power; name another");
+    }
+
+    @Test
+    void aFileThatCannotBeReadIsTold() throws IOException {
+        Path file = folder.resolve("lamps.csv");
+        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": there is no such file; name another");
+        assertThatThrownBy(() -> READER.text(folder)).hasMessage(folder + ": the file cannot be read; name another");
+        Files.write(file, "lämp".getBytes(StandardCharsets.ISO_8859_1));
+        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": this is not UTF-8 text; name another");
+        Files.write(file, new byte[(1 << 20) + 1]);
+        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": the file is larger than 1 MiB; name another");
+    }
+
+    private void read(String text) {
+        READER.rows(text, "lamps.csv", findings, rows::add);
+    }
+}
