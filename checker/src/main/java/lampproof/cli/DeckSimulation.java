@@ -10,6 +10,7 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.lint.Linter;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.lint.rule.LintFinding;
 import lampproof.simulator.SimulationBatch;
 import lampproof.simulator.SimulationJob;
@@ -76,7 +77,7 @@ final class DeckSimulation {
     }
 
     private SimulationJob job(RunFolder run, Path deck) {
-        Netlist netlist = Netlist.read(deck);
+        Netlist netlist = NetlistReader.read(deck);
         List<LintFinding> findings = Linter.check(netlist);
         refuse(findings.stream().filter(LintFinding::isError).toList(), deck);
         findings.forEach(finding -> err.println(finding.text()));

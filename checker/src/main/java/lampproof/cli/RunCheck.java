@@ -22,6 +22,7 @@ import lampproof.file.AtomicFile;
 import lampproof.instrument.MappedTable;
 import lampproof.instrument.Mapping;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.page.ReportPage;
 import lampproof.page.RunRecord;
 import lampproof.prediction.DeckKind;
@@ -140,7 +141,7 @@ final class RunCheck {
             return instrument(table, predictions, driver);
         }
         try {
-            Netlist deck = Netlist.read(run.deck(kind));
+            Netlist deck = NetlistReader.read(run.deck(kind));
             double stopTime = DeckSimulation.stopTime(deck);
             Optional<String> logged = SimulatorLogFile.failure(table, stopTime);
             return logged.isPresent()

@@ -78,7 +78,9 @@ final class LossSplit {
                 List.copyOf(ways.keySet()),
                 bars(),
                 parts.stream().map(part -> row(part, text)).toList(),
-                ways.values().stream().map(way -> text.column(way.apply(Losses.TOTAL))).toList(),
+                ways.values().stream()
+                        .map(way -> text.column(way.apply(Losses.TOTAL)))
+                        .toList(),
                 text.scaledUnit());
     }
 

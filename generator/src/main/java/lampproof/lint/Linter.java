@@ -15,6 +15,7 @@ import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.lint.netlist.SourceLine;
 import lampproof.lint.rule.LintFinding;
 import lampproof.lint.rule.Rule;
@@ -46,7 +47,7 @@ public final class Linter {
      */
     public static List<LintFinding> check(Path fileOrRun) {
         return decks(fileOrRun).stream()
-                .map(Netlist::read)
+                .map(NetlistReader::read)
                 .flatMap(netlist -> check(netlist).stream())
                 .toList();
     }

@@ -9,6 +9,7 @@ import lampproof.fault.UserFault;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.ElementKind;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.Scope;
 import lampproof.lint.netlist.Statement;
@@ -31,7 +32,7 @@ final class PartModelReader {
 
     private PartModelReader(PartKind kind, Path file) {
         this.kind = kind;
-        netlist = Netlist.read(file);
+        netlist = NetlistReader.read(file);
     }
 
     static PartModel read(PartKind kind, Path file) {

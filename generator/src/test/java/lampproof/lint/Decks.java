@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.lint.rule.LintFinding;
 
 /** Decks for tests. */
@@ -32,6 +32,6 @@ public final class Decks {
     }
 
     private static List<LintFinding> findings(String deck) {
-        return Linter.check(Netlist.parse(deck, "deck.cir"));
+        return Linter.check(NetlistReader.parse(deck, "deck.cir"));
     }
 }

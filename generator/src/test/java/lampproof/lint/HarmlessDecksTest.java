@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.LongStream;
-import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.lint.rule.LintFinding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +25,7 @@ class HarmlessDecksTest {
     void noneOfTwoHundredHarmlessDecksHasAnError() {
         List<String> errors = LongStream.range(0, DECKS)
                 .boxed()
-                .flatMap(seed -> Linter.check(Netlist.parse(HarmlessDeck.of(seed), seed + ".cir")).stream())
+                .flatMap(seed -> Linter.check(NetlistReader.parse(HarmlessDeck.of(seed), seed + ".cir")).stream())
                 .filter(LintFinding::isError)
                 .map(LintFinding::text)
                 .toList();

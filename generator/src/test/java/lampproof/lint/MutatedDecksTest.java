@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.Random;
 import lampproof.fault.UserFault;
-import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.lint.rule.LintFinding;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,7 +28,7 @@ class MutatedDecksTest {
 
     private static void check(String deck) {
         try {
-            Linter.check(Netlist.parse(deck, "deck.cir")).forEach(LintFinding::text);
+            Linter.check(NetlistReader.parse(deck, "deck.cir")).forEach(LintFinding::text);
         } catch (UserFault refused) {
             // a deck may be too large or nested too deep
         }

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import lampproof.fault.UserFault;
 import lampproof.lint.Linter;
-import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.spec.Spec;
 import lampproof.spec.SpecReader;
 import org.junit.jupiter.api.BeforeEach;
@@ -175,6 +175,6 @@ class PartModelsTest {
     void theLinterHasNothingAgainstItInADeck() throws IOException {
         String deck = "A deck\n" + diode(DIODE).of(PartKind.DIODE).orElseThrow().text()
                 + "\nV1 in 0 SIN(0 10 50)\nR1 in a 10\nX1 a 0 user_diode\n.save v(a)\n.tran 1u 20m 0 1u\n.end\n";
-        assertThat(Linter.check(Netlist.parse(deck, "deck.cir"))).isEmpty();
+        assertThat(Linter.check(NetlistReader.parse(deck, "deck.cir"))).isEmpty();
     }
 }

@@ -48,24 +48,11 @@ public final class Templates {
     }
 
     /**
-     * Fills a template with the components of a record.
+     * Fills a template with a map of names or a record of components.
      *
      * @throws IllegalStateException when a value is missing or cannot be written
      */
-    public String fill(String name, Record view) {
-        return filled(name, view);
-    }
-
-    /**
-     * Fills a template with named values.
-     *
-     * @throws IllegalStateException when a value is missing or cannot be written
-     */
-    public String fill(String name, Map<String, Object> values) {
-        return filled(name, values);
-    }
-
-    private String filled(String name, Object values) {
+    public String fill(String name, Object values) {
         StringWriter text = new StringWriter();
         try {
             configuration.getTemplate(name).process(values, text);

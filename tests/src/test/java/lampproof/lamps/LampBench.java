@@ -16,7 +16,7 @@ import lampproof.compare.DeckComparison;
 import lampproof.compare.DeckVerdict;
 import lampproof.deck.RunFolder;
 import lampproof.fault.UserFault;
-import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.simulator.ProgressListener;
@@ -92,7 +92,7 @@ final class LampBench {
     }
 
     private static double stopTime(Path deck) {
-        return Netlist.read(deck).analyses().stream()
+        return NetlistReader.read(deck).analyses().stream()
                 .flatMap(analysis -> analysis.stopTime().stream().boxed())
                 .findFirst()
                 .orElseThrow();

@@ -28,7 +28,7 @@ record FileRequest(String path, Optional<String> section, Place place) {
     /** {@code .lib name} begins a section, but some modes of the simulator take it for a file, so a path counts as one. */
     private static Optional<FileRequest> of(SourceLine line, Matcher form) {
         String path = FileNames.unquoted(form.group(2));
-        Place place = line.place(form.start(2), form.end(2));
+        Place place = Place.of(line, form.start(2), form.end(2));
         if (form.group(1).equalsIgnoreCase("inc")) {
             return Optional.of(new FileRequest(path, Optional.empty(), place));
         }

@@ -1,13 +1,8 @@
 package lampproof.lint.netlist;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import lampproof.fault.Finding;
-import lampproof.fault.UserFault;
 
 /**
  * A deck as the simulator understands it.
@@ -39,40 +34,6 @@ public record Netlist(
         directives = List.copyOf(directives);
         commands = List.copyOf(commands);
         includes = List.copyOf(includes);
-    }
-
-    /**
-     * The netlist of a text; included files are not looked at.
-     *
-     * @throws UserFault when the text is larger or nested deeper than any real deck
-     */
-    public static Netlist parse(String text, String fileName) {
-        return parse(text, fileName, Optional.empty());
-    }
-
-    /**
-     * The netlist of a file and of the files that it includes from its own folder.
-     *
-     * @throws UserFault when the file cannot be read, or is larger or nested deeper than any real deck
-     */
-    public static Netlist read(Path file) {
-        try {
-            return parse(IncludeFolder.text(file), file.toString(), Optional.of(folder(file)));
-        } catch (IOException unreadable) {
-            String next = "name a netlist, or the folder of a run";
-            throw UserFault.badInput(Finding.of("the netlist cannot be read", file.toString(), next));
-        }
-    }
-
-    private static Netlist parse(String text, String fileName, Optional<Path> folder) {
-        DeckReader reader = new DeckReader(fileName, new IncludeFolder(folder));
-        List<DeckLine> lines = reader.read(text);
-        return NetlistReader.read(fileName, lines, reader.includes());
-    }
-
-    private static Path folder(Path file) {
-        Path parent = file.getParent();
-        return parent == null ? Path.of("") : parent;
     }
 
     /** The deck and every subcircuit, each with the scopes around it. */
@@ -118,12 +79,11 @@ public record Netlist(
 
     /** Where the deck's own file ends. */
     public Place end() {
-        return lines.stream()
+        DeckLine last = lines.stream()
                 .filter(line -> line.source().file().equals(file)
                         && !line.source().text().isBlank())
-                .reduce((first, last) -> last)
-                .orElse(lines.get(0))
-                .source()
-                .whole();
+                .reduce((earlier, later) -> later)
+                .orElse(lines.get(0));
+        return Place.whole(last.source());
     }
 }

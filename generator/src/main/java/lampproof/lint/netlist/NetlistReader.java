@@ -1,12 +1,17 @@
 package lampproof.lint.netlist;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
+import lampproof.fault.Finding;
+import lampproof.fault.UserFault;
 
 /** Sorts statements into elements, models, subcircuits, parameters, directives and commands. */
-final class NetlistReader {
+public final class NetlistReader {
 
     private final Deque<ScopeBuilder> open = new ArrayDeque<>(List.of(ScopeBuilder.deck()));
     private final ScopeBuilder others = ScopeBuilder.deck();
@@ -19,7 +24,41 @@ final class NetlistReader {
 
     private NetlistReader() {}
 
-    static Netlist read(String file, List<DeckLine> lines, List<Include> includes) {
+    /**
+     * The netlist of a text; included files are not looked at.
+     *
+     * @throws UserFault when the text is larger or nested deeper than any real deck
+     */
+    public static Netlist parse(String text, String fileName) {
+        return parse(text, fileName, Optional.empty());
+    }
+
+    /**
+     * The netlist of a file and of the files that it includes from its own folder.
+     *
+     * @throws UserFault when the file cannot be read, or is larger or nested deeper than any real deck
+     */
+    public static Netlist read(Path file) {
+        try {
+            return parse(IncludeFolder.text(file), file.toString(), Optional.of(folder(file)));
+        } catch (IOException unreadable) {
+            String next = "name a netlist, or the folder of a run";
+            throw UserFault.badInput(Finding.of("the netlist cannot be read", file.toString(), next));
+        }
+    }
+
+    private static Netlist parse(String text, String fileName, Optional<Path> folder) {
+        DeckReader reader = new DeckReader(fileName, new IncludeFolder(folder));
+        List<DeckLine> lines = reader.read(text);
+        return read(fileName, lines, reader.includes());
+    }
+
+    private static Path folder(Path file) {
+        Path parent = file.getParent();
+        return parent == null ? Path.of("") : parent;
+    }
+
+    private static Netlist read(String file, List<DeckLine> lines, List<Include> includes) {
         List<Statement> statements = StatementJoiner.join(lines);
         NetlistReader reader = new NetlistReader();
         statements.forEach(reader::add);

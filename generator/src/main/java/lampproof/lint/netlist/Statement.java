@@ -20,7 +20,7 @@ public record Statement(DeckLine.Part part, String text, List<Piece> pieces) {
     public record Piece(int offset, DeckLine line) {
         private Place place(int from, int to) {
             int shift = line.from() - offset;
-            return line.source().place(from + shift, Math.min(to + shift, line.to()));
+            return Place.of(line.source(), from + shift, Math.min(to + shift, line.to()));
         }
     }
 

@@ -2,6 +2,7 @@ package lampproof.lint.rule;
 
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 
 /** Two backslashes at the end of a line, which join the next line to it. */
@@ -27,7 +28,7 @@ final class BackslashContinuation implements Rule {
     private LintFinding finding(SourceLine line) {
         int end = line.text().stripTrailing().length();
         return error(
-                line.place(end - 2, end),
+                Place.of(line, end - 2, end),
                 "two backslashes end the line",
                 "ngspice joins the next line to it, even one that ends a control block; other simulators do not",
                 "+ and a blank at the start of the next line");

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A {@code .control} without its {@code .endc}, or the other way round. */
 final class ControlBlock implements Rule {
@@ -41,7 +42,7 @@ final class ControlBlock implements Rule {
 
     private LintFinding finding(DeckLine line, String what) {
         return error(
-                line.source().whole(),
+                Place.whole(line.source()),
                 what,
                 "the simulator then reads comments of the whole deck as it reads them in a control block, and stops or runs them",
                 "one .endc behind each .control, and no .control before it");

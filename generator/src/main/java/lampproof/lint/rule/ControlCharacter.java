@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 
 /** A character without a shape inside a line, in comments too; a tab is none of these. */
@@ -30,7 +31,7 @@ final class ControlCharacter implements Rule {
 
     private LintFinding finding(SourceLine line, int at) {
         return error(
-                line.place(at, at + 1),
+                Place.of(line, at, at + 1),
                 String.format(Locale.ROOT, "the line holds the control character U+%04X", (int)
                         line.text().charAt(at)),
                 "the simulator drops it or ends the line at it, so what it reads is not what is shown",

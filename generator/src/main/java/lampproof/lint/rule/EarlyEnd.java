@@ -2,6 +2,7 @@ package lampproof.lint.rule;
 
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 
 /** A line that begins with {@code @}, at which the simulator stops reading its file. */
@@ -23,7 +24,7 @@ final class EarlyEnd implements Rule {
     private LintFinding finding(SourceLine line) {
         int at = line.text().indexOf('@');
         return error(
-                line.place(at, at + 1),
+                Place.of(line, at, at + 1),
                 "the line begins with @",
                 "the simulator reads no further in this file, without a message",
                 "another character in the first column");

@@ -26,7 +26,7 @@ final class EndOfLineComment implements Rule {
         String text = line.source().text();
         String rest = text.substring(line.to());
         int blanks = rest.length() - rest.stripLeading().length();
-        return line.source().place(line.to() + blanks, text.stripTrailing().length());
+        return Place.of(line.source(), line.to() + blanks, text.stripTrailing().length());
     }
 
     private LintFinding finding(DeckLine line) {

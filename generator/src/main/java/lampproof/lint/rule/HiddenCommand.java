@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 
 /**
@@ -47,7 +48,7 @@ final class HiddenCommand implements Rule {
         int at = line.text().indexOf('#') - 1;
         String mark = line.text().substring(at, at + 2);
         return error(
-                line.place(at, at + 2),
+                Place.of(line, at, at + 2),
                 "a command is hidden in a comment",
                 "ngspice runs what stands behind " + mark + " as a command, although it looks like a comment",
                 "the command in the control block, or the comment with a blank behind the *");
@@ -55,7 +56,7 @@ final class HiddenCommand implements Rule {
 
     private LintFinding script(SourceLine line) {
         return error(
-                line.whole(),
+                Place.whole(line),
                 "the file is a script of commands, not a netlist",
                 "ngspice runs every line of a file that begins so as a command",
                 "a title that begins with * and a blank");
@@ -63,7 +64,7 @@ final class HiddenCommand implements Rule {
 
     private LintFinding tooLong(SourceLine line) {
         return error(
-                line.place(0, 1),
+                Place.of(line, 0, 1),
                 "the title is longer than the simulator reads",
                 "ngspice takes what follows the first " + TITLE + " bytes for the next line, which may be a command",
                 "a title of less than " + TITLE + " bytes");

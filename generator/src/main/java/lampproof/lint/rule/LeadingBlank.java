@@ -3,6 +3,7 @@ package lampproof.lint.rule;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A statement that does not begin in the first column. */
 final class LeadingBlank implements Rule {
@@ -28,7 +29,7 @@ final class LeadingBlank implements Rule {
 
     private LintFinding finding(DeckLine line) {
         return warning(
-                line.source().place(0, indent(line)),
+                Place.of(line.source(), 0, indent(line)),
                 "the line begins with a blank",
                 "some simulators take such a line as a comment: the element or continuation is lost there without a message",
                 "the same line from column 1");

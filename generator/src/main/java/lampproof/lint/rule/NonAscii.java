@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A letter outside ASCII in the code of a line; comments may hold any. */
 final class NonAscii implements Rule {
@@ -29,7 +30,7 @@ final class NonAscii implements Rule {
     private LintFinding finding(DeckLine line, MatchResult found) {
         String what = String.format(Locale.ROOT, "%s is no ASCII letter", named(found.group()));
         return error(
-                line.source().place(line.from() + found.start(), line.from() + found.end()),
+                Place.of(line.source(), line.from() + found.start(), line.from() + found.end()),
                 what,
                 why(found.group()),
                 write(found.group()));

@@ -13,6 +13,7 @@ import lampproof.lint.netlist.Element;
 import lampproof.lint.netlist.Model;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.Parameter;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.Scope;
 import lampproof.lint.netlist.Statement;
 import lampproof.lint.netlist.Word;
@@ -112,7 +113,7 @@ final class Numbers {
                 .map(number -> new Word(
                         number.group(),
                         word.offset() + number.start(),
-                        word.place().line().place(from + number.start(), from + number.end())));
+                        Place.of(word.place().line(), from + number.start(), from + number.end())));
     }
 
     private static Stream<Word> inside(Statement statement, int from, int to) {

@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 
 /** A mark that a template should have replaced. */
 final class Placeholder implements Rule {
@@ -28,7 +29,7 @@ final class Placeholder implements Rule {
 
     private LintFinding finding(DeckLine line, MatchResult mark) {
         return error(
-                line.source().place(mark.start(), mark.end()),
+                Place.of(line.source(), mark.start(), mark.end()),
                 "the placeholder " + mark.group() + " was never replaced",
                 "the simulator stops here, or reads the mark as no value and goes on with 1 milliohm",
                 "the value itself");

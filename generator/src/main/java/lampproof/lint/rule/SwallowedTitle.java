@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import lampproof.lint.netlist.DeckLine;
 import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.Scope;
 import lampproof.lint.netlist.SourceLine;
 import lampproof.lint.netlist.SpiceNumber;
@@ -26,7 +27,7 @@ final class SwallowedTitle implements Rule {
         SourceLine first = title.source();
         return title.part() == DeckLine.Part.TITLE && looksLikeCode(first.text().strip(), netlist)
                 ? Stream.of(error(
-                        first.whole(),
+                        Place.whole(first),
                         "the first line is the title and is not simulated",
                         "the simulator takes line 1 as the title whatever it holds, so this line is lost without a message",
                         "a title that begins with * as line 1, and this line below it"))

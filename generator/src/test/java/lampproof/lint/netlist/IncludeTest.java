@@ -108,7 +108,7 @@ class IncludeTest {
 
     @Test
     void aTextAloneIsNotLookedUpInAnyFolder() {
-        Netlist netlist = Netlist.parse("* t\n.include models.inc\n", "deck.cir");
+        Netlist netlist = NetlistReader.parse("* t\n.include models.inc\n", "deck.cir");
         assertThat(outcomes(netlist)).containsExactly(Include.Outcome.NOT_LOOKED_AT);
     }
 
@@ -116,12 +116,12 @@ class IncludeTest {
     void bytesThatAreNotUtf8AreStillRead() throws Exception {
         Path deck = Files.createDirectories(folder.resolve("run")).resolve("deck.cir");
         Files.write(deck, new byte[] {'*', ' ', (byte) 0xb5, '\n', 'R', '1', ' ', 'a', ' ', '0', ' ', '1', '\n'});
-        assertThat(Netlist.read(deck).elements()).hasSize(1);
+        assertThat(NetlistReader.read(deck).elements()).hasSize(1);
     }
 
     private Netlist read(String deck) throws Exception {
         write("run/deck.cir", deck);
-        return Netlist.read(folder.resolve("run/deck.cir"));
+        return NetlistReader.read(folder.resolve("run/deck.cir"));
     }
 
     private void write(String name, String text) throws Exception {

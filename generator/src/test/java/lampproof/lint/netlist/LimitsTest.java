@@ -50,7 +50,7 @@ class LimitsTest {
 
     @Test
     void aSubcircuitThatContainsItselfEnds() {
-        Netlist netlist = Netlist.parse("""
+        Netlist netlist = NetlistReader.parse("""
                 * round about
                 X1 a 0 one
                 .subckt one p q
@@ -67,7 +67,7 @@ class LimitsTest {
     }
 
     private static void refused(String deck, String message) {
-        assertThatThrownBy(() -> Netlist.parse(deck, "deck.cir"))
+        assertThatThrownBy(() -> NetlistReader.parse(deck, "deck.cir"))
                 .isInstanceOf(UserFault.class)
                 .hasMessage(message);
     }

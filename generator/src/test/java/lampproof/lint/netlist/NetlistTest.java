@@ -10,7 +10,7 @@ class NetlistTest {
 
     @Test
     void continuationLinesAreJoinedAndEveryWordKeepsItsPlace() {
-        Netlist netlist = Netlist.parse("""
+        Netlist netlist = NetlistReader.parse("""
                 * continued
                 .subckt ladder vdd
                 + tap1
@@ -87,7 +87,7 @@ class NetlistTest {
 
     @Test
     void inTheControlBlockADollarIsAVariableSign() {
-        Netlist netlist = Netlist.parse("""
+        Netlist netlist = NetlistReader.parse("""
                 * control
                 .CONTROL
                 run
@@ -117,7 +117,7 @@ class NetlistTest {
 
     @Test
     void aFileThatBeginsAsAScriptHoldsNothingButCommands() {
-        Netlist netlist = Netlist.parse("*ng_script\necho one\nshell two\n", "deck.cir");
+        Netlist netlist = NetlistReader.parse("*ng_script\necho one\nshell two\n", "deck.cir");
         assertThat(netlist.commands())
                 .extracting(command -> command.name().text())
                 .containsExactly("echo", "shell");
@@ -125,7 +125,7 @@ class NetlistTest {
 
     @Test
     void subcircuitsAreFlattenedWithTheirNodesRenamed() {
-        Netlist netlist = Netlist.parse("""
+        Netlist netlist = NetlistReader.parse("""
                 * nested
                 .global vcc
                 V1 IN gnd 10
@@ -153,7 +153,7 @@ class NetlistTest {
 
     @Test
     void ofAConditionalBlockTheFirstBranchIsTaken() {
-        Netlist netlist = Netlist.parse("""
+        Netlist netlist = NetlistReader.parse("""
                 * branches
                 .if (detail == 1)
                 R1 a 0 1k
@@ -177,31 +177,33 @@ class NetlistTest {
 
     @Test
     void analysesMayBeDirectivesOrCommands() {
-        assertThat(Netlist.parse("* t\n.TRAN 1u 1m 0 1u UIC\n", "d").usesOperatingPoint())
+        assertThat(NetlistReader.parse("* t\n.TRAN 1u 1m 0 1u UIC\n", "d").usesOperatingPoint())
                 .isFalse();
-        assertThat(Netlist.parse("* t\n.tran 1u 1m\n", "d").usesOperatingPoint())
+        assertThat(NetlistReader.parse("* t\n.tran 1u 1m\n", "d").usesOperatingPoint())
                 .isTrue();
-        assertThat(Netlist.parse("* t\n.control\ntran 1u 1m uic\n.endc\n", "d").usesOperatingPoint())
+        assertThat(NetlistReader.parse("* t\n.control\ntran 1u 1m uic\n.endc\n", "d")
+                        .usesOperatingPoint())
                 .isFalse();
-        assertThat(Netlist.parse("* t\n.control\nop\ntran 1u 1m uic\n.endc\n", "d")
+        assertThat(NetlistReader.parse("* t\n.control\nop\ntran 1u 1m uic\n.endc\n", "d")
                         .usesOperatingPoint())
                 .isTrue();
     }
 
     @Test
     void aLineEndsAtALineFeedOnly() {
-        assertThat(Netlist.parse("* t\r\nR1 a 0 1\r\nR2 a 0 1\n", "d").elements())
+        assertThat(NetlistReader.parse("* t\r\nR1 a 0 1\r\nR2 a 0 1\n", "d").elements())
                 .hasSize(2);
-        assertThat(Netlist.parse("* t\nR1 a 0 1\rR2 a 0 1\n", "d").elements()).hasSize(1);
+        assertThat(NetlistReader.parse("* t\nR1 a 0 1\rR2 a 0 1\n", "d").elements())
+                .hasSize(1);
     }
 
     @Test
     void anEmptyFileIsAnEmptyNetlist() {
-        assertThat(Netlist.parse("", "d").elements()).isEmpty();
+        assertThat(NetlistReader.parse("", "d").elements()).isEmpty();
     }
 
     private static Element element(String line) {
-        return Netlist.parse("* title\n" + line + "\n", "deck.cir")
+        return NetlistReader.parse("* title\n" + line + "\n", "deck.cir")
                 .elements()
                 .findFirst()
                 .orElseThrow();
@@ -216,7 +218,7 @@ class NetlistTest {
     }
 
     private static String codeOf(String line) {
-        return Netlist.parse("* title\n" + line + "\n", "deck.cir")
+        return NetlistReader.parse("* title\n" + line + "\n", "deck.cir")
                 .lines()
                 .get(1)
                 .code();

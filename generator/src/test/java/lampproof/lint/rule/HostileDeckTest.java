@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lampproof.lint.Decks;
 import lampproof.lint.Linter;
-import lampproof.lint.netlist.Netlist;
+import lampproof.lint.netlist.NetlistReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -215,11 +215,11 @@ class HostileDeckTest {
                 .mapToObj(index ->
                         "V%d n%d n%d 1\nC%d n%d m%d 1n\n".formatted(index, index, index + 1, index, index, index))
                 .collect(Collectors.joining());
-        assertThat(Linter.check(Netlist.parse("* t\n" + chain + ".op\n.end\n", "deck.cir")))
+        assertThat(Linter.check(NetlistReader.parse("* t\n" + chain + ".op\n.end\n", "deck.cir")))
                 .isNotEmpty();
         String wide = "X1 "
                 + IntStream.range(0, 20_000).mapToObj(index -> "n" + index).collect(Collectors.joining("\n+ "));
-        assertThat(Linter.check(Netlist.parse("* t\n" + wide + "\n+ nosub\n.op\n.end\n", "deck.cir")))
+        assertThat(Linter.check(NetlistReader.parse("* t\n" + wide + "\n+ nosub\n.op\n.end\n", "deck.cir")))
                 .isNotEmpty();
     }
 }

@@ -2,6 +2,7 @@ package lampproof.lint.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lampproof.lint.netlist.Place;
 import lampproof.lint.netlist.SourceLine;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +34,6 @@ class LintFindingTest {
 
     private static LintFinding finding(String line, int from, int to) {
         SourceLine source = new SourceLine("deck.cir", 7, line);
-        return new LintFinding("a-rule", Severity.ERROR, source.place(from, to), "what", "why", "write");
+        return new LintFinding("a-rule", Severity.ERROR, Place.of(source, from, to), "what", "why", "write");
     }
 }

@@ -17,11 +17,11 @@ public final class Losses {
     private static final Loss[] LOSSES = Loss.values();
     private static final LossPart[] PARTS = LossPart.values();
 
-    /** Power that is lost in each way [W]; an array, since tens of figures of each lamp are read from it. */
-    private final double[] powers = new double[LOSSES.length];
+    /** Power that is lost in each way [W]; tens of figures of each lamp are read from it, so no iterator is made. */
+    private final Map<Loss, Double> powers;
 
     private Losses(Map<Loss, Double> powers) {
-        powers.forEach((loss, power) -> this.powers[loss.ordinal()] = power);
+        this.powers = powers;
     }
 
     /** The losses of a steady state, whose stresses are given. */
@@ -56,7 +56,7 @@ public final class Losses {
 
     /** What is lost in one way [W]. */
     public double of(Loss loss) {
-        return powers[loss.ordinal()];
+        return powers.get(loss);
     }
 
     /** What a part loses in all ways [W]. */
