@@ -1,6 +1,7 @@
 package lampproof.page;
 
 import java.util.List;
+import java.util.Optional;
 import lampproof.compare.DeckVerdict;
 import lampproof.compare.TrustCheck;
 import lampproof.waveform.file.WaveformFile;
@@ -23,11 +24,11 @@ record TrustRows(List<Deck> decks) {
 
     static TrustRows of(RunRecord run) {
         return new TrustRows(run.verdict().decks().stream()
-                .map(deck -> deck(deck, run.waves().get(deck.deck())))
+                .map(deck -> deck(deck, run.wave(deck.deck())))
                 .toList());
     }
 
-    private static Deck deck(DeckVerdict deck, WaveformFile waves) {
-        return new Deck(deck.deck().word(), waves == null ? "" : waves.format(), deck.trust());
+    private static Deck deck(DeckVerdict deck, Optional<WaveformFile> waves) {
+        return new Deck(deck.deck().word(), waves.map(WaveformFile::format).orElse(""), deck.trust());
     }
 }

@@ -35,10 +35,16 @@ record Waveforms(Pictures lineCycle, Pictures switching) {
 
     private static Pictures pictures(
             RunRecord run, DeckKind deck, BiFunction<RunRecord, WaveformFile, List<PlotView>> drawing) {
-        WaveformFile table = run.waves().get(deck);
-        if (table == null) {
-            return Pictures.missing("There is no waveform of the deck " + deck.word() + ".");
-        }
+        return run.wave(deck)
+                .map(table -> pictures(run, deck, table, drawing))
+                .orElseGet(() -> Pictures.missing("There is no waveform of the deck " + deck.word() + "."));
+    }
+
+    private static Pictures pictures(
+            RunRecord run,
+            DeckKind deck,
+            WaveformFile table,
+            BiFunction<RunRecord, WaveformFile, List<PlotView>> drawing) {
         try {
             return new Pictures(drawing.apply(run, table), "");
         } catch (UserFault fault) {
