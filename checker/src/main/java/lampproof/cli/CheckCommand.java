@@ -52,13 +52,16 @@ final class CheckCommand extends LampproofCommand {
     @Mixin
     private TableOptions options;
 
+    @Mixin
+    private Output printed;
+
     @Override
     public Integer call() {
         RunFolder folder = new RunFolder(run);
         Map<DeckKind, Path> kinds = kinds();
         kinds.forEach((kind, file) -> printOld(file, folder.deck(kind)));
         Result checked = new RunCheck(folder, kinds, mappings(), options.readOptions()).checked();
-        print(checked.text(style()));
+        print(checked.text(style(), printed.verbosity()));
         return ExitCode.of(checked.verdict().worst()).code();
     }
 

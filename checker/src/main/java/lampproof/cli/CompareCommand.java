@@ -81,6 +81,9 @@ final class CompareCommand extends LampproofCommand {
     @Mixin
     private TimeLimit timeLimit;
 
+    @Mixin
+    private Output printed;
+
     @Override
     public Integer call() {
         Comparison comparison = comparison();
@@ -144,7 +147,7 @@ final class CompareCommand extends LampproofCommand {
         List<SimulationOutcome> outcomes = simulating.run(runs);
         List<Result> checked =
                 runs.stream().map(run -> new RunCheck(run, outcomes).checked()).toList();
-        checked.forEach(one -> print(one.text(style()) + "\n"));
+        checked.forEach(one -> print(one.text(style(), printed.verbosity()) + "\n"));
         return checked.stream().map(Result::verdict).toList();
     }
 }

@@ -34,7 +34,7 @@ enum ExitCode {
     /** The code of a verdict; what was not simulated does not count. */
     static ExitCode of(Outcome worst) {
         return switch (worst) {
-            case AGREES, NOT_SIMULATED -> AGREES;
+            case AGREES, PREDICTED_ONLY -> AGREES;
             case DIFFERS -> DIFFERS;
             case NO_VERDICT -> NO_VERDICT;
         };

@@ -4,11 +4,10 @@ import java.nio.file.Path;
 import lampproof.deck.RunFolder;
 import lampproof.prediction.PredictedDesign;
 import lampproof.prediction.PredictionTable;
-import lampproof.report.PredictionText;
-import lampproof.report.RuleText;
-import lampproof.rule.RuleVerdicts;
+import lampproof.report.RunText;
 import lampproof.spec.SpecReader;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,15 +26,21 @@ final class PredictCommand extends LampproofCommand {
             description = "Write the predictions to a table, or with spec and parts to a run folder.")
     private Path output;
 
+    @Mixin
+    private Output printed;
+
     @Override
     public Integer call() {
         PredictedDesign predicted = PredictedDesign.of(SpecReader.read(spec));
         if (output != null) {
             write(predicted);
         }
-        print(new PredictionText(style()).text(predicted.predictions()));
-        print("\n" + new RuleText(style()).text(RuleVerdicts.of(predicted.corners())));
+        print(new RunText(name(), style()).predicted(predicted, printed.verbosity()));
         return ExitCode.AGREES.code();
+    }
+
+    private String name() {
+        return spec.getFileName().toString().replaceFirst("\\.[^.]+$", "");
     }
 
     private void write(PredictedDesign predicted) {

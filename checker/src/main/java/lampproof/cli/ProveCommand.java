@@ -43,6 +43,9 @@ final class ProveCommand extends LampproofCommand {
     @Mixin
     private TimeLimit timeLimit;
 
+    @Mixin
+    private Output printed;
+
     @Override
     public Integer call() {
         Simulator simulator = Simulator.locate(System.getenv());
@@ -72,7 +75,7 @@ final class ProveCommand extends LampproofCommand {
 
     private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
         Result checked = new RunCheck(run, outcomes).checked();
-        print(checked.text(style()) + "\n");
+        print(checked.text(style(), printed.verbosity()) + "\n");
         return ExitCode.of(checked.verdict().worst());
     }
 }

@@ -26,15 +26,16 @@ import lampproof.lint.netlist.NetlistReader;
 import lampproof.page.ReportPage;
 import lampproof.page.RunRecord;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.LineCorners;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.PredictionTable;
 import lampproof.prediction.Probe;
 import lampproof.report.JunitReport;
-import lampproof.report.RuleText;
+import lampproof.report.RunText;
 import lampproof.report.Style;
 import lampproof.report.VerdictTable;
-import lampproof.report.VerdictText;
-import lampproof.rule.RuleVerdict;
+import lampproof.report.Verbosity;
+import lampproof.rule.RuleJudgement;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.spec.SpecReader;
 import lampproof.waveform.ReadOptions;
@@ -85,16 +86,17 @@ final class RunCheck {
     }
 
     /**
-     * What was found.
+     * The result of a check.
      *
-     * @param verdict what the simulations say
-     * @param rules what rules say of the design
+     * @param verdict the verdicts on the figures
+     * @param corners the predicted steady states
+     * @param rules the verdicts on the rules
      */
-    record Result(RunVerdict verdict, List<RuleVerdict> rules) {
+    record Result(RunVerdict verdict, LineCorners corners, List<RuleJudgement> rules) {
 
-        /** Both for a reader. */
-        String text(Style style) {
-            return new VerdictText(style).text(verdict) + new RuleText(style).summary(rules);
+        /** The result for a reader. */
+        String text(Style style, Verbosity verbosity) {
+            return new RunText(verdict.name(), style).checked(verdict, corners, rules, verbosity);
         }
     }
 
@@ -121,7 +123,7 @@ final class RunCheck {
         AtomicFile.write(run.junit(), JunitReport.text(verdict));
         RunRecord record = RunRecord.of(verdict, design, drawn, RunProvenance.of(run, outcomes));
         AtomicFile.write(run.report(), ReportPage.html(record));
-        return new Result(verdict, record.rules());
+        return new Result(verdict, record.corners(), record.judgements());
     }
 
     private String name() {

@@ -37,7 +37,7 @@ public record DeckVerdict(DeckKind deck, String window, List<TrustCheck> trust, 
                 "",
                 List.of(),
                 settled(deck, predictions).stream()
-                        .map(prediction -> Verdict.notSimulated(prediction, reason))
+                        .map(prediction -> Verdict.predictedOnly(prediction, reason))
                         .toList());
     }
 

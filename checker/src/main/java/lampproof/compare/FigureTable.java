@@ -46,12 +46,12 @@ import lampproof.measure.TimeToReach;
 import lampproof.measure.TotalHarmonicDistortion;
 import lampproof.measure.Trough;
 import lampproof.measure.Window;
+import lampproof.physics.HarmonicSpectrum;
+import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.Probe;
 
 /** How each figure is measured on a deck's table. */
 final class FigureTable {
-
-    static final int HIGHEST_ORDER = 39;
 
     /** The running mean of flicker is a hundredth of the half cycle. */
     private static final double RUNNING_MEANS_PER_PERIOD = 200;
@@ -146,15 +146,15 @@ final class FigureTable {
                     figure("noise.level.fundamental", NoiseLevels::fundamental),
                     figure("noise.level.harmonics", NoiseLevels::harmonics),
                     figure("noise.margin.quasi_peak", NoiseLevels::margin),
-                    figure("loss.total", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
-                    figure("efficiency", FigureTable::efficiency))
+                    figure("circuit.loss", b -> steadyInput(b).minus(b.power(OUTPUT_VOLTAGE, STRING_CURRENT))),
+                    figure("circuit.efficiency", FigureTable::efficiency))
             .collect(toMap(Map.Entry::getKey, Map.Entry::getValue));
 
     private static final Map<String, Function<ProbeMeasurements, PendingValue>> HARMONICS = IntStream.iterate(
-                    3, order -> order <= HIGHEST_ORDER, order -> order + 2)
+                    3, order -> order <= HarmonicSpectrum.HIGHEST_ORDER, order -> order + 2)
             .boxed()
             .collect(toMap(
-                    order -> "line.current.harmonic." + order, order -> measurements -> harmonic(measurements, order)));
+                    order -> FigureCatalogue.harmonic(order), order -> measurements -> harmonic(measurements, order)));
 
     private FigureTable() {}
 
@@ -192,7 +192,7 @@ final class FigureTable {
 
     private static PendingValue distortion(ProbeMeasurements b) {
         Harmonics current = b.spectrum(LINE_CURRENT);
-        return () -> TotalHarmonicDistortion.of(current, HIGHEST_ORDER).map(share -> 100 * share);
+        return () -> TotalHarmonicDistortion.of(current, HarmonicSpectrum.HIGHEST_ORDER).map(share -> 100 * share);
     }
 
     private static PendingValue harmonic(ProbeMeasurements b, int order) {

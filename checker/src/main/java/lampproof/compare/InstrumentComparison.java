@@ -21,6 +21,8 @@ import lampproof.measure.MeasurementPass;
 import lampproof.measure.PeriodRms;
 import lampproof.measure.Sampling;
 import lampproof.measure.Window;
+import lampproof.physics.HarmonicSpectrum;
+import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
@@ -134,12 +136,12 @@ public final class InstrumentComparison {
             Prediction prediction, Map<Prediction, PendingValue> pendingValues, ProbeMeasurements measurements) {
         Optional<Probe> missing = missing(prediction, measurements);
         if (missing.isPresent()) {
-            return Verdict.notSimulated(
+            return Verdict.predictedOnly(
                     prediction, "the table has no column for " + missing.get().dotted());
         }
         return pendingValues.containsKey(prediction)
                 ? Verdict.of(prediction, pendingValues.get(prediction).result())
-                : Verdict.notSimulated(prediction, "the table has too few points in a line period");
+                : Verdict.predictedOnly(prediction, "the table has too few points in a line period");
     }
 
     private Optional<Probe> missing(Prediction prediction, ProbeMeasurements measurements) {
@@ -154,10 +156,10 @@ public final class InstrumentComparison {
     /** A harmonic needs more than two points in its period. */
     private boolean resolved(Prediction prediction, ProbeMeasurements measurements) {
         String name = prediction.figure().name();
-        String prefix = "line.current.harmonic.";
+        String prefix = FigureCatalogue.HARMONIC;
         int order = name.startsWith(prefix)
                 ? Integer.parseInt(name.substring(prefix.length()))
-                : name.equals("line.current.thd") ? FigureTable.HIGHEST_ORDER : 1;
+                : name.equals("line.current.thd") ? HarmonicSpectrum.HIGHEST_ORDER : 1;
         return sampling.rate() > 2 * order * measurements.driver().line().frequency();
     }
 

@@ -9,7 +9,7 @@ public enum Outcome {
     /** It lies outside. */
     DIFFERS,
     /** No deck settles the figure, or its deck was left out on purpose. */
-    NOT_SIMULATED,
+    PREDICTED_ONLY,
     /** The simulation failed, or its results are not to be trusted. */
     NO_VERDICT;
 

@@ -1,9 +1,11 @@
 package lampproof.compare;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lampproof.prediction.Corner;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.Prediction;
 
 /**
@@ -36,7 +38,7 @@ public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> oth
         return predictions.stream()
                 .filter(prediction -> prediction.deck().isEmpty())
                 .filter(which)
-                .map(prediction -> Verdict.notSimulated(prediction, reason))
+                .map(prediction -> Verdict.predictedOnly(prediction, reason))
                 .toList();
     }
 
@@ -57,11 +59,22 @@ public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> oth
                 .count();
     }
 
+    /** What a deck shows of a figure [unit of the figure]; empty unless its simulation can be trusted. */
+    public OptionalDouble simulated(DeckKind deck, String figure) {
+        return decks.stream()
+                .filter(each -> each.deck() == deck)
+                .flatMap(each -> each.verdicts().stream())
+                .filter(verdict -> verdict.prediction().figure().name().equals(figure))
+                .map(Verdict::simulated)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+
     /** The outcome of the whole: no verdict outweighs a difference, which outweighs agreement. */
     public Outcome worst() {
         return Stream.of(Outcome.NO_VERDICT, Outcome.DIFFERS, Outcome.AGREES)
                 .filter(outcome -> count(outcome) > 0)
                 .findFirst()
-                .orElse(Outcome.NOT_SIMULATED);
+                .orElse(Outcome.PREDICTED_ONLY);
     }
 }

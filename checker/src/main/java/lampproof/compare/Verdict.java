@@ -27,8 +27,8 @@ public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome o
         return new Verdict(prediction, OptionalDouble.empty(), Outcome.NO_VERDICT, reason);
     }
 
-    static Verdict notSimulated(Prediction prediction, String reason) {
-        return new Verdict(prediction, OptionalDouble.empty(), Outcome.NOT_SIMULATED, reason);
+    static Verdict predictedOnly(Prediction prediction, String reason) {
+        return new Verdict(prediction, OptionalDouble.empty(), Outcome.PREDICTED_ONLY, reason);
     }
 
     /** The same with its explanation. */
@@ -42,11 +42,35 @@ public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome o
         return prediction.tolerance().around(prediction.value());
     }
 
-    /** Simulated less predicted value over the predicted one [%]; empty where the predicted one is lost in its tolerance. */
+    /** The difference over the greatest one that agrees [-]; 0 without a simulated value. */
+    public double use() {
+        double difference = Math.abs(simulated.orElse(prediction.value()) - prediction.value());
+        return difference == 0 ? 0 : difference / allowed();
+    }
+
+    /** Whether deviations have the unit of the figure: a level has no share in per cent. */
+    public boolean isLevel() {
+        return prediction.figure().unit().startsWith("dB");
+    }
+
+    /**
+     * Simulated less predicted value: of a level in decibels [dB], of any other figure over the predicted value [%]; empty where
+     * the predicted one is lost in its tolerance.
+     */
     public OptionalDouble deviation() {
+        if (simulated.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double difference = simulated.getAsDouble() - prediction.value();
         double predicted = Math.abs(prediction.value());
-        return simulated.isPresent() && predicted > allowed()
-                ? OptionalDouble.of(100 * (simulated.getAsDouble() - prediction.value()) / predicted)
-                : OptionalDouble.empty();
+        if (isLevel()) {
+            return OptionalDouble.of(difference);
+        }
+        return predicted > allowed() ? OptionalDouble.of(100 * difference / predicted) : OptionalDouble.empty();
+    }
+
+    /** Unit of the deviation. */
+    public String deviationUnit() {
+        return isLevel() ? "dB" : "%";
     }
 }

@@ -18,7 +18,7 @@ import lampproof.prediction.Prediction;
 record FigureRows(List<Group> groups) {
 
     private static final List<Outcome> ORDER =
-            List.of(Outcome.DIFFERS, Outcome.NO_VERDICT, Outcome.AGREES, Outcome.NOT_SIMULATED);
+            List.of(Outcome.DIFFERS, Outcome.NO_VERDICT, Outcome.AGREES, Outcome.PREDICTED_ONLY);
 
     /**
      * Figures of one outcome.

@@ -46,11 +46,13 @@ final class LossSplit {
             .map(loss -> new Part(loss.label(), loss.figure(), loss.less()))
             .toList();
 
+    private final String total;
     private final List<Part> parts;
     private final Map<String, Function<String, OptionalDouble>> ways;
     private final double most;
 
-    private LossSplit(List<Part> parts, Map<String, Function<String, OptionalDouble>> ways) {
+    private LossSplit(String total, List<Part> parts, Map<String, Function<String, OptionalDouble>> ways) {
+        this.total = total;
         this.ways = ways;
         most = ways.values().stream().mapToDouble(way -> sum(parts, way)).max().orElse(0);
         this.parts = parts.stream()
@@ -60,7 +62,7 @@ final class LossSplit {
 
     /** Everything that is lost between line and string, as predicted. */
     static LossSplit ofTheLamp(RunRecord run) {
-        return new LossSplit(OF_THE_LAMP, Map.of("predicted", run::predicted));
+        return new LossSplit(Losses.TOTAL, OF_THE_LAMP, Map.of("predicted", run::predicted));
     }
 
     /** What the deck of a line cycle holds of it, predicted and simulated. */
@@ -68,7 +70,7 @@ final class LossSplit {
         Map<String, Function<String, OptionalDouble>> ways = new LinkedHashMap<>();
         ways.put("predicted", figure -> run.predicted(DeckKind.MAINS, figure));
         ways.put("simulated", figure -> run.simulated(DeckKind.MAINS, figure));
-        return new LossSplit(OF_THE_DECK, ways);
+        return new LossSplit(Losses.CIRCUIT, OF_THE_DECK, ways);
     }
 
     /** The split; without bars where the total is not known. */
@@ -79,7 +81,7 @@ final class LossSplit {
                 bars(),
                 parts.stream().map(part -> row(part, text)).toList(),
                 ways.values().stream()
-                        .map(way -> text.column(way.apply(Losses.TOTAL)))
+                        .map(way -> text.column(way.apply(total)))
                         .toList(),
                 text.scaledUnit());
     }
@@ -107,10 +109,10 @@ final class LossSplit {
                 share(part, ways.get("predicted")));
     }
 
-    private static String share(Part part, Function<String, OptionalDouble> way) {
+    private String share(Part part, Function<String, OptionalDouble> way) {
         OptionalDouble value = part.value(way);
-        OptionalDouble total = way.apply(Losses.TOTAL);
-        boolean shared = value.isPresent() && total.isPresent() && total.getAsDouble() > 0;
-        return shared ? PlainNumber.fixed(100 * value.getAsDouble() / total.getAsDouble(), 1) : "";
+        OptionalDouble whole = way.apply(total);
+        boolean shared = value.isPresent() && whole.isPresent() && whole.getAsDouble() > 0;
+        return shared ? PlainNumber.fixed(100 * value.getAsDouble() / whole.getAsDouble(), 1) : "";
     }
 }

@@ -11,6 +11,7 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
+import lampproof.rule.RuleJudgement;
 import lampproof.rule.RuleVerdict;
 import lampproof.rule.RuleVerdicts;
 import lampproof.waveform.file.WaveformFile;
@@ -63,9 +64,14 @@ public record RunRecord(
         return corners.nominal();
     }
 
-    /** What rules say of the design. */
-    public List<RuleVerdict> rules() {
-        return RuleVerdicts.of(corners);
+    /** The verdict of each rule on the prediction, and on the simulation where a deck shows it. */
+    public List<RuleJudgement> judgements() {
+        return RuleVerdicts.of(corners, verdict::simulated);
+    }
+
+    /** The verdict that counts of each rule. */
+    List<RuleVerdict> rules() {
+        return RuleJudgement.decisive(judgements());
     }
 
     /** The predicted value of a figure of the whole lamp, which no deck settles. */
@@ -88,11 +94,7 @@ public record RunRecord(
 
     /** The simulated value of a figure in a deck. */
     OptionalDouble simulated(DeckKind deck, String figure) {
-        return verdict.verdicts().stream()
-                .filter(one -> isOf(one.prediction(), Optional.of(deck), figure))
-                .map(one -> one.simulated())
-                .findFirst()
-                .orElse(OptionalDouble.empty());
+        return verdict.simulated(deck, figure);
     }
 
     private static boolean isOf(Prediction prediction, Optional<DeckKind> deck, String figure) {

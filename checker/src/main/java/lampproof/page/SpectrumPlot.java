@@ -11,6 +11,7 @@ import lampproof.page.Axis.Tick;
 import lampproof.physics.HarmonicAssessment;
 import lampproof.physics.HarmonicSpectrum;
 import lampproof.physics.HarmonicVerdict;
+import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.DeckKind;
 import lampproof.unit.PlainNumber;
 
@@ -71,11 +72,11 @@ final class SpectrumPlot {
     }
 
     private OptionalDouble predicted(int order) {
-        return run.predicted(DeckKind.MAINS, "line.current.harmonic." + order);
+        return run.predicted(DeckKind.MAINS, FigureCatalogue.harmonic(order));
     }
 
     private OptionalDouble simulated(int order) {
-        return run.simulated(DeckKind.MAINS, "line.current.harmonic." + order);
+        return run.simulated(DeckKind.MAINS, FigureCatalogue.harmonic(order));
     }
 
     private static double top(OptionalDouble percent) {

@@ -16,9 +16,9 @@ final class VerdictSentence {
         long differ = run.count(Outcome.DIFFERS);
         long without = run.count(Outcome.NO_VERDICT);
         long compared = agree + differ;
-        String rest = run.count(Outcome.NOT_SIMULATED) == 0
+        String rest = run.count(Outcome.PREDICTED_ONLY) == 0
                 ? "."
-                : "; " + run.count(Outcome.NOT_SIMULATED) + " more were not simulated.";
+                : "; " + run.count(Outcome.PREDICTED_ONLY) + " more were not simulated.";
         return switch (run.worst()) {
             case AGREES ->
                 (agree == 1 ? "The one figure compared agrees" : "All " + agree + " figures compared agree")
@@ -30,7 +30,7 @@ final class VerdictSentence {
                 "No verdict on " + without + " of " + (compared + without)
                         + " figures, because a run cannot be trusted as it stands; " + agree + " agree and " + differ
                         + " differ" + rest;
-            case NOT_SIMULATED -> "Nothing has been compared: no figure was simulated.";
+            case PREDICTED_ONLY -> "Nothing has been compared: no figure was simulated.";
         };
     }
 

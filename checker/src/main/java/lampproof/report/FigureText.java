@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lampproof.prediction.Figure;
 import lampproof.prediction.FigureCatalogue;
+import lampproof.prediction.Grade;
 import lampproof.prediction.Tolerance;
 import lampproof.unit.PlainNumber;
 
@@ -29,12 +30,17 @@ public final class FigureText {
                 .add(List.of("window", FigureCatalogue.window(figure)))
                 .add(List.of("formula", figure.formula()))
                 .add(List.of("source", figure.source()))
-                .add(List.of(
-                        "tolerance", tolerance(figure) + ": " + figure.grade().reason()));
+                .add(List.of("tolerance", tolerance(figure)));
         return style.heading(figure.name()) + "  " + figure.symbol() + unit + "\n" + grid.text();
     }
 
     private static String tolerance(Figure figure) {
+        return figure.grade() == Grade.CALCULATED
+                ? "none, predicted only: " + figure.grade().reason()
+                : width(figure) + ": " + figure.grade().reason();
+    }
+
+    private static String width(Figure figure) {
         Tolerance tolerance = figure.grade().tolerance();
         String unit = figure.unit().equals("1") ? "" : " " + figure.unit();
         return tolerance.absolute() == 0

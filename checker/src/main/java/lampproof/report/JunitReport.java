@@ -42,7 +42,7 @@ public final class JunitReport {
         attribute("tests", String.valueOf(run.verdicts().size()));
         attribute("failures", String.valueOf(run.count(Outcome.DIFFERS)));
         attribute("errors", String.valueOf(run.count(Outcome.NO_VERDICT)));
-        attribute("skipped", String.valueOf(run.count(Outcome.NOT_SIMULATED)));
+        attribute("skipped", String.valueOf(run.count(Outcome.PREDICTED_ONLY)));
         for (DeckVerdict deck : run.decks()) {
             for (Verdict verdict : deck.verdicts()) {
                 write(verdict, run.name() + "." + deck.deck().word(), deck.window());
@@ -65,7 +65,7 @@ public final class JunitReport {
             case AGREES -> {}
             case DIFFERS -> element("failure", difference(verdict, window));
             case NO_VERDICT -> element("error", verdict.reason());
-            case NOT_SIMULATED -> element("skipped", verdict.reason());
+            case PREDICTED_ONLY -> element("skipped", verdict.reason());
         }
         xml.writeEndElement();
     }

@@ -3,7 +3,7 @@ package lampproof.report;
 /** Text in lines that a terminal holds. */
 final class Paragraph {
 
-    private static final int WIDTH = 110;
+    private static final int WIDTH = 100;
 
     private Paragraph() {}
 

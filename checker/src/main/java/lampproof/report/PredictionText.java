@@ -107,12 +107,17 @@ public final class PredictionText {
                 .orElse("");
     }
 
+    private static String tolerance(Prediction prediction) {
+        double allowed = prediction.tolerance().around(prediction.value());
+        return "+- " + ValueStyle.FIGURES.text(allowed, prediction.figure().unit());
+    }
+
     private static List<String> cells(Prediction prediction) {
         String unit = prediction.figure().unit();
         return List.of(
                 prediction.figure().name(),
                 ValueStyle.FIGURES.text(prediction.value(), unit),
-                "+- " + ValueStyle.FIGURES.text(prediction.tolerance().around(prediction.value()), unit),
-                prediction.deck().map(DeckKind::word).orElse("none"));
+                prediction.deck().map(deck -> tolerance(prediction)).orElse(""),
+                prediction.deck().map(DeckKind::word).orElse(""));
     }
 }

@@ -23,7 +23,8 @@ public final class VerdictTable {
             "predicted",
             "simulated",
             "unit",
-            "deviation_percent",
+            "deviation",
+            "deviation_unit",
             "tolerance",
             "verdict",
             "reason");
@@ -49,7 +50,8 @@ public final class VerdictTable {
                 cell(verdict.simulated(), value -> PlainNumber.significant(value, DIGITS)),
                 prediction.figure().unit(),
                 cell(verdict.deviation(), value -> PlainNumber.fixed(value, 3)),
-                PlainNumber.significant(verdict.allowed(), 3),
+                verdict.deviation().isPresent() ? verdict.deviationUnit() : "",
+                prediction.deck().isPresent() ? PlainNumber.significant(verdict.allowed(), 3) : "",
                 verdict.outcome().words(),
                 verdict.reason());
     }

@@ -12,7 +12,7 @@ import lampproof.prediction.Figure;
 import lampproof.unit.PlainNumber;
 import lampproof.unit.ValueStyle;
 
-/** The verdicts of a run for a reader: deck by deck, first whether it can be trusted, then its figures, last the totals. */
+/** The verdicts of a run for a reader, deck by deck: first whether it can be trusted, then its figures. */
 public final class VerdictText {
 
     private static final List<String> HEAD = List.of("figure", "predicted", "simulated", "deviation", "allowed", "");
@@ -26,13 +26,13 @@ public final class VerdictText {
 
     /** The verdicts as lines. */
     public String text(RunVerdict run) {
-        StringBuilder text = new StringBuilder(style.heading(Printable.of(run.name())) + "\n");
+        StringBuilder text = new StringBuilder();
         run.decks().forEach(deck -> text.append("\n").append(deck(deck)));
         if (!run.others().isEmpty()) {
-            text.append("\n").append(style.heading("without a deck")).append("\n");
-            text.append(grid(run.others()));
+            text.append("\n").append(style.heading("predicted only: no deck shows these figures")).append("\n");
+            text.append(predictedOnly(run.others()));
         }
-        return text.append("\n").append(totals(run)).append("\n").toString();
+        return text.toString();
     }
 
     private String deck(DeckVerdict deck) {
@@ -70,8 +70,19 @@ public final class VerdictText {
     private String grid(List<Verdict> verdicts) {
         Grid grid = new Grid("lrrrrl").add(HEAD, style::heading);
         for (Verdict verdict : verdicts) {
-            boolean good = verdict.outcome() == Outcome.AGREES || verdict.outcome() == Outcome.NOT_SIMULATED;
+            boolean good = verdict.outcome() == Outcome.AGREES || verdict.outcome() == Outcome.PREDICTED_ONLY;
             grid.add(cells(verdict), good ? UnaryOperator.identity() : style::bad);
+        }
+        return grid.text();
+    }
+
+    private static String predictedOnly(List<Verdict> verdicts) {
+        Grid grid = new Grid("lr");
+        for (Verdict verdict : verdicts) {
+            Figure figure = verdict.prediction().figure();
+            grid.add(List.of(
+                    Printable.of(figure.name()),
+                    ValueStyle.FIGURES.text(verdict.prediction().value(), figure.unit())));
         }
         return grid.text();
     }
@@ -82,7 +93,7 @@ public final class VerdictText {
                 Printable.of(figure.name()),
                 ValueStyle.FIGURES.text(verdict.prediction().value(), figure.unit()),
                 value(verdict.simulated(), figure.unit()),
-                percent(verdict.deviation()),
+                deviation(verdict),
                 "+- " + ValueStyle.FIGURES.text(verdict.allowed(), figure.unit()),
                 words(verdict));
     }
@@ -91,7 +102,7 @@ public final class VerdictText {
         return switch (verdict.outcome()) {
             case AGREES -> "agrees";
             case DIFFERS -> verdict.reason().isEmpty() ? "DIFFERS" : "DIFFERS: " + Printable.of(verdict.reason());
-            case NO_VERDICT, NOT_SIMULATED -> verdict.outcome().words() + ": " + Printable.of(verdict.reason());
+            case NO_VERDICT, PREDICTED_ONLY -> verdict.outcome().words() + ": " + Printable.of(verdict.reason());
         };
     }
 
@@ -99,25 +110,10 @@ public final class VerdictText {
         return value.isPresent() ? ValueStyle.FIGURES.text(value.getAsDouble(), unit) : "";
     }
 
-    private static String percent(OptionalDouble deviation) {
-        return deviation.isPresent() ? PlainNumber.signed(deviation.getAsDouble(), 2) + " %" : "";
-    }
-
-    private String totals(RunVerdict run) {
-        String text = Printable.of(run.name()) + ": " + run.verdicts().size() + " figures";
-        for (Outcome outcome : Outcome.values()) {
-            text += run.count(outcome) == 0
-                    ? ""
-                    : ", " + run.count(outcome) + " " + plural(outcome, run.count(outcome));
-        }
-        return run.worst() == Outcome.DIFFERS || run.worst() == Outcome.NO_VERDICT ? style.bad(text) : style.good(text);
-    }
-
-    private static String plural(Outcome outcome, long count) {
-        return switch (outcome) {
-            case AGREES -> count == 1 ? "agrees" : "agree";
-            case DIFFERS -> count == 1 ? "differs" : "differ";
-            case NOT_SIMULATED, NO_VERDICT -> outcome.words();
-        };
+    private static String deviation(Verdict verdict) {
+        OptionalDouble deviation = verdict.deviation();
+        return deviation.isPresent()
+                ? PlainNumber.signed(deviation.getAsDouble(), 2) + " " + verdict.deviationUnit()
+                : "";
     }
 }

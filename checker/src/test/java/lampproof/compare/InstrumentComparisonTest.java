@@ -57,7 +57,7 @@ class InstrumentComparisonTest {
     @Test
     void whatIsNotMappedIsNotSimulatedForThatReason() {
         assertThat(verdict("bus.voltage.peak", 320))
-                .returns(Outcome.NOT_SIMULATED, Verdict::outcome)
+                .returns(Outcome.PREDICTED_ONLY, Verdict::outcome)
                 .returns("the table has no column for bus.voltage", Verdict::reason);
     }
 

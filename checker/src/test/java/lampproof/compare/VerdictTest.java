@@ -60,8 +60,8 @@ class VerdictTest {
         Verdict agrees = Verdict.of(one, Measured.of(1));
         Verdict differs = Verdict.of(one, Measured.of(2));
         Verdict none = Verdict.noVerdict(one, "too short");
-        Verdict left = Verdict.notSimulated(one, "left out");
-        assertThat(worst(left)).isEqualTo(Outcome.NOT_SIMULATED);
+        Verdict left = Verdict.predictedOnly(one, "left out");
+        assertThat(worst(left)).isEqualTo(Outcome.PREDICTED_ONLY);
         assertThat(worst(left, agrees)).isEqualTo(Outcome.AGREES);
         assertThat(worst(agrees, differs, left)).isEqualTo(Outcome.DIFFERS);
         assertThat(worst(agrees, none, differs)).isEqualTo(Outcome.NO_VERDICT);
@@ -71,7 +71,7 @@ class VerdictTest {
     void theFiguresOfOtherLineVoltagesAreToldButNotCounted() {
         Prediction nominal = prediction(100, null, Corner.NOMINAL);
         RunVerdict run = RunVerdict.of("run", List.of(nominal, prediction(90, null, Corner.LOW_LINE)), List.of());
-        assertThat(run.count(Outcome.NOT_SIMULATED)).isOne();
+        assertThat(run.count(Outcome.PREDICTED_ONLY)).isOne();
         assertThat(run.corners()).singleElement().satisfies(verdict -> {
             assertThat(verdict.prediction().value()).isEqualTo(90);
             assertThat(verdict.reason()).isEqualTo("decks have the typical line voltage");

@@ -32,9 +32,9 @@ class StoppedProgramTest {
         Simulators.realOrSkip();
         Decks.slow(folder);
         program = new ProcessBuilder(
-                        // A test started in the background inherits that interrupts are ignored.
+                        // A test in the background or under nohup inherits ignored signals.
                         "env",
-                        "--default-signal=INT",
+                        "--default-signal=INT,TERM,HUP",
                         ProcessHandle.current().info().command().orElseThrow(),
                         "-cp",
                         System.getProperty("java.class.path"),
@@ -47,8 +47,10 @@ class StoppedProgramTest {
 
     @AfterEach
     void endTheProgram() {
-        program.descendants().forEach(ProcessHandle::destroyForcibly);
-        program.destroyForcibly();
+        if (program != null) {
+            program.descendants().forEach(ProcessHandle::destroyForcibly);
+            program.destroyForcibly();
+        }
     }
 
     /** 128 and the number of the signal, as POSIX shells tell it. */

@@ -46,7 +46,7 @@ public final class ClassCLimits {
     public static HarmonicAssessment assess(LineCurrentFigures figures) {
         List<HarmonicVerdict> verdicts = new ArrayList<>();
         verdicts.add(verdict(figures, 2));
-        for (int order = 3; order <= 39; order += 2) {
+        for (int order = 3; order <= HarmonicSpectrum.HIGHEST_ORDER; order += 2) {
             verdicts.add(verdict(figures, order));
         }
         return new HarmonicAssessment(TABLE, verdicts);
@@ -63,7 +63,7 @@ public final class ClassCLimits {
     }
 
     private static void requireLimited(int order) {
-        Require.within("limited harmonic order [-]", order, 2, 39);
+        Require.within("limited harmonic order [-]", order, 2, HarmonicSpectrum.HIGHEST_ORDER);
         if (order != 2 && order % 2 == 0) {
             throw new IllegalArgumentException("limited harmonic order must be 2 or odd, found " + order);
         }

@@ -53,7 +53,7 @@ public final class ClassDLimits {
 
     static HarmonicAssessment assess(LineCurrentFigures figures, String rule) {
         List<HarmonicVerdict> verdicts = new ArrayList<>();
-        for (int order = 3; order <= 39; order += 2) {
+        for (int order = 3; order <= HarmonicSpectrum.HIGHEST_ORDER; order += 2) {
             double perWatt = figures.spectrum().current(order) / figures.power();
             double limit = Math.min(perWatt(order), absolute(order) / figures.power());
             verdicts.add(HarmonicVerdict.atMost(rule, order, perWatt, limit));
@@ -62,7 +62,7 @@ public final class ClassDLimits {
     }
 
     private static void requireLimited(int order) {
-        Require.within("limited harmonic order [-]", order, 3, 39);
+        Require.within("limited harmonic order [-]", order, 3, HarmonicSpectrum.HIGHEST_ORDER);
         if (order % 2 == 0) {
             throw new IllegalArgumentException("limited harmonic order must be odd, found " + order);
         }

@@ -14,6 +14,9 @@ import java.util.Arrays;
  */
 public final class HarmonicSpectrum {
 
+    /** Highest order that IEC 61000-3-2 limits [-]. */
+    public static final int HIGHEST_ORDER = 39;
+
     private final double[] currents;
 
     private HarmonicSpectrum(double[] currents) {

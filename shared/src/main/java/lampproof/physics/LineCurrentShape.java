@@ -18,15 +18,13 @@ import org.hipparchus.util.Pair;
  */
 public final class LineCurrentShape {
 
-    private static final int HIGHEST_ORDER = 39;
-
     /**
      * Points and weights from -1 to 1; the factory of integrators would first set up decimal arithmetic for a second.
      */
     private static final Pair<double[], double[]> RULE = new LegendreRuleFactory().getRule(48);
 
-    private final double[] sine = new double[HIGHEST_ORDER + 1];
-    private final double[] cosine = new double[HIGHEST_ORDER + 1];
+    private final double[] sine = new double[HarmonicSpectrum.HIGHEST_ORDER + 1];
+    private final double[] cosine = new double[HarmonicSpectrum.HIGHEST_ORDER + 1];
     private double mean;
     private double meanSquare;
 
@@ -71,7 +69,7 @@ public final class LineCurrentShape {
 
     /** Rms current of a harmonic order from 1 to 39; zero for even orders [A]. */
     public double harmonic(int order) {
-        Require.within("harmonic order [-]", order, 1, HIGHEST_ORDER);
+        Require.within("harmonic order [-]", order, 1, HarmonicSpectrum.HIGHEST_ORDER);
         return Math.hypot(cosine[order], sine[order]) / Math.sqrt(2);
     }
 
@@ -82,8 +80,8 @@ public final class LineCurrentShape {
 
     /** Rms currents of order 1 to 39. */
     public HarmonicSpectrum spectrum() {
-        double[] fromSecond = new double[HIGHEST_ORDER - 1];
-        for (int order = 2; order <= HIGHEST_ORDER; order++) {
+        double[] fromSecond = new double[HarmonicSpectrum.HIGHEST_ORDER - 1];
+        for (int order = 2; order <= HarmonicSpectrum.HIGHEST_ORDER; order++) {
             fromSecond[order - 2] = harmonic(order);
         }
         return HarmonicSpectrum.of(harmonic(1), fromSecond);
@@ -124,7 +122,7 @@ public final class LineCurrentShape {
         double cos = Math.cos(angle);
         double lowerSin = -sin;
         double lowerCos = cos;
-        for (int order = 1; order <= HIGHEST_ORDER; order += 2) {
+        for (int order = 1; order <= HarmonicSpectrum.HIGHEST_ORDER; order += 2) {
             sine[order] += weighted * sin;
             cosine[order] += weighted * cos;
             double nextSin = factor * sin - lowerSin;

@@ -7,6 +7,9 @@ import java.util.stream.Stream;
 /** Every figure that lampproof knows, in the order of the power from the wall to the string. */
 public final class FigureCatalogue {
 
+    /** How the names of the harmonics of the line current begin; the order follows. */
+    public static final String HARMONIC = "line.current.harmonic.";
+
     private static final List<FigureEntry> ENTRIES = Stream.of(
                     LineFigures.entries(),
                     BusFigures.entries(),
@@ -19,8 +22,7 @@ public final class FigureCatalogue {
                     StressFigures.entries(),
                     LossFigures.entries(),
                     HeatFigures.entries(),
-                    NoiseFigures.entries(),
-                    LimitFigures.entries())
+                    NoiseFigures.entries())
             .flatMap(List::stream)
             .toList();
 
@@ -33,6 +35,11 @@ public final class FigureCatalogue {
     /** The figures, in order. */
     public static List<Figure> figures() {
         return ENTRIES.stream().map(FigureEntry::figure).toList();
+    }
+
+    /** Name of the figure that holds a harmonic of the line current. */
+    public static String harmonic(int order) {
+        return HARMONIC + order;
     }
 
     /** Over what a figure is taken: the spans of the decks that settle it, or the half cycle of the model. */

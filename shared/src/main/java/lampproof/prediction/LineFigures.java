@@ -12,12 +12,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lampproof.event.EventResult;
+import lampproof.physics.HarmonicSpectrum;
 import lampproof.quasistatic.dimmed.DimmedStress;
 
 /** Figures of the line current. */
 final class LineFigures {
-
-    private static final int HIGHEST_ORDER = 39;
 
     private LineFigures() {}
 
@@ -68,12 +67,12 @@ final class LineFigures {
     }
 
     private static Stream<FigureEntry> harmonics() {
-        return IntStream.rangeClosed(1, (HIGHEST_ORDER - 1) / 2).mapToObj(k -> harmonic(2 * k + 1));
+        return IntStream.rangeClosed(1, (HarmonicSpectrum.HIGHEST_ORDER - 1) / 2).mapToObj(k -> harmonic(2 * k + 1));
     }
 
     private static FigureEntry harmonic(int order) {
         String definition = "harmonic " + order + " of the line current over the fundamental";
-        return figure("line.current.harmonic." + order, "I_" + order + "/I_1", "%", PERCENT)
+        return figure(FigureCatalogue.harmonic(order), "I_" + order + "/I_1", "%", PERCENT)
                 .definition(definition)
                 .formula("100 I_n / I_1, n = " + order)
                 .source(LINE)

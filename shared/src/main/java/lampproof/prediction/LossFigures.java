@@ -18,7 +18,9 @@ final class LossFigures {
     private LossFigures() {}
 
     static List<FigureEntry> entries() {
-        return Stream.concat(Arrays.stream(LossPart.values()).map(LossFigures::of), Stream.of(total(), efficiency()))
+        return Stream.concat(
+                        Arrays.stream(LossPart.values()).map(LossFigures::of),
+                        Stream.of(total(), efficiency(), circuitLoss(), circuitEfficiency()))
                 .toList();
     }
 
@@ -32,19 +34,33 @@ final class LossFigures {
 
     private static FigureEntry total() {
         return figure(Losses.TOTAL, "P_loss", "W", LOSS)
-                .definition("line power less string power less change of stored energy, in a deck of what it contains")
-                .formula("sum of the losses of the parts = P_in - P_s - dE/dt")
+                .definition("loss of the whole lamp, with the losses that no deck contains")
+                .formula("sum of the losses of the parts")
                 .source(ENERGY)
-                .mains(Solution::circuitLoss)
                 .calculated(s -> s.losses().total());
     }
 
     private static FigureEntry efficiency() {
         return figure("efficiency", "eta", "%", EFFICIENCY)
-                .definition("string power over line power less change of stored energy, in a deck of what it contains")
+                .definition("string power over string power and loss of the whole lamp")
                 .formula("100 P_s / (P_s + P_loss)")
                 .source(ENERGY)
-                .mains(s -> 100 * s.string().power() / (s.string().power() + s.circuitLoss()))
                 .calculated(Solution::efficiency);
+    }
+
+    private static FigureEntry circuitLoss() {
+        return figure(Losses.CIRCUIT, "P_circuit", "W", LOSS)
+                .definition("loss of the parts in the deck: line power less string power less change of stored energy")
+                .formula("P_in - P_s - dE/dt")
+                .source(ENERGY)
+                .mains(Solution::circuitLoss);
+    }
+
+    private static FigureEntry circuitEfficiency() {
+        return figure("circuit.efficiency", "eta_circuit", "%", EFFICIENCY)
+                .definition("string power over line power less change of stored energy, of the circuit in the deck")
+                .formula("100 P_s / (P_s + P_circuit)")
+                .source(ENERGY)
+                .mains(s -> 100 * s.string().power() / (s.string().power() + s.circuitLoss()));
     }
 }

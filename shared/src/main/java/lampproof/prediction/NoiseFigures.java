@@ -59,7 +59,7 @@ final class NoiseFigures {
 
     private static Stream<FigureEntry> margins() {
         return Stream.of(
-                figure("noise.margin.quasi_peak", "M_QP", "dB", LEVEL)
+                figure(NoiseMargin.QUASI_PEAK, "M_QP", "dB", LEVEL)
                         .definition("least distance of harmonics 1 to 10 below the quasi-peak limit")
                         .formula("min (limit - L_n), n = 1 to 10")
                         .source(LIMIT)

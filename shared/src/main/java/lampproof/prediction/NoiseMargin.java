@@ -18,6 +18,9 @@ import lampproof.unit.PlainNumber;
  */
 public record NoiseMargin(int order, double frequency, double level, double limit) {
 
+    /** The figure that holds the distance to the quasi-peak limit. */
+    public static final String QUASI_PEAK = "noise.margin.quasi_peak";
+
     /** A harmonic without a limit. */
     private static final NoiseMargin UNLIMITED = new NoiseMargin(0, 0, 0, Double.MAX_VALUE);
 
@@ -26,10 +29,22 @@ public record NoiseMargin(int order, double frequency, double level, double limi
         return limit - level;
     }
 
-    /** The harmonic with its level and limit. */
-    public String text() {
+    /** The harmonic with its level, in words. */
+    public String found() {
         return "order " + order + " at " + Engineering.rounded(frequency, "Hz") + " " + PlainNumber.fixed(level, 1)
-                + " dBuV, at most " + PlainNumber.fixed(limit, 1) + " dBuV";
+                + " dBuV";
+    }
+
+    /** The limit in words. */
+    public String bound() {
+        return "at most " + PlainNumber.fixed(limit, 1) + " dBuV";
+    }
+
+    /** The harmonic of a noise that comes nearest to either limit. */
+    public static NoiseMargin least(ConductedNoise noise) {
+        NoiseMargin quasiPeak = quasiPeak(noise.frequency(), noise::atCrest);
+        NoiseMargin average = average(noise.frequency(), noise::mean);
+        return quasiPeak.decibels() < average.decibels() ? quasiPeak : average;
     }
 
     /**

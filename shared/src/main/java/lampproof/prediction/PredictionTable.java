@@ -79,9 +79,14 @@ public final class PredictionTable {
                 prediction.deck().map(DeckKind::word).orElse(""),
                 Double.toString(prediction.value()),
                 prediction.figure().unit(),
-                Double.toString(prediction.tolerance().relative()),
-                Double.toString(prediction.tolerance().absolute()),
+                compared(prediction, prediction.tolerance().relative()),
+                compared(prediction, prediction.tolerance().absolute()),
                 prediction.figure().source());
+    }
+
+    /** What no deck shows is never compared, so it has no tolerance. */
+    private static String compared(Prediction prediction, double tolerance) {
+        return prediction.deck().isPresent() ? Double.toString(tolerance) : "";
     }
 
     private Optional<Prediction> prediction(Row row) {
@@ -90,7 +95,7 @@ public final class PredictionTable {
         Optional<Corner> corner = keyword(row, 1, Corner.class);
         Optional<DeckKind> deck = row.cell(2).isEmpty() ? Optional.empty() : keyword(row, 2, DeckKind.class);
         double value = number(row, 3, Double.NEGATIVE_INFINITY);
-        Tolerance tolerance = new Tolerance(number(row, 5, 0), number(row, 6, 0));
+        Tolerance tolerance = new Tolerance(tolerance(row, 5, deck), tolerance(row, 6, deck));
         return findings.size() > before
                 ? Optional.empty()
                 : Optional.of(new Prediction(figure.orElseThrow(), corner.orElseThrow(), deck, value, tolerance));
@@ -116,6 +121,10 @@ public final class PredictionTable {
                     "this " + HEADER.get(column) + " is not known", row.place(), row.cell(column), allowed, ""));
         }
         return known;
+    }
+
+    private double tolerance(Row row, int column, Optional<DeckKind> deck) {
+        return deck.isEmpty() && row.cell(column).isEmpty() ? 0 : number(row, column, 0);
     }
 
     private double number(Row row, int column, double least) {

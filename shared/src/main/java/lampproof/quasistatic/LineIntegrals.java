@@ -6,6 +6,7 @@ import lampproof.design.Driver;
 import lampproof.design.Filter;
 import lampproof.design.LedString;
 import lampproof.design.Topology;
+import lampproof.physics.HarmonicSpectrum;
 
 /** Integrals of line, filter, bridge and bus over the points of a half cycle, with the switching ripple they carry. */
 final class LineIntegrals {
@@ -15,8 +16,6 @@ final class LineIntegrals {
 
     /** The ripple changes slowly over the angle, and its harmonics take the most time of a prediction. */
     private static final int RIPPLE_STRIDE = 4;
-
-    private static final int HIGHEST_ORDER = 39;
 
     private final Driver driver;
     private final Filter filter;
@@ -33,7 +32,7 @@ final class LineIntegrals {
         double bridgeSquare = mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
         double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
         double least = CONDUCTING * crestCurrent();
-        LineSpectrum spectrum = LineSpectrum.of(points, HIGHEST_ORDER);
+        LineSpectrum spectrum = LineSpectrum.of(points, HarmonicSpectrum.HIGHEST_ORDER);
         return new LineStress(
                 mean(point -> point.lineVoltage() * point.lineCurrent()),
                 Math.sqrt(slowSquare + mean(this::passedSquare)),

@@ -2,6 +2,9 @@ package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import lampproof.design.Law;
 import lampproof.design.Topology;
@@ -12,6 +15,7 @@ import lampproof.physics.SubharmonicStability;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
+import lampproof.quasistatic.LineStress;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
@@ -20,36 +24,67 @@ public final class LimitVerdicts {
 
     private LimitVerdicts() {}
 
-    /** One verdict for each rule that concerns the driver. A calculation is no proof of compliance. */
+    /** One verdict for each rule that concerns the driver, on the prediction alone. */
     public static List<RuleVerdict> of(LineCorners corners) {
+        return RuleJudgement.decisive(of(corners, SimulatedFigures.NONE));
+    }
+
+    /** One verdict for each rule that concerns the driver. A calculation is no proof of compliance. */
+    static List<RuleJudgement> of(LineCorners corners, SimulatedFigures simulated) {
         Solution solution = corners.nominal();
-        List<RuleVerdict> verdicts = new ArrayList<>(HarmonicRules.verdicts(solution));
-        verdicts.add(displacement(solution));
-        double depth = solution.string().percentFlicker();
-        double frequency = solution.rippleFrequency();
-        verdicts.add(flicker(FlickerLimit.judgeLowRisk(frequency, depth), frequency));
-        verdicts.add(flicker(FlickerLimit.judgeNoEffect(frequency, depth), frequency));
+        List<RuleJudgement> verdicts = new ArrayList<>(HarmonicRules.verdicts(solution, simulated));
+        verdicts.add(displacement(solution, simulated));
+        verdicts.add(flicker(FlickerLimit::judgeLowRisk, solution, simulated));
+        verdicts.add(flicker(FlickerLimit::judgeNoEffect, solution, simulated));
         if (solution.driver().control().law() == Law.PEAK_CURRENT) {
-            verdicts.add(stability(corners));
+            verdicts.add(RuleJudgement.predicted(stability(corners)));
         }
         return List.copyOf(verdicts);
     }
 
-    private static RuleVerdict displacement(Solution solution) {
-        double power = solution.line().power();
-        LimitVerdict verdict =
-                DisplacementFactorFloor.judge(power, solution.line().displacementFactor());
+    private static RuleJudgement displacement(Solution solution, SimulatedFigures simulated) {
+        LineStress line = solution.line();
+        OptionalDouble power = simulated.ofMains("line.power.mean");
+        OptionalDouble factor = simulated.ofMains("line.displacement_factor");
+        return new RuleJudgement(
+                displacement(line.power(), line.displacementFactor()),
+                power.isPresent() && factor.isPresent()
+                        ? Optional.of(displacement(power.getAsDouble(), factor.getAsDouble()))
+                        : Optional.empty());
+    }
+
+    private static RuleVerdict displacement(double power, double factor) {
+        LimitVerdict verdict = DisplacementFactorFloor.judge(power, factor);
         String at = " at " + Engineering.digits(3).inAscii().text(power, "W");
-        String number = verdict.limit() == 0
-                ? "no limit" + at
-                : PlainNumber.fixed(verdict.value(), 3) + ", at least " + PlainNumber.fixed(verdict.limit(), 1) + at;
-        return new RuleVerdict("displacement factor", verdict.pass(), verdict.rule(), number);
+        return verdict.limit() == 0
+                ? new RuleVerdict("displacement factor", verdict.pass(), verdict.rule(), "no limit" + at, "")
+                : new RuleVerdict(
+                        "displacement factor",
+                        verdict.pass(),
+                        verdict.rule(),
+                        PlainNumber.fixed(verdict.value(), 3),
+                        "at least " + PlainNumber.fixed(verdict.limit(), 1) + at);
+    }
+
+    private static RuleJudgement flicker(
+            BiFunction<Double, Double, LimitVerdict> rule, Solution solution, SimulatedFigures simulated) {
+        double frequency = solution.rippleFrequency();
+        OptionalDouble depth = simulated.ofMains("string.flicker.percent");
+        return new RuleJudgement(
+                flicker(rule.apply(frequency, solution.string().percentFlicker()), frequency),
+                depth.isPresent()
+                        ? Optional.of(flicker(rule.apply(frequency, 0.01 * depth.getAsDouble()), frequency))
+                        : Optional.empty());
     }
 
     private static RuleVerdict flicker(LimitVerdict verdict, double frequency) {
-        String number = PlainNumber.percent(verdict.value(), 1) + ", at most " + PlainNumber.percent(verdict.limit(), 2)
-                + " at " + PlainNumber.fixed(frequency, 0) + " Hz";
-        return new RuleVerdict("percent flicker", verdict.pass(), verdict.rule(), number);
+        return new RuleVerdict(
+                "percent flicker",
+                verdict.pass(),
+                verdict.rule(),
+                PlainNumber.percent(verdict.value(), 1),
+                "at most " + PlainNumber.percent(verdict.limit(), 2) + " at " + PlainNumber.fixed(frequency, 0)
+                        + " Hz");
     }
 
     /** At the line voltage and angle at which a disturbance of the inductor current grows the most. */
@@ -59,9 +94,10 @@ public final class LimitVerdicts {
                 .max()
                 .orElse(0);
         boolean stable = growth < 1;
-        String number = "a disturbance becomes " + PlainNumber.fixed(growth, 2) + " of itself, at most 1";
+        String found = "a disturbance becomes " + PlainNumber.fixed(growth, 2) + " of itself";
         String rule = "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, slopes of a period";
-        return new RuleVerdict("subharmonic stability", stable, rule, stable ? number : number + cure(corners));
+        RuleVerdict verdict = new RuleVerdict("subharmonic stability", stable, rule, found, "at most 1");
+        return stable ? verdict : verdict.remediedBy(cure(corners));
     }
 
     private static String cure(LineCorners corners) {
@@ -69,7 +105,7 @@ public final class LimitVerdicts {
                 .flatMapToDouble(solution -> continuous(solution).mapToDouble(point -> leastRamp(solution, point)))
                 .max()
                 .orElseThrow();
-        return "; a switching.slope above " + Engineering.rounded(ramp, "A/s") + " would do";
+        return "give switching.slope above " + Engineering.rounded(ramp, "A/s");
     }
 
     private static Stream<AnglePoint> continuous(Solution solution) {

@@ -21,16 +21,24 @@ public record RatedUse(String name, double rated, double used, double allowed, S
     }
 
     /** How much of what is allowed is taken [-]. */
-    double utilisation() {
+    public double utilisation() {
         return used / rated / allowed;
+    }
+
+    /** The same use as a simulation shows it [V] or [A]. */
+    RatedUse simulatedAs(double shown) {
+        return new RatedUse(name, rated, shown, allowed, when);
     }
 
     /** Whether the use stays within what is allowed. */
     RuleVerdict verdict() {
-        String number = PlainNumber.percent(used / rated, 0) + " of "
-                + QuantityWriter.text(Vocabulary.quantity(name).dimension(), rated) + " " + when + ", at most "
-                + PlainNumber.percent(allowed, 0);
+        String found = PlainNumber.percent(used / rated, 0) + " of "
+                + QuantityWriter.text(Vocabulary.quantity(name).dimension(), rated) + " " + when;
         return new RuleVerdict(
-                name, utilisation() <= 1, "derated in use, whole in faults and surges, common practice", number);
+                name,
+                utilisation() <= 1,
+                "derated in use, whole in faults and surges, common practice",
+                found,
+                "at most " + PlainNumber.percent(allowed, 0));
     }
 }

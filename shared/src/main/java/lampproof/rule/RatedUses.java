@@ -2,14 +2,18 @@ package lampproof.rule;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lampproof.design.Derating;
 import lampproof.design.Exposure;
 import lampproof.design.Exposure.Ratings;
 import lampproof.event.EventResult;
+import lampproof.prediction.Corner;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
@@ -20,10 +24,10 @@ import lampproof.prediction.Solution;
  */
 public final class RatedUses {
 
-    private static final Map<DeckKind, String> EVENTS = Map.of(
+    private static final Map<DeckKind, String> EVENTS = new EnumMap<>(Map.of(
             DeckKind.OPEN_STRING, "when the string opens",
             DeckKind.SHORTED_STRING, "when the string is shorted",
-            DeckKind.SURGE, "in the surge");
+            DeckKind.SURGE, "in the surge"));
 
     /** An overload by a fifth must not saturate the core. */
     private static final double SATURATION = 1 / 1.2;
@@ -42,92 +46,147 @@ public final class RatedUses {
 
     /** The rated parts in the order of the power; faults and surges are integrated in time. */
     public static List<RatedUse> of(LineCorners corners) {
-        return new RatedUses(corners).uses().toList();
+        return new RatedUses(corners)
+                .parts()
+                .map(uses -> closest(uses, Use::predicted).predicted())
+                .toList();
     }
 
-    private Stream<RatedUse> uses() {
+    /** The verdict on each rating, on the prediction and on the simulation. */
+    static List<RuleJudgement> judged(LineCorners corners, SimulatedFigures simulated) {
+        return new RatedUses(corners)
+                .parts()
+                .map(uses -> judged(uses, simulated))
+                .toList();
+    }
+
+    /**
+     * A simulation decides when it shows the use that comes closest. Decks have the typical line voltage: what keeps a rating
+     * there may still exceed it at the greatest one.
+     */
+    private static RuleJudgement judged(List<Use> uses, SimulatedFigures simulated) {
+        Use closest = closest(uses, Use::predicted);
+        RuleVerdict predicted = closest.predicted().verdict();
+        if (closest.shown(simulated).isEmpty()) {
+            return RuleJudgement.predicted(predicted);
+        }
+        RuleVerdict shown = closest(uses, use -> use.in(simulated)).in(simulated).verdict();
+        boolean settled = closest.typical() || !shown.pass();
+        return new RuleJudgement(predicted, settled ? Optional.of(shown) : Optional.empty());
+    }
+
+    private Stream<List<Use>> parts() {
         return Stream.of(input(), switching(), output()).flatMap(uses -> uses);
     }
 
-    private Stream<RatedUse> input() {
+    private Stream<List<Use>> input() {
         ToDoubleFunction<Solution> bus = solution -> solution.line().busPeak();
-        ToDoubleFunction<EventResult> surged = EventResult::busVoltage;
         return Stream.of(
-                use(
-                        "bridge.voltage_rating",
-                        ratings.bridgeVoltage(),
-                        derating.voltage(),
-                        Solution::bridgeReverseVoltage,
-                        surged),
-                steady("bridge.current_rating", ratings.bridgeCurrent(), derating.current(), RatedUses::bridgeMean),
-                use("bus.voltage_rating", ratings.busVoltage(), derating.capacitor(), bus, surged));
+                part("bridge.voltage_rating", ratings.bridgeVoltage(), derating.voltage())
+                        .steady(Solution::bridgeReverseVoltage, "bridge.voltage.peak", 1)
+                        .events(EventResult::busVoltage, "bus.voltage.stress", ratings.busVoltage())
+                        .uses(),
+                part("bridge.current_rating", ratings.bridgeCurrent(), derating.current())
+                        .steady(solution -> 0.5 * solution.line().bridgeMean(), "bridge.current.mean", 0.5)
+                        .uses(),
+                part("bus.voltage_rating", ratings.busVoltage(), derating.capacitor())
+                        .steady(bus, "bus.voltage.peak", 1)
+                        .events(EventResult::busVoltage, "bus.voltage.stress", ratings.busVoltage())
+                        .uses());
     }
 
-    private Stream<RatedUse> switching() {
-        double voltage = derating.voltage();
-        double current = derating.current();
-        ToDoubleFunction<Solution> node = Solution::nodeVoltage;
+    private Stream<List<Use>> switching() {
         ToDoubleFunction<Solution> peak =
                 solution -> solution.stage().inductor().peak();
         return Stream.of(
-                steady("inductor.saturation_current", saturation(), SATURATION, peak),
-                use("switch.voltage_rating", ratings.switchVoltage(), voltage, node, EventResult::nodeVoltage),
-                use("switch.current_rating", ratings.switchCurrent(), current, peak, EventResult::switchCurrent),
-                steady("switching.current_limit", exposure.currentLimit(), 1, peak));
+                part("inductor.saturation_current", saturation(), SATURATION)
+                        .steady(peak, "inductor.current.peak", 1)
+                        .uses(),
+                part("switch.voltage_rating", ratings.switchVoltage(), derating.voltage())
+                        .steady(Solution::nodeVoltage, "switch.voltage.peak", 1)
+                        .events(EventResult::nodeVoltage, "switch.voltage.stress", ratings.switchVoltage())
+                        .uses(),
+                part("switch.current_rating", ratings.switchCurrent(), derating.current())
+                        .steady(peak, "switch.current.peak", 1)
+                        .events(EventResult::switchCurrent, "switch.current.stress", ratings.switchCurrent())
+                        .uses(),
+                part("switching.current_limit", exposure.currentLimit(), 1)
+                        .steady(peak, "inductor.current.peak", 1)
+                        .uses());
     }
 
-    private Stream<RatedUse> output() {
-        ToDoubleFunction<Solution> reverse = Solution::reverseVoltage;
-        ToDoubleFunction<Solution> mean = solution -> solution.stage().diode().mean();
-        ToDoubleFunction<Solution> cold = Solution::coldOutputVoltage;
-        ToDoubleFunction<EventResult> lifted = EventResult::outputVoltage;
+    private Stream<List<Use>> output() {
         return Stream.of(
-                use(
-                        "diode.voltage_rating",
-                        ratings.diodeVoltage(),
-                        derating.voltage(),
-                        reverse,
-                        EventResult::reverseVoltage),
-                steady("diode.current_rating", ratings.diodeCurrent(), derating.current(), mean),
-                use("output.voltage_rating", ratings.outputVoltage(), derating.capacitor(), cold, lifted),
-                steady("output.voltage_limit", exposure.voltageLimit(), 1, cold));
-    }
-
-    private static double bridgeMean(Solution solution) {
-        return 0.5 * solution.line().bridgeMean();
+                part("diode.voltage_rating", ratings.diodeVoltage(), derating.voltage())
+                        .steady(Solution::reverseVoltage, "diode.voltage.peak", 1)
+                        .events(EventResult::reverseVoltage, "diode.voltage.stress", ratings.diodeVoltage())
+                        .uses(),
+                part("diode.current_rating", ratings.diodeCurrent(), derating.current())
+                        .steady(solution -> solution.stage().diode().mean(), "diode.current.mean", 1)
+                        .uses(),
+                part("output.voltage_rating", ratings.outputVoltage(), derating.capacitor())
+                        .steady(Solution::coldOutputVoltage, "", 1)
+                        .events(EventResult::outputVoltage, "output.voltage.stress", ratings.outputVoltage())
+                        .uses(),
+                part("output.voltage_limit", exposure.voltageLimit(), 1)
+                        .steady(Solution::coldOutputVoltage, "", 1)
+                        .uses());
     }
 
     private double saturation() {
         return corners.nominal().driver().inductor().winding().saturationCurrent();
     }
 
-    private RatedUse use(
-            String name,
-            double rated,
-            double derated,
-            ToDoubleFunction<Solution> ordinary,
-            ToDoubleFunction<EventResult> event) {
-        List<RatedUse> uses = new ArrayList<>();
-        uses.add(steady(name, rated, derated, ordinary));
-        EVENTS.forEach((deck, when) -> uses.add(
-                new RatedUse(name, rated, event.applyAsDouble(corners.highest().event(deck)), 1, when)));
-        return closest(uses);
+    private Part part(String name, double rated, double derated) {
+        return new Part(name, rated, derated, List.of());
     }
 
-    private RatedUse steady(String name, double rated, double derated, ToDoubleFunction<Solution> value) {
-        return closest(corners.solutions().entrySet().stream()
-                .map(corner -> new RatedUse(
-                        name,
-                        rated,
-                        value.applyAsDouble(corner.getValue()),
-                        derated,
-                        "at " + corner.getKey().phrase()))
-                .toList());
+    /** A rated part and what uses it. */
+    private final class Part {
+
+        private final String name;
+        private final double rated;
+        private final double derated;
+        private final List<Use> uses;
+
+        private Part(String name, double rated, double derated, List<Use> uses) {
+            this.name = name;
+            this.rated = rated;
+            this.derated = derated;
+            this.uses = uses;
+        }
+
+        List<Use> uses() {
+            return uses;
+        }
+
+        /** With ordinary use at each line voltage, which the mains deck shows at the typical one. */
+        Part steady(ToDoubleFunction<Solution> value, String figure, double scale) {
+            List<Use> all = new ArrayList<>(uses);
+            corners.solutions().forEach((corner, solution) -> {
+                RatedUse use = new RatedUse(
+                        name, rated, value.applyAsDouble(solution), derated, "at " + corner.phrase());
+                boolean typical = corner == Corner.NOMINAL;
+                all.add(new Use(use, DeckKind.MAINS, typical ? figure : "", scale, typical));
+            });
+            return new Part(name, rated, derated, all);
+        }
+
+        /** With faults and surges, which decks show as a share [%] of the rating of a part [V] or [A]. */
+        Part events(ToDoubleFunction<EventResult> value, String figure, double rating) {
+            List<Use> all = new ArrayList<>(uses);
+            boolean typical = corners.highest() == corners.nominal();
+            EVENTS.forEach((deck, when) -> {
+                double used = value.applyAsDouble(corners.highest().event(deck));
+                all.add(new Use(new RatedUse(name, rated, used, 1, when), deck, figure, rating / 100, typical));
+            });
+            return new Part(name, rated, derated, all);
+        }
     }
 
-    private static RatedUse closest(List<RatedUse> uses) {
+    private static Use closest(List<Use> uses, Function<Use, RatedUse> view) {
         return uses.stream()
-                .max(Comparator.comparingDouble(RatedUse::utilisation))
+                .max(Comparator.comparingDouble(use -> view.apply(use).utilisation()))
                 .orElseThrow();
     }
 }

@@ -14,6 +14,9 @@ public final class Losses {
     /** The name of the figure of all of them together. */
     public static final String TOTAL = "loss.total";
 
+    /** The figure that holds the loss of the parts that a deck contains. */
+    public static final String CIRCUIT = "circuit.loss";
+
     private static final Loss[] LOSSES = Loss.values();
     private static final LossPart[] PARTS = LossPart.values();
 
