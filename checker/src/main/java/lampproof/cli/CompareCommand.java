@@ -1,5 +1,6 @@
 package lampproof.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import lampproof.choice.Candidate;
 import lampproof.choice.Comparison;
+import lampproof.choice.DesignPair;
 import lampproof.choice.DesignSpace;
 import lampproof.choice.Lamp;
 import lampproof.choice.NearestChange;
@@ -21,6 +23,7 @@ import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.PredictedDesign;
 import lampproof.report.ComparisonText;
+import lampproof.report.DesignPairText;
 import lampproof.simulator.SimulationOutcome;
 import lampproof.simulator.Simulator;
 import lampproof.spec.SpecReader;
@@ -33,7 +36,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         description = {
             "Says which converter a lamp should have.",
-            "Lays out strings, both converters and the four control laws for its light power, and puts the best step-down and "
+            "Designs strings, both converters and the four control laws for its light power, and puts the best step-down and "
                     + "the best step-up driver side by side."
         },
         footer = {
@@ -45,9 +48,12 @@ final class CompareCommand extends LampproofCommand {
 
     @Parameters(
             paramLabel = "SPEC",
-            description =
-                    "The spec table; driver.topology may be left open, and what belongs to one driver is set aside.")
-    private Path spec;
+            arity = "1..2",
+            description = {
+                "One spec table: driver.topology is optional, and rows that belong to one driver are ignored.",
+                "Two spec tables or run folders: both designs as they are."
+            })
+    private List<Path> specs;
 
     @Option(
             names = "--strings",
@@ -86,6 +92,46 @@ final class CompareCommand extends LampproofCommand {
 
     @Override
     public Integer call() {
+        return specs.size() == 1 ? convertersCompared() : designsCompared();
+    }
+
+    /** Two designs of one's own. */
+    private int designsCompared() {
+        refuseOptionsOfOneSpec();
+        DesignPair pair = DesignPair.of(design(specs.get(0)), design(specs.get(1)), partTable());
+        List<String> names = RunName.distinct(specs.get(0), specs.get(1));
+        print(new DesignPairText(names, pair, style()).text(printed.verbosity()));
+        return ExitCode.AGREES.code();
+    }
+
+    private static PredictedDesign design(Path specOrRun) {
+        Path spec = Files.isDirectory(specOrRun) ? new RunFolder(specOrRun).spec() : specOrRun;
+        return PredictedDesign.of(SpecReader.read(spec));
+    }
+
+    private void refuseOptionsOfOneSpec() {
+        Map<String, Object> given = new LinkedHashMap<>();
+        given.put("--strings", strings);
+        given.put("--weights", weights);
+        given.put("--output", output);
+        given.put("--prove", prove ? Boolean.TRUE : null);
+        given.forEach((option, value) -> {
+            if (value != null) {
+                throw UserFault.badInput(new Finding(
+                        "the option needs one spec",
+                        option,
+                        "two designs",
+                        "",
+                        "compare two designs without it, or give one spec"));
+            }
+        });
+    }
+
+    private PartTable partTable() {
+        return parts == null ? PartTable.shipped() : PartTable.shipped().with(parts);
+    }
+
+    private int convertersCompared() {
         Comparison comparison = comparison();
         ChoiceFolder folder = new ChoiceFolder(output == null ? Path.of("lampproof-choice") : output);
         Map<RunFolder, PredictedDesign> runs = new LinkedHashMap<>();
@@ -94,7 +140,7 @@ final class CompareCommand extends LampproofCommand {
             comparison.finalists().forEach(finalist -> runs.put(folder.run(finalist), predicted(finalist)));
             runs.forEach(RunFolder::writeDecks);
         }
-        print(new ComparisonText(style()).text(comparison));
+        print(new ComparisonText(style()).text(comparison, printed.verbosity()));
         List<RunVerdict> verdicts = prove ? proved(List.copyOf(runs.keySet())) : List.of();
         if (!runs.isEmpty()) {
             folder.write(comparison, verdicts);
@@ -107,11 +153,10 @@ final class CompareCommand extends LampproofCommand {
     }
 
     private Comparison comparison() {
-        Lamp lamp = Lamp.of(SpecReader.readLamp(spec));
+        Lamp lamp = Lamp.of(SpecReader.readLamp(specs.get(0)));
         List<StringRange> ranges = strings == null ? StringRange.usual(lamp) : StringRange.read(strings);
         Weights counted = weights == null ? Weights.EQUAL : Weights.read(weights);
-        PartTable table =
-                parts == null ? PartTable.shipped() : PartTable.shipped().with(parts);
+        PartTable table = partTable();
         DesignSpace space = DesignSpace.of(lamp, ranges, table);
         return Comparison.of(space, counted).orElseThrow(() -> nothingWorks(space, ranges, table));
     }
@@ -147,7 +192,7 @@ final class CompareCommand extends LampproofCommand {
         List<SimulationOutcome> outcomes = simulating.run(runs);
         List<Result> checked =
                 runs.stream().map(run -> new RunCheck(run, outcomes).checked()).toList();
-        checked.forEach(one -> print(one.text(style(), printed.verbosity()) + "\n"));
+        checked.forEach(one -> print("\n" + one.verdicts(style(), printed.verbosity())));
         return checked.stream().map(Result::verdict).toList();
     }
 }

@@ -78,6 +78,9 @@ final class DimmingCommand extends LampproofCommand {
     @Mixin
     private TimeLimit timeLimit;
 
+    @Mixin
+    private Output printed;
+
     @Override
     public Integer call() {
         refuseBadAngles();
@@ -88,7 +91,7 @@ final class DimmingCommand extends LampproofCommand {
         Spec lamp = SpecReader.read(spec);
         DimmingCurve curve = DimmingSweep.of(SteadyState.of(Sizing.of(lamp).driver()));
         List<SettingVerdict> simulated = prove ? simulated(lamp, folder) : List.of();
-        print(new DimmingText(style()).text(curve, simulated));
+        print(new DimmingText(style()).text(curve, simulated, printed.verbosity()));
         if (writes()) {
             write(folder, lamp, curve, simulated);
         }

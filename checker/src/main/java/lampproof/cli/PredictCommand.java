@@ -35,12 +35,8 @@ final class PredictCommand extends LampproofCommand {
         if (output != null) {
             write(predicted);
         }
-        print(new RunText(name(), style()).predicted(predicted, printed.verbosity()));
+        print(new RunText(RunName.of(spec), style()).predicted(predicted, printed.verbosity()));
         return ExitCode.AGREES.code();
-    }
-
-    private String name() {
-        return spec.getFileName().toString().replaceFirst("\\.[^.]+$", "");
     }
 
     private void write(PredictedDesign predicted) {

@@ -98,6 +98,13 @@ final class RunCheck {
         String text(Style style, Verbosity verbosity) {
             return new RunText(verdict.name(), style).checked(verdict, corners, rules, verbosity);
         }
+
+        /** Rules and verdict for a reader who has the headline elsewhere. */
+        String verdicts(Style style, Verbosity verbosity) {
+            return verbosity == Verbosity.ANSWER
+                    ? new RunText(verdict.name(), style).verdicts(verdict, rules)
+                    : text(style, verbosity);
+        }
     }
 
     /**

@@ -34,15 +34,40 @@ public final class DimmingText {
         this.style = style;
     }
 
-    /** The curve as lines. */
-    public String text(DimmingCurve curve, List<SettingVerdict> simulated) {
+    /** The curve as lines: what it shows and what was simulated; with definitions and every setting on demand. */
+    public String text(DimmingCurve curve, List<SettingVerdict> simulated, Verbosity verbosity) {
+        return switch (verbosity) {
+            case QUIET -> quiet(curve, simulated);
+            case ANSWER -> answer(curve, simulated, false);
+            case ALL -> answer(curve, simulated, true) + "\n" + style.heading("settings") + "\n" + settings(curve);
+        };
+    }
+
+    private String quiet(DimmingCurve curve, List<SettingVerdict> simulated) {
+        long out = curve.down().stream().filter(curve::goesOut).count();
+        return edge(curve) + "-edge dimmer: goes out at " + out + " of "
+                + curve.down().size() + " settings"
+                + (simulated.isEmpty() ? "" : "; " + agreeing(simulated)) + "\n";
+    }
+
+    private String answer(DimmingCurve curve, List<SettingVerdict> simulated, boolean defined) {
         return style.heading(edge(curve) + "-edge dimmer, turned down and up") + "\n"
-                + figures(DimmingFigures.of(curve)) + neglected(curve) + "\n"
+                + figures(DimmingFigures.of(curve), defined)
                 + style.heading("dimmer off") + "\n"
-                + figures(DimmingFigures.off(curve)) + "\n"
-                + style.heading("settings") + "\n"
-                + settings(curve)
-                + (simulated.isEmpty() ? "" : "\n" + style.heading("simulated") + "\n" + simulated(curve, simulated));
+                + figures(DimmingFigures.off(curve), defined)
+                + neglected(curve)
+                + (simulated.isEmpty() ? "" : "\n" + agreeing(simulated) + "\n" + simulated(curve, simulated));
+    }
+
+    private static String agreeing(List<SettingVerdict> simulated) {
+        long agree = simulated.stream()
+                .mapToLong(setting -> setting.run().count(Outcome.AGREES))
+                .sum();
+        long wrong = simulated.stream()
+                .mapToLong(setting ->
+                        setting.run().count(Outcome.DIFFERS) + setting.run().count(Outcome.NO_VERDICT))
+                .sum();
+        return "simulation: " + agree + " of " + (agree + wrong) + " figures agree at " + simulated.size() + " settings";
     }
 
     private static String edge(DimmingCurve curve) {
@@ -53,10 +78,10 @@ public final class DimmingText {
         return TIMING_NEGLECTED + (curve.dimming().edge() == Edge.LEADING ? FIRING_NEGLECTED : "");
     }
 
-    private static String figures(List<DimmingFigure> figures) {
+    private static String figures(List<DimmingFigure> figures, boolean defined) {
         Grid grid = new Grid("lrll");
         for (DimmingFigure figure : figures) {
-            grid.add(List.of(figure.name(), value(figure), figure.note(), figure.definition()));
+            grid.add(List.of(figure.name(), value(figure), figure.note(), defined ? figure.definition() : ""));
         }
         return grid.text();
     }

@@ -169,8 +169,7 @@ public record Headline(String lamp, List<Line> values, List<Line> words) {
             RatedUse use = RatedUses.of(corners).stream()
                     .max(Comparator.comparingDouble(RatedUse::utilisation))
                     .orElseThrow();
-            return use.name() + ", " + PlainNumber.percent(use.used() / use.rated(), 0) + " "
-                    + use.when();
+            return use.name() + ", " + PlainNumber.percent(use.used() / use.rated(), 0);
         }
 
         private String life() {

@@ -19,6 +19,32 @@ public final class HeadlineText {
         return style.heading(Printable.of(name)) + ": " + headline.lamp() + "\n" + lines(headline);
     }
 
+    /**
+     * The headlines of several lamps side by side.
+     *
+     * @param names name of each lamp
+     * @param headlines headline of each lamp
+     * @param further more rows, each with its name and a cell for each lamp
+     */
+    String sideBySide(List<String> names, List<Headline> headlines, List<List<String>> further) {
+        Grid grid = new Grid("l" + "r".repeat(names.size())).add(row("", names), style::heading);
+        List<Headline.Line> lines = headlines.get(0).lines();
+        for (int k = 0; k < lines.size(); k++) {
+            int at = k;
+            grid.add(row(
+                    lines.get(k).name(),
+                    headlines.stream()
+                            .map(headline -> headline.lines().get(at).predicted())
+                            .toList()));
+        }
+        further.forEach(grid::add);
+        return grid.text();
+    }
+
+    private static List<String> row(String name, List<String> cells) {
+        return Stream.concat(Stream.of(name), cells.stream()).toList();
+    }
+
     private String lines(Headline headline) {
         int width = headline.lines().stream()
                 .mapToInt(line -> line.name().length())

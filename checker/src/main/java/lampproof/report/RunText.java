@@ -46,6 +46,11 @@ public final class RunText {
                 : answer + new VerdictText(style).text(verdict) + "\n" + new RuleText(style).text(rules);
     }
 
+    /** Rules and verdict of a lamp whose headline stands elsewhere. */
+    public String verdicts(RunVerdict verdict, List<RuleJudgement> rules) {
+        return style.heading(name) + ", " + new RuleText(style).summary(rules) + new VerdictSummary(style).text(verdict);
+    }
+
     private String headline(LineCorners corners, SimulatedFigures simulated) {
         return new HeadlineText(style).text(name, Headline.of(corners, simulated));
     }

@@ -52,7 +52,7 @@ public final class VerdictSummary {
             return "simulation: no figure was simulated";
         }
         return "simulation: " + agree + " of " + (compared + silent) + " figures agree"
-                + (silent == 0 ? "" : ", " + silent + " have no verdict")
+                + (silent == 0 ? "" : ", " + silent + (silent == 1 ? " has" : " have") + " no verdict")
                 + nearest(run).map(VerdictSummary::nearest).orElse("");
     }
 

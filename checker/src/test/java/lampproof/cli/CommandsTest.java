@@ -77,16 +77,62 @@ class CommandsTest {
     }
 
     @Test
-    void predictShowsLossesThenFiguresThenRules() {
+    void predictAnswersFirstInAtMostTwentyLinesAndThenTellsWhatIsNotKept() {
         assertThat(run("predict", spec.toString())).isZero();
         assertThat(err.toString()).isEmpty();
         List<String> lines = out.toString().lines().toList();
-        assertThat(lines.get(0)).isEqualTo("losses over the line cycle, largest first");
-        assertThat(out.toString()).contains("\nfigures\n").contains("  line.power.mean ");
+        assertThat(lines.get(0)).startsWith("lamp: step-up, boundary, 230 V 50 Hz, string 420 V 16.7 mA");
+        assertThat(lines.indexOf("")).isBetween(10, 20);
+        assertThat(lines).hasSizeLessThan(45).allMatch(line -> line.length() <= 100);
         assertThat(out.toString())
+                .containsPattern("\n  efficiency of the whole lamp +93\\.\\d %\n")
+                .containsPattern("\nrules: \\d+ of \\d+ kept\n")
+                .contains("  NOT KEPT  conducted noise, differential mode order 3 at 210 kHz 69.8 dBuV, at most 63.2 dBuV")
+                .doesNotContain("+-");
+    }
+
+    @Test
+    void predictQuietIsOneLine() {
+        assertThat(run("predict", spec.toString(), "--quiet")).isZero();
+        assertThat(out.toString()).matches("lamp: rules: \\d+ of \\d+ kept\n");
+    }
+
+    @Test
+    void predictAllAddsLossesThenFiguresThenRules() {
+        assertThat(run("predict", spec.toString(), "--all")).isZero();
+        assertThat(out.toString())
+                .containsSubsequence("rules: ", "losses over the line cycle, largest first\n", "\nfigures\n", "  line.power.mean ")
                 .contains("\nrules and ratings, by calculation, which is no proof of compliance\n")
                 .containsPattern("  NOT KEPT +conducted noise, differential mode +order 3 at 210 kHz .*"
                         + "CISPR 15:2018 \\(from memory\\) and 47 CFR 18.307 \\(a\\), quasi-peak");
+    }
+
+    @Test
+    void twoDesignsStandSideBySideWithWhatDiffers() throws IOException {
+        Path other = Files.writeString(folder.resolve("other.csv"), SPEC.replace("string.voltage,,420", "string.voltage,,400"));
+        assertThat(run("compare", spec.toString(), other.toString())).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(out.toString())
+                .containsPattern("\n  string.voltage +420 V +given +400 V +given\n")
+                .containsPattern("\n  string.power.mean +mains +7.0\\d+ W +6.7\\d+ W +-4.\\d %\n")
+                .containsPattern("\nlamp, rules: \\d+ of \\d+ kept\n")
+                .containsPattern("\nother, rules: \\d+ of \\d+ kept\n")
+                .containsPattern("\n  board area +[\\d ]+ mm2 +[\\d ]+ mm2\n");
+    }
+
+    @Test
+    void aDesignDoesNotDifferFromItself() {
+        assertThat(run("compare", spec.toString(), spec.toString())).isZero();
+        assertThat(out.toString()).contains("The specs do not differ.\n").endsWith("No figure moved.\n");
+        out.getBuffer().setLength(0);
+        assertThat(run("compare", spec.toString(), spec.toString(), "--quiet")).isZero();
+        assertThat(out.toString()).endsWith(": 0 rows differ, 0 figures moved\n");
+    }
+
+    @Test
+    void anOptionOfOneSpecIsRejectedForTwo() {
+        assertThat(run("compare", spec.toString(), spec.toString(), "--prove")).isEqualTo(2);
+        assertThat(err.toString()).contains("--prove").contains("give one spec");
     }
 
     @Test

@@ -100,7 +100,7 @@ class ReportPageTest {
                         + sum(run.predicted(DeckKind.MAINS, "switch.loss"))
                         + sum(run.predicted(DeckKind.MAINS, "diode.loss.conduction")))
                 .isCloseTo(
-                        sum(run.predicted(DeckKind.MAINS, "loss.total")), org.assertj.core.api.Assertions.within(1e-3));
+                        sum(run.predicted(DeckKind.MAINS, "circuit.loss")), org.assertj.core.api.Assertions.within(1e-3));
         assertThat(ReportPage.html(run)).contains("Switch, turn-on");
     }
 

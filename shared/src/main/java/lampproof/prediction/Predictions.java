@@ -86,6 +86,9 @@ public final class Predictions {
     /** Near zero light behind a dimmer a relative tolerance is finer than the simulator's accuracy. */
     private static Tolerance tolerance(FigureEntry entry, Optional<DeckKind> deck, Solution solution) {
         Tolerance usual = entry.figure().grade().tolerance();
+        if (deck.isEmpty()) {
+            return Tolerance.NONE;
+        }
         return deck.equals(DIMMED)
                 ? entry.widest()
                         .map(full -> usual.widenedBy(

@@ -8,6 +8,9 @@ package lampproof.prediction;
  */
 public record Tolerance(double relative, double absolute) {
 
+    /** That of a figure which no deck shows: it is never compared. */
+    public static final Tolerance NONE = new Tolerance(0, 0);
+
     /** A share of the predicted value [-]. */
     public static Tolerance share(double relative) {
         return new Tolerance(relative, 0);

