@@ -14,8 +14,7 @@ import lampproof.unit.Engineering;
 /** What a dimming curve shows, over the conduction angle. */
 final class DimmingPlots {
 
-    private static final int TALL = 260;
-    private static final int LOW = 200;
+    private static final int TALL = 290;
 
     private final DimmingCurve curve;
     private final List<SettingVerdict> simulated;
@@ -52,7 +51,7 @@ final class DimmingPlots {
         Dimming dimming = curve.dimming();
         String holding = "holding current " + Engineering.digits(4).text(dimming.holdingCurrent(), "A");
         return simulated(
-                new Plot("dimming-triac", "Least current of the triac after firing", "A", LOW)
+                new Plot("dimming-triac", "Least current of the triac after firing", "A", TALL)
                         .add(curve(
                                 "predicted",
                                 "turned down",
@@ -64,7 +63,7 @@ final class DimmingPlots {
 
     private Plot heat() {
         return simulated(
-                new Plot("dimming-heat", "Heat of the bleeder", "W", LOW)
+                new Plot("dimming-heat", "Heat of the bleeder", "W", TALL)
                         .add(curve(
                                 "predicted",
                                 "turned down",
@@ -75,7 +74,7 @@ final class DimmingPlots {
 
     private Plot spike() {
         return simulated(
-                new Plot("dimming-spike", "Greatest current into the lamp", "A", LOW)
+                new Plot("dimming-spike", "Greatest current into the lamp", "A", TALL)
                         .add(curve(
                                 "predicted",
                                 "turned down",

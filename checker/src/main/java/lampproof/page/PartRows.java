@@ -61,12 +61,7 @@ record PartRows(List<Row> parts) {
                 : typical + " (" + written(quantity, amount.least()) + " to " + written(quantity, amount.most()) + ")";
     }
 
-    /** As readers write it: micro and ohm by their signs. */
     private static String written(Quantity quantity, double value) {
-        return QuantityWriter.text(quantity.dimension(), value)
-                .replace("Ohm", "\u03a9")
-                .replace("degC", "\u00b0C")
-                .replaceAll(" u(?=\\p{L})", " \u00b5")
-                .replace(' ', '\u00a0');
+        return UnitSigns.signed(QuantityWriter.text(quantity.dimension(), value)).replace(' ', '\u00a0');
     }
 }
