@@ -73,7 +73,7 @@ final class HeadlineRows {
                 .max(Comparator.comparingDouble(HeadlineRows::utilisation))
                 .orElseThrow();
         return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(utilisation(nearest), 0)
-                + " of what is allowed";
+                + " of allowed";
     }
 
     private static double utilisation(RatedUse use) {

@@ -54,11 +54,11 @@ final class LossSplit {
 
     private LossSplit(RunRecord run) {
         columns = List.of(
-                new Column("whole lamp, predicted", part -> run.predicted(part.figure())),
+                new Column("whole lamp", part -> run.predicted(part.figure())),
                 new Column(
-                        "in the deck, predicted", part -> inDeck(part, figure -> run.predicted(DeckKind.MAINS, figure))),
+                        "deck, predicted", part -> inDeck(part, figure -> run.predicted(DeckKind.MAINS, figure))),
                 new Column(
-                        "in the deck, simulated",
+                        "deck, simulated",
                         part -> inDeck(part, figure -> run.simulated(DeckKind.MAINS, figure))));
         most = columns.stream().mapToDouble(Column::length).max().orElse(0);
         parts = Arrays.stream(LossPart.values())

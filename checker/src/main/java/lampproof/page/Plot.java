@@ -86,8 +86,12 @@ final class Plot {
                 description(stretch),
                 frame(y),
                 across,
-                new PlotView.Scale(title, prefix.sign() + unit, y.ticks(prefix.factor())),
+                new PlotView.Scale(title, scaledUnit(prefix), y.ticks(prefix.factor())),
                 layers.stream().map(layer -> drawn(layer, x, y)).toList());
+    }
+
+    private String scaledUnit(Prefix prefix) {
+        return unit.equals("1") ? "" : UnitSigns.signed(prefix.sign() + unit);
     }
 
     private PlotView.Frame frame(Axis y) {

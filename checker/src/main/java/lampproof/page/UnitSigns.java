@@ -11,6 +11,7 @@ final class UnitSigns {
                 .replace("mm4", "mm\u2074")
                 .replace("degC", "\u00b0C")
                 .replace("Ohm", "\u03a9")
+                .replace("dBuV", "dB\u00b5V")
                 .replaceAll(" u(?=[A-Z\u03a9]|[sm]\\b)", " \u00b5");
     }
 }
