@@ -54,7 +54,8 @@ record ColumnText(Scale scale) {
 
     /** A value with its unit. */
     String text(double value) {
-        return (number(value) + "\u00a0" + scaledUnit()).strip();
+        boolean joined = scaledUnit().isEmpty() || scale.unit().equals("deg");
+        return number(value) + (joined ? "" : "\u00a0") + scaledUnit();
     }
 
     /** A value with its unit and the prefix that suits it. */

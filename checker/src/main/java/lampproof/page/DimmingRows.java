@@ -28,13 +28,13 @@ record DimmingRows(List<Row> figures) {
 
     /** The value of a figure with its note, or the note alone. */
     static String text(DimmingFigure figure) {
-        return Stream.of(ColumnText.text(figure.value(), figure.unit()), figure.note())
+        return Stream.of(ColumnText.text(figure.value(), figure.unit()), UnitSigns.signed(figure.note()))
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
     }
 
     private static Row row(DimmingFigure figure) {
         return new Row(
-                figure.name(), figure.definition(), ColumnText.text(figure.value(), figure.unit()), figure.note());
+                figure.name(), figure.definition(), ColumnText.text(figure.value(), figure.unit()), UnitSigns.signed(figure.note()));
     }
 }
