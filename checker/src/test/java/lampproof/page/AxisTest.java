@@ -3,6 +3,7 @@ package lampproof.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class AxisTest {
@@ -22,7 +23,7 @@ class AxisTest {
         PlotView plot = new Plot("p", "a value", "V", 250)
                 .from(90)
                 .add(new Layer.Curve("predicted", "", new double[] {0, 1}, new double[] {95, 96}))
-                .view(Plot.across(0, 1), new PlotView.Scale("x", "V", java.util.List.of()), "all of it");
+                .view(Plot.across(0, 1), new PlotView.Scale("x", "V", List.of()), "all of it");
         assertThat(plot.y().ticks().get(0).label()).isEqualTo("90");
         assertThat(plot.y().ticks().get(0).at()).isEqualTo(plot.frame().bottom());
     }

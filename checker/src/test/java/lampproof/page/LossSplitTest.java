@@ -3,6 +3,7 @@ package lampproof.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lampproof.prediction.DeckKind;
@@ -43,7 +44,7 @@ class LossSplitTest {
         LossTable up = LossSplit.of(Runs.of(Runs.ONE_LINE + Runs.STEP_UP));
         LossTable down = LossSplit.of(Runs.of(Runs.ONE_LINE + Runs.STEP_DOWN));
         assertThat(letters(up)).containsAllEntriesOf(letters(down));
-        for (LossTable table : java.util.List.of(up, down)) {
+        for (LossTable table : List.of(up, down)) {
             assertThat(table.bars()).hasSize(3).allSatisfy(bar -> assertThat(bar.segments())
                     .extracting(LossBar.Segment::letter)
                     .containsExactlyElementsOf(

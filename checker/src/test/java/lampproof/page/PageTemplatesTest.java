@@ -83,6 +83,18 @@ class PageTemplatesTest {
     }
 
     @Test
+    void aComparisonOpensWithBothDriversInTheSameValues() {
+        FinalistHeadline headline = ((ComparisonPage.View) pages.get("comparison.ftlh").get(0)).headline();
+        assertThat(headline.names()).containsExactlyInAnyOrder("step-up", "step-down");
+        assertThat(headline.rows())
+                .extracting(FinalistHeadline.Row::name)
+                .contains("Efficiency of the whole lamp", "Noise margin", "Board area", "Cost");
+        assertThat(headline.rows()).allSatisfy(row -> assertThat(row.cells())
+                .hasSize(2)
+                .noneMatch(String::isEmpty));
+    }
+
+    @Test
     void aViewThatLacksANameIsRefused() {
         assertThatThrownBy(() -> PageTemplates.fill("run.ftlh", new Fact("lamp", "x")))
                 .isInstanceOf(IllegalStateException.class)
