@@ -121,8 +121,7 @@ final class RunCheck {
         RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
         AtomicFile.write(run.verdict(), VerdictTable.text(verdict));
         AtomicFile.write(run.junit(), JunitReport.text(verdict));
-        RunRecord record = RunRecord.of(
-                verdict, design, PartTable.shipped(), drawn, RunProvenance.of(run, outcomes));
+        RunRecord record = RunRecord.of(verdict, design, PartTable.shipped(), drawn, RunProvenance.of(run, outcomes));
         AtomicFile.write(run.bill(), BillRows.of(record).csv());
         AtomicFile.write(run.report(), ReportPage.html(record));
         return new Result(verdict, record.rules());

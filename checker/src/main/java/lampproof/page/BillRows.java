@@ -20,8 +20,8 @@ import lampproof.unit.PlainNumber;
  */
 public record BillRows(List<Row> items, Total total, String missing) {
 
-    private static final List<String> HEADER = List.of(
-            "part", "value", "rating", "package", "count", "area_mm2", "cost_points", "margin_percent");
+    private static final List<String> HEADER =
+            List.of("part", "value", "rating", "package", "count", "area_mm2", "cost_points", "margin_percent");
 
     /**
      * Parts of one kind.

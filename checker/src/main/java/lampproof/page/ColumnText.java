@@ -75,7 +75,10 @@ record ColumnText(Scale scale) {
         String unit = verdict.prediction().figure().unit();
         if (unit.startsWith("dB")) {
             return verdict.simulated().isPresent()
-                    ? deviation(verdict.simulated().getAsDouble() - verdict.prediction().value(), "dB")
+                    ? deviation(
+                            verdict.simulated().getAsDouble()
+                                    - verdict.prediction().value(),
+                            "dB")
                     : "";
         }
         return verdict.deviation().isPresent() ? deviation(verdict.deviation().getAsDouble(), "%") : "";

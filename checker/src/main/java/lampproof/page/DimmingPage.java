@@ -91,8 +91,7 @@ public final class DimmingPage {
 
     private List<Section> sections() {
         List<Section> sections = new ArrayList<>();
-        sections.add(
-                Section.open("curves", "Dimming curves", new Plots(new DimmingPlots(curve, simulated).views())));
+        sections.add(Section.open("curves", "Dimming curves", new Plots(new DimmingPlots(curve, simulated).views())));
         if (!simulated.isEmpty()) {
             sections.add(Section.open("simulated", "Simulated settings", SimulatedRows.of(curve, simulated)));
         }
@@ -141,7 +140,9 @@ public final class DimmingPage {
 
     private String sentence() {
         return triacSentence()
-                + (simulated.isEmpty() ? "Nothing was simulated; --prove simulates some settings." : simulatedSentence());
+                + (simulated.isEmpty()
+                        ? "Nothing was simulated; --prove simulates some settings."
+                        : simulatedSentence());
     }
 
     private String triacSentence() {

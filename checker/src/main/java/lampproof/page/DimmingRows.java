@@ -35,6 +35,9 @@ record DimmingRows(List<Row> figures) {
 
     private static Row row(DimmingFigure figure) {
         return new Row(
-                figure.name(), figure.definition(), ColumnText.text(figure.value(), figure.unit()), UnitSigns.signed(figure.note()));
+                figure.name(),
+                figure.definition(),
+                ColumnText.text(figure.value(), figure.unit()),
+                UnitSigns.signed(figure.note()));
     }
 }

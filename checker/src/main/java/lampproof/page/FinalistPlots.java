@@ -23,12 +23,7 @@ final class FinalistPlots {
         return List.of(
                 plots.view("line-current", "Line current", "A", TALL, AnglePoint::lineCurrent),
                 plots.view("bus-voltage", "Bus voltage", "V", TALL, AnglePoint::busVoltage),
-                plots.view(
-                        "inductor-peak",
-                        "Peak inductor current of each cycle",
-                        "A",
-                        TALL,
-                        FinalistPlots::peak),
+                plots.view("inductor-peak", "Peak inductor current of each cycle", "A", TALL, FinalistPlots::peak),
                 plots.relative("light", "String current over its mean"));
     }
 

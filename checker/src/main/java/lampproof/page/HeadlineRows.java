@@ -39,9 +39,13 @@ final class HeadlineRows {
                 new Fact("String power", text(stringPower, "W")),
                 new Fact("Efficiency of the whole lamp", text(solution.efficiency(), "%")),
                 new Fact("Power factor", text(solution.line().powerFactor(voltage), "1")),
-                new Fact("THD of the line current", text(100 * solution.line().spectrum().thd(), "%")),
-                new Fact("Flicker, percent", text(100 * solution.string().percentFlicker(), "%") + " at "
-                        + text(solution.rippleFrequency(), "Hz")),
+                new Fact(
+                        "THD of the line current",
+                        text(100 * solution.line().spectrum().thd(), "%")),
+                new Fact(
+                        "Flicker, percent",
+                        text(100 * solution.string().percentFlicker(), "%") + " at "
+                                + text(solution.rippleFrequency(), "Hz")),
                 new Fact("Switch, peak", text(solution.nodeVoltage(), "V") + ", " + text(peak(), "A")),
                 new Fact("Inductor", inductor()),
                 new Fact("Hottest part", hottest()),
@@ -72,8 +76,7 @@ final class HeadlineRows {
         RatedUse nearest = RatedUses.of(corners).stream()
                 .max(Comparator.comparingDouble(HeadlineRows::utilisation))
                 .orElseThrow();
-        return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(utilisation(nearest), 0)
-                + " of allowed";
+        return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(utilisation(nearest), 0) + " of allowed";
     }
 
     private static double utilisation(RatedUse use) {
@@ -82,8 +85,8 @@ final class HeadlineRows {
 
     private String life() {
         Heat heat = solution.driver().heat();
-        double leds = PartLife.arrhenius(
-                heat.light().life(), solution.temperatures().of("string"));
+        double leds =
+                PartLife.arrhenius(heat.light().life(), solution.temperatures().of("string"));
         double capacitor =
                 PartLife.arrhenius(heat.capacitorLife(), solution.temperatures().of("output"));
         return text(LIFE_STEP * Math.rint(Math.min(leds, capacitor) / LIFE_STEP), "h")

@@ -24,8 +24,8 @@ import lampproof.waveform.file.WaveformFile;
 final class LineCyclePlots {
 
     private static final int TALL = 290;
-    private static final List<Probe> PROBES =
-            List.of(LINE_VOLTAGE, LINE_CURRENT, BUS_VOLTAGE, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT, STRING_CURRENT);
+    private static final List<Probe> PROBES = List.of(
+            LINE_VOLTAGE, LINE_CURRENT, BUS_VOLTAGE, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT, STRING_CURRENT);
     private static final String OVER_CYCLE = "predicted mean of each cycle";
 
     private final RunRecord run;
@@ -95,8 +95,7 @@ final class LineCyclePlots {
     private Plot inductorCurrent() {
         return level(
                 new Plot("inductor-current", "Inductor current", "A", TALL)
-                        .add(new Layer.Band(
-                                "simulated", "simulated", trace(INDUCTOR_CURRENT)))
+                        .add(new Layer.Band("simulated", "simulated", trace(INDUCTOR_CURRENT)))
                         .add(curve("predicted", "predicted peak of each cycle", LineCyclePlots::top))
                         .add(curve("predicted", "", LineCyclePlots::trough)),
                 "inductor.current.peak",

@@ -50,8 +50,8 @@ final class LineVoltagePlots {
                 solution -> solution.line().powerFactor(solution.driver().line().voltage()));
         OptionalDouble simulated = run.simulated(DeckKind.MAINS, "line.power_factor");
         double typical = run.solution().driver().line().voltage();
-        simulated.ifPresent(
-                value -> factor.add(new Layer.Points("point", "simulated", new double[] {typical}, new double[] {value})));
+        simulated.ifPresent(value ->
+                factor.add(new Layer.Points("point", "simulated", new double[] {typical}, new double[] {value})));
         return List.of(
                 view(plot("line-efficiency", "Efficiency of the whole lamp", "%", Solution::efficiency)), view(factor));
     }
@@ -68,6 +68,8 @@ final class LineVoltagePlots {
     private PlotView view(Plot plot) {
         Axis across = Plot.across(voltages[0], voltages[POINTS - 1]);
         return plot.view(
-                across, new PlotView.Scale("line voltage", "V", across.ticks(1)), "from least to greatest line voltage");
+                across,
+                new PlotView.Scale("line voltage", "V", across.ticks(1)),
+                "from least to greatest line voltage");
     }
 }

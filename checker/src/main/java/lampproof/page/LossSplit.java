@@ -55,11 +55,8 @@ final class LossSplit {
     private LossSplit(RunRecord run) {
         columns = List.of(
                 new Column("whole lamp", part -> run.predicted(part.figure())),
-                new Column(
-                        "deck, predicted", part -> inDeck(part, figure -> run.predicted(DeckKind.MAINS, figure))),
-                new Column(
-                        "deck, simulated",
-                        part -> inDeck(part, figure -> run.simulated(DeckKind.MAINS, figure))));
+                new Column("deck, predicted", part -> inDeck(part, figure -> run.predicted(DeckKind.MAINS, figure))),
+                new Column("deck, simulated", part -> inDeck(part, figure -> run.simulated(DeckKind.MAINS, figure))));
         most = columns.stream().mapToDouble(Column::length).max().orElse(0);
         parts = Arrays.stream(LossPart.values())
                 .filter(part -> columns.stream().anyMatch(column -> column.drawn(part) > LEAST_SHARE * most))

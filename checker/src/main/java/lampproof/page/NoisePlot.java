@@ -68,8 +68,8 @@ final class NoisePlot {
             gating.over(wave);
             Window window = periods.found(1);
             MeasurementPass pass = new MeasurementPass();
-            Harmonics terminals = pass.add(new Harmonics(
-                    window, pass.channel(Probe.LINE_VOLTAGE.column()), 1 / window.period()));
+            Harmonics terminals =
+                    pass.add(new Harmonics(window, pass.channel(Probe.LINE_VOLTAGE.column()), 1 / window.period()));
             pass.over(wave);
             plot.add(new Layer.Points(
                     "point",
@@ -87,12 +87,12 @@ final class NoisePlot {
     }
 
     private double[] frequencies(double factor) {
-        return orders().mapToDouble(order -> Math.log10(order * factor * noise.frequency())).toArray();
+        return orders().mapToDouble(order -> Math.log10(order * factor * noise.frequency()))
+                .toArray();
     }
 
     private static double[] levels(IntToDoubleFunction voltage) {
-        return orders()
-                .mapToDouble(order -> Math.max(0, ConductedLimit.level(voltage.applyAsDouble(order))))
+        return orders().mapToDouble(order -> Math.max(0, ConductedLimit.level(voltage.applyAsDouble(order))))
                 .toArray();
     }
 

@@ -62,6 +62,7 @@ record PartRows(List<Row> parts) {
     }
 
     private static String written(Quantity quantity, double value) {
-        return UnitSigns.signed(QuantityWriter.text(quantity.dimension(), value)).replace(' ', '\u00a0');
+        return UnitSigns.signed(QuantityWriter.text(quantity.dimension(), value))
+                .replace(' ', '\u00a0');
     }
 }

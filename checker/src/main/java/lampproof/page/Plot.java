@@ -101,7 +101,8 @@ final class Plot {
     }
 
     private Axis vertical() {
-        double low = Math.min(least, layers.stream().mapToDouble(Layer::least).min().orElse(least));
+        double low =
+                Math.min(least, layers.stream().mapToDouble(Layer::least).min().orElse(least));
         double high = layers.stream().mapToDouble(Layer::greatest).max().orElse(least + 1);
         double margin = MARGIN * (high - low);
         return Axis.of(low < least ? low - margin : low, high + margin, STEPS, height - (double) BOTTOM, TOP);

@@ -59,8 +59,8 @@ final class SwitchingPlots {
         Plot inductor = plot("cycle-inductor", "Inductor current", "A", INDUCTOR_CURRENT)
                 .add(ramps("predicted ramps", true, true));
         Plot voltage = plot("cycle-voltage", "Switch voltage", "V", SWITCH_VOLTAGE);
-        Plot powerSwitch = plot("cycle-switch", "Switch current", "A", SWITCH_CURRENT)
-                .add(ramps("predicted ramp", true, false));
+        Plot powerSwitch =
+                plot("cycle-switch", "Switch current", "A", SWITCH_CURRENT).add(ramps("predicted ramp", true, false));
         Plot diode = plot("cycle-diode", "Diode current", "A", DIODE_CURRENT).add(ramps("predicted ramp", false, true));
         return List.of(
                 view(level(inductor, "inductor.current.peak", "A")),

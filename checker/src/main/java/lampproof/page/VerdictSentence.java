@@ -33,8 +33,9 @@ record VerdictSentence(boolean agrees, String sentence, List<String> reasons) {
         return switch (run.worst()) {
             case AGREES -> agreeing + nearest(run) + ".";
             case DIFFERS -> agreeing + ", " + differ + (differ == 1 ? " differs." : " differ.");
-            case NO_VERDICT -> agreeing + ", " + differ + (differ == 1 ? " differs, " : " differ, ") + without
-                    + (without == 1 ? " has" : " have") + " no verdict.";
+            case NO_VERDICT ->
+                agreeing + ", " + differ + (differ == 1 ? " differs, " : " differ, ") + without
+                        + (without == 1 ? " has" : " have") + " no verdict.";
             case NOT_SIMULATED -> "No figure was simulated.";
         };
     }
@@ -51,8 +52,8 @@ record VerdictSentence(boolean agrees, String sentence, List<String> reasons) {
     }
 
     private static double share(Verdict one) {
-        double deviation = Math.abs(
-                one.simulated().getAsDouble() - one.prediction().value());
+        double deviation =
+                Math.abs(one.simulated().getAsDouble() - one.prediction().value());
         return deviation / one.allowed();
     }
 
@@ -61,9 +62,8 @@ record VerdictSentence(boolean agrees, String sentence, List<String> reasons) {
                 .filter(one -> one.outcome() == Outcome.DIFFERS)
                 .map(VerdictSentence::difference);
         Stream<String> failed = run.decks().stream()
-                .flatMap(deck -> deck.trust().stream()
-                        .filter(check -> !check.passed())
-                        .map(check -> failure(deck, check)));
+                .flatMap(deck ->
+                        deck.trust().stream().filter(check -> !check.passed()).map(check -> failure(deck, check)));
         return Stream.concat(failed, differing).toList();
     }
 
@@ -72,10 +72,11 @@ record VerdictSentence(boolean agrees, String sentence, List<String> reasons) {
     }
 
     private static String difference(Verdict one) {
-        ColumnText text =
-                ColumnText.about(one.prediction().value(), one.prediction().figure().unit());
+        ColumnText text = ColumnText.about(
+                one.prediction().value(), one.prediction().figure().unit());
         String deviation = ColumnText.deviation(one);
-        return name(one.prediction()) + ": predicted " + text.text(one.prediction().value()) + ", simulated "
+        return name(one.prediction()) + ": predicted "
+                + text.text(one.prediction().value()) + ", simulated "
                 + text.text(one.simulated().orElse(Double.NaN))
                 + (deviation.isEmpty() ? "" : " (" + deviation + ")")
                 + (one.reason().isEmpty() ? "" : "; " + one.reason());
@@ -83,6 +84,10 @@ record VerdictSentence(boolean agrees, String sentence, List<String> reasons) {
 
     private static String name(Prediction prediction) {
         return prediction.figure().name()
-                + prediction.deck().map(DeckKind::word).map(deck -> " of deck " + deck).orElse("");
+                + prediction
+                        .deck()
+                        .map(DeckKind::word)
+                        .map(deck -> " of deck " + deck)
+                        .orElse("");
     }
 }

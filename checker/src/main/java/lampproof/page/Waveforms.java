@@ -58,8 +58,7 @@ record Waveforms(List<Deck> decks) {
             RunRecord run, DeckKind deck, String title, Function<WaveformFile, List<PlotView>> drawing) {
         return run.wave(deck)
                 .map(table -> drawn(deck, title, table, drawing))
-                .orElseGet(() ->
-                        new Deck(title, List.of(), "There is no waveform of the deck " + deck.word() + "."));
+                .orElseGet(() -> new Deck(title, List.of(), "There is no waveform of the deck " + deck.word() + "."));
     }
 
     private static Deck drawn(

@@ -20,7 +20,9 @@ class BillRowsTest {
             BillRows bill = BillRows.of(Runs.of(Runs.ONE_LINE + lamp + dimmer));
             assertThat(bill.missing()).isEmpty();
             assertThat(bill.items()).hasSizeGreaterThanOrEqualTo(13);
-            assertThat(bill.items().stream().mapToInt(item -> item.size().count()).sum())
+            assertThat(bill.items().stream()
+                            .mapToInt(item -> item.size().count())
+                            .sum())
                     .isEqualTo(bill.total().count());
         }
     }

@@ -48,8 +48,8 @@ class ColumnTextTest {
 
     private static Verdict verdict(String unit, double predicted, double simulated) {
         Figure figure = new Figure("a.b", "x", unit, Grade.LOSS, "a figure", "x", "a test");
-        Prediction prediction = new Prediction(
-                figure, Corner.NOMINAL, Optional.of(DeckKind.MAINS), predicted, new Tolerance(0.05, 0));
+        Prediction prediction =
+                new Prediction(figure, Corner.NOMINAL, Optional.of(DeckKind.MAINS), predicted, new Tolerance(0.05, 0));
         return new Verdict(prediction, OptionalDouble.of(simulated), Outcome.AGREES, "");
     }
 }

@@ -12,8 +12,10 @@ class FigureRowsTest {
 
     @Test
     void everyFigureIsInOneList() {
-        int settled = rows.groups().stream().mapToInt(group -> group.rows().size()).sum();
-        assertThat(settled + rows.predicted().size()).isEqualTo(run.verdict().verdicts().size());
+        int settled =
+                rows.groups().stream().mapToInt(group -> group.rows().size()).sum();
+        assertThat(settled + rows.predicted().size())
+                .isEqualTo(run.verdict().verdicts().size());
         assertThat(rows.groups()).extracting(FigureRows.Group::outcome).containsExactly("agrees");
         assertThat(rows.predicted()).extracting(FigureRows.Predicted::name).contains("life.led", "temperature.led");
     }

@@ -15,7 +15,9 @@ class LineVoltagePlotsTest {
     @Test
     void bothQuantitiesAreDrawnFromTheLeastToTheGreatestLineVoltage() {
         List<PlotView> plots = LineVoltagePlots.of(Runs.of(Runs.LINE_RANGE + Runs.STEP_UP));
-        assertThat(plots).extracting(plot -> plot.y().name()).containsExactly("Efficiency of the whole lamp", "Power factor");
+        assertThat(plots)
+                .extracting(plot -> plot.y().name())
+                .containsExactly("Efficiency of the whole lamp", "Power factor");
         assertThat(plots.get(1).layers()).extracting(PlotView.Drawn::legend).containsExactly("predicted", "simulated");
         assertThat(plots.get(0).x().ticks()).extracting(Axis.Tick::label).contains("210", "250");
         assertThat(plots.get(0).layers().get(0).path()).startsWith("M64 ").contains("l113.3 ");

@@ -45,10 +45,13 @@ class LossSplitTest {
         LossTable down = LossSplit.of(Runs.of(Runs.ONE_LINE + Runs.STEP_DOWN));
         assertThat(letters(up)).containsAllEntriesOf(letters(down));
         for (LossTable table : List.of(up, down)) {
-            assertThat(table.bars()).hasSize(3).allSatisfy(bar -> assertThat(bar.segments())
-                    .extracting(LossBar.Segment::letter)
-                    .containsExactlyElementsOf(
-                            table.rows().stream().map(LossTable.Row::letter).toList()));
+            assertThat(table.bars())
+                    .hasSize(3)
+                    .allSatisfy(bar -> assertThat(bar.segments())
+                            .extracting(LossBar.Segment::letter)
+                            .containsExactlyElementsOf(table.rows().stream()
+                                    .map(LossTable.Row::letter)
+                                    .toList()));
         }
     }
 

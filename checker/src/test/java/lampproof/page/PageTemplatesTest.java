@@ -76,7 +76,8 @@ class PageTemplatesTest {
         pages.forEach((template, views) -> {
             String page = PageTemplates.fill(template, views.get(0));
             for (Section section : sections(views.get(0))) {
-                assertThat(page).contains("<h2 id=\"" + section.id() + "\" tabindex=\"-1\">" + section.title() + "</h2>");
+                assertThat(page)
+                        .contains("<h2 id=\"" + section.id() + "\" tabindex=\"-1\">" + section.title() + "</h2>");
                 assertThat(page).contains("<a href=\"#" + section.id() + "\">" + section.title() + "</a>");
             }
         });
@@ -84,14 +85,14 @@ class PageTemplatesTest {
 
     @Test
     void aComparisonOpensWithBothDriversInTheSameValues() {
-        FinalistHeadline headline = ((ComparisonPage.View) pages.get("comparison.ftlh").get(0)).headline();
+        FinalistHeadline headline =
+                ((ComparisonPage.View) pages.get("comparison.ftlh").get(0)).headline();
         assertThat(headline.names()).containsExactlyInAnyOrder("step-up", "step-down");
         assertThat(headline.rows())
                 .extracting(FinalistHeadline.Row::name)
                 .contains("Efficiency of the whole lamp", "Noise margin", "Board area", "Cost");
-        assertThat(headline.rows()).allSatisfy(row -> assertThat(row.cells())
-                .hasSize(2)
-                .noneMatch(String::isEmpty));
+        assertThat(headline.rows())
+                .allSatisfy(row -> assertThat(row.cells()).hasSize(2).noneMatch(String::isEmpty));
     }
 
     @Test

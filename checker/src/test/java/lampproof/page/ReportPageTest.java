@@ -36,13 +36,8 @@ class ReportPageTest {
         RunVerdict verdict = RunVerdict.of(
                 NASTY, predictions, List.of(DeckVerdict.failed(DeckKind.MAINS, predictions, "log: " + NASTY)));
         RunRecord.Provenance provenance = new RunRecord.Provenance("lampproof", NASTY, "today");
-        String page = ReportPage.html(
-                RunRecord.of(
-                verdict,
-                design("\"note \"\"" + NASTY.substring(1) + "\""),
-                PartTable.shipped(),
-                Map.of(),
-                provenance));
+        String page = ReportPage.html(RunRecord.of(
+                verdict, design("\"note \"\"" + NASTY.substring(1) + "\""), PartTable.shipped(), Map.of(), provenance));
         assertThat(page).doesNotContain("<script");
         assertThat(page)
                 .contains("<title>" + ESCAPED)

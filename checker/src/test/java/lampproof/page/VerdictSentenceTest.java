@@ -54,7 +54,8 @@ class VerdictSentenceTest {
     }
 
     private static VerdictSentence of(Verdict... verdicts) {
-        return VerdictSentence.of(new RunVerdict("lamp", List.of(), Stream.of(verdicts).toList(), List.of()));
+        return VerdictSentence.of(
+                new RunVerdict("lamp", List.of(), Stream.of(verdicts).toList(), List.of()));
     }
 
     /** A figure of 10 W that may differ by half a watt. */

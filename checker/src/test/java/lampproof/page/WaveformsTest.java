@@ -22,8 +22,8 @@ class WaveformsTest {
     void theSteadyStateShowsSwitchAndDiodeCurrent() throws Exception {
         WaveformFile mains = Runs.wave(folder.resolve("mains.csv"), 20e-3, 2000, (probe, time) -> line(probe, time));
         WaveformFile crest = Runs.wave(folder.resolve("crest.csv"), 1e-3, 4000, (probe, time) -> cycle(probe, time));
-        Waveforms waves = Waveforms.of(Runs.of(
-                Runs.ONE_LINE + Runs.STEP_UP, 1, Map.of(DeckKind.MAINS, mains, DeckKind.CREST, crest)));
+        Waveforms waves = Waveforms.of(
+                Runs.of(Runs.ONE_LINE + Runs.STEP_UP, 1, Map.of(DeckKind.MAINS, mains, DeckKind.CREST, crest)));
         assertThat(waves.decks()).extracting(Waveforms.Deck::missing).containsOnly("");
         assertThat(waves.decks().get(0).plots())
                 .extracting(plot -> plot.y().name())
@@ -38,8 +38,7 @@ class WaveformsTest {
         Waveforms none = Waveforms.of(Runs.of(Runs.ONE_LINE + Runs.STEP_UP));
         assertThat(none.decks())
                 .extracting(Waveforms.Deck::missing)
-                .containsExactly(
-                        "There is no waveform of the deck mains.", "There is no waveform of the deck crest.");
+                .containsExactly("There is no waveform of the deck mains.", "There is no waveform of the deck crest.");
         assertThat(Waveforms.ofEvents(Runs.of(Runs.ONE_LINE + Runs.STEP_UP)).decks())
                 .isEmpty();
     }

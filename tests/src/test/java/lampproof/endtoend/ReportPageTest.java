@@ -24,9 +24,9 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.print.PrintOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.print.PrintOptions;
 
 /**
  * The page of a run in a real browser.
@@ -163,14 +163,17 @@ class ReportPageTest {
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", 1280, "height", 900, "deviceScaleFactor", 1, "mobile", false));
         List<WebElement> parts = browser.findElements(By.cssSelector("header dl, header .verdict, header svg.circuit"));
-        assertThat(parts).hasSize(4).allSatisfy(part -> assertThat(
-                        part.getLocation().getY() + part.getSize().getHeight())
-                .isLessThanOrEqualTo(900));
+        assertThat(parts)
+                .hasSize(4)
+                .allSatisfy(part -> assertThat(
+                                part.getLocation().getY() + part.getSize().getHeight())
+                        .isLessThanOrEqualTo(900));
     }
 
     @Test
     void theReportFillsAtMostEightSheets() {
-        byte[] pdf = Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent());
+        byte[] pdf =
+                Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent());
         String text = new String(pdf, StandardCharsets.ISO_8859_1);
         assertThat(Pattern.compile("/Type /Page\\b").matcher(text).results().count())
                 .isBetween(2L, 8L);
