@@ -33,7 +33,17 @@ public record BillRows(List<Row> items, Total total, String missing) {
      * @param size package and size
      * @param margin least margin of its ratings over the greatest use [%]; empty without a rating
      */
-    record Row(String letter, String part, String value, String rating, Size size, String margin) {}
+    record Row(String letter, String part, String value, String rating, Size size, String margin) {
+
+        private Row signed() {
+            return new Row(letter, part, signed(value), signed(rating), size, margin);
+        }
+
+        /** A value and its unit stay on one line. */
+        private static String signed(String texts) {
+            return UnitSigns.signed(texts).replace(' ', '\u00a0').replace(",\u00a0", ", ");
+        }
+    }
 
     /**
      * What the parts of a kind cover and cost together.
@@ -73,6 +83,11 @@ public record BillRows(List<Row> items, Total total, String missing) {
         }
     }
 
+    /** The bill for a page, with the signs of units. */
+    BillRows signed() {
+        return new BillRows(items.stream().map(Row::signed).toList(), total, missing);
+    }
+
     private static Row row(RunRecord run, List<RatedUse> uses, BillItem item) {
         BillPart part = BillPart.of(item.part());
         String margin = uses.stream()
@@ -91,7 +106,7 @@ public record BillRows(List<Row> items, Total total, String missing) {
 
     private static String texts(RunRecord run, List<String> names) {
         return names.stream()
-                .map(name -> PartRows.value(run.design(), name))
+                .map(name -> PartRows.plain(run.design(), name))
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
     }
@@ -112,8 +127,8 @@ public record BillRows(List<Row> items, Total total, String missing) {
     private static List<String> cells(Row row) {
         return List.of(
                 row.part(),
-                row.value().replace('\u00a0', ' '),
-                row.rating().replace('\u00a0', ' '),
+                row.value(),
+                row.rating(),
                 row.size().housing(),
                 Integer.toString(row.size().count()),
                 row.size().area(),

@@ -41,6 +41,17 @@ record PartRows(List<Row> parts) {
         return design.values().row(name).map(PartRows::value).orElse("");
     }
 
+    /** The typical value in ASCII; empty when the design does not have it. */
+    static String plain(Design design, String name) {
+        return design.values().row(name).map(PartRows::plain).orElse("");
+    }
+
+    private static String plain(SpecRow row) {
+        return row.map(
+                amount -> QuantityWriter.text(Vocabulary.quantity(row.name()).dimension(), amount.typical()),
+                word -> word);
+    }
+
     private static Row row(SpecRow row) {
         return new Row(
                 row.name(), meaning(row), value(row), row.origin() == Origin.GIVEN ? "given" : "chosen", row.note());

@@ -71,7 +71,7 @@ public final class ReportPage {
         if (!events.decks().isEmpty()) {
             sections.add(Section.open("events", "Faults, surge, power-up and dimming", events));
         }
-        sections.add(Section.open("bill", "Bill of materials", BillRows.of(run)));
+        sections.add(Section.open("bill", "Bill of materials", BillRows.of(run).signed()));
         sections.add(Section.open("rules", "Rules and ratings", rules));
         sections.add(Section.folded("trust", "Trust checks", TrustRows.of(run)));
         sections.add(Section.folded("figures", "All figures", FigureRows.of(run.verdict())));

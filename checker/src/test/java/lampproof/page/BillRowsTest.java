@@ -34,10 +34,20 @@ class BillRowsTest {
                 .findFirst()
                 .orElseThrow();
         BillRows.Row bus = row("bus capacitor");
-        assertThat(bus.value()).isEqualTo("47\u00a0nF");
-        assertThat(bus.rating()).isEqualTo("630\u00a0V");
+        assertThat(bus.value()).isEqualTo("47 nF");
+        assertThat(bus.rating()).isEqualTo("630 V");
         assertThat(bus.margin()).isEqualTo(Long.toString(Math.round(100 * (use.rated() / use.used() - 1))));
         assertThat(row("fuse").margin()).isEmpty();
+    }
+
+    @Test
+    void aPageHasTheSignsOfUnitsAndASpreadsheetPlainText() {
+        BillRows bill = BillRows.of(run);
+        assertThat(bill.csv()).contains("fuse,15 Ohm,").isASCII();
+        assertThat(bill.signed().items().get(0).value()).isEqualTo("15\u00a0\u03a9");
+        assertThat(bill.signed().items())
+                .extracting(BillRows.Row::rating)
+                .contains("600\u00a0V, 200\u00a0mA");
     }
 
     @Test
