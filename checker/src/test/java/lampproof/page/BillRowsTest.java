@@ -45,9 +45,7 @@ class BillRowsTest {
         BillRows bill = BillRows.of(run);
         assertThat(bill.csv()).contains("fuse,15 Ohm,").isASCII();
         assertThat(bill.signed().items().get(0).value()).isEqualTo("15\u00a0\u03a9");
-        assertThat(bill.signed().items())
-                .extracting(BillRows.Row::rating)
-                .contains("600\u00a0V, 200\u00a0mA");
+        assertThat(bill.signed().items()).extracting(BillRows.Row::rating).contains("600\u00a0V, 200\u00a0mA");
     }
 
     @Test
