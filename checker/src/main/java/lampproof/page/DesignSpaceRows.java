@@ -84,8 +84,7 @@ record DesignSpaceRows(List<Weight> criteria, List<Row> drivers, String counts) 
     private static Cell cell(Comparison comparison, Candidate candidate, Criterion criterion) {
         return new Cell(
                 criterion.word(),
-                UnitSigns.signed(
-                        Characteristic.named(criterion.characteristic()).text(candidate)),
+                SideBySide.text(Characteristic.named(criterion.characteristic()), candidate),
                 PlainNumber.fixed(comparison.ranking().ratio(criterion, candidate), 2));
     }
 }

@@ -76,7 +76,7 @@ final class HeadlineRows {
         RatedUse nearest = RatedUses.of(corners).stream()
                 .max(Comparator.comparingDouble(HeadlineRows::utilisation))
                 .orElseThrow();
-        return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(utilisation(nearest), 0) + " of allowed";
+        return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(utilisation(nearest), 0);
     }
 
     private static double utilisation(RatedUse use) {

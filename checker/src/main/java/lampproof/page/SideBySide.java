@@ -68,7 +68,7 @@ record SideBySide(List<Finalist> finalists, List<Group> groups) {
     }
 
     /** Life is known to thousands of hours. */
-    private static String text(Characteristic characteristic, Candidate finalist) {
+    static String text(Characteristic characteristic, Candidate finalist) {
         return characteristic.unit().equals("h")
                 ? ColumnText.text(characteristic.value().applyAsDouble(finalist), "h")
                 : UnitSigns.signed(characteristic.text(finalist));
