@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lampproof.choice.PartTable;
 import lampproof.compare.DeckComparison;
 import lampproof.compare.DeckVerdict;
 import lampproof.compare.InstrumentComparison;
@@ -23,6 +24,7 @@ import lampproof.instrument.MappedTable;
 import lampproof.instrument.Mapping;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.NetlistReader;
+import lampproof.page.BillRows;
 import lampproof.page.ReportPage;
 import lampproof.page.RunRecord;
 import lampproof.prediction.DeckKind;
@@ -128,7 +130,8 @@ final class RunCheck {
         RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
         AtomicFile.write(run.verdict(), VerdictTable.text(verdict));
         AtomicFile.write(run.junit(), JunitReport.text(verdict));
-        RunRecord record = RunRecord.of(verdict, design, drawn, RunProvenance.of(run, outcomes));
+        RunRecord record = RunRecord.of(verdict, design, PartTable.shipped(), drawn, RunProvenance.of(run, outcomes));
+        AtomicFile.write(run.bill(), BillRows.of(record).csv());
         AtomicFile.write(run.report(), ReportPage.html(record));
         return new Result(verdict, record.corners(), record.judgements());
     }

@@ -48,6 +48,31 @@ record Axis(double low, double high, double step, double from, double to) {
         return ticks;
     }
 
+    /**
+     * An axis of the logarithm of a range, whose ticks are 1, 2 and 5 times a power of ten.
+     *
+     * @param low least value, above zero
+     * @param high greatest value
+     */
+    static Axis logarithmic(double low, double high, double from, double to) {
+        return new Axis(Math.log10(low), Math.log10(high), 1, from, to);
+    }
+
+    /** Places and labels, whole numbers, of the ticks of a logarithmic axis in a unit of which one is {@code scale} of it. */
+    List<Tick> logarithmicTicks(double scale) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int decade = (int) Math.floor(low); decade <= high; decade++) {
+            for (int factor : new int[] {1, 2, 5}) {
+                double value = decade + Math.log10(factor);
+                if (value >= low && value <= high) {
+                    String label = PlainNumber.fixed(factor * Math.pow(10, decade) / scale, 0);
+                    ticks.add(new Tick(SvgPath.rounded(at(value)), label));
+                }
+            }
+        }
+        return ticks;
+    }
+
     /** The smallest of 1, 2 and 5 times a power of ten that is not below a step. */
     private static double roundStep(double step) {
         double power = Math.pow(10, Math.floor(Math.log10(step)));

@@ -1,7 +1,9 @@
 package lampproof.page;
 
 import java.util.OptionalDouble;
+import lampproof.compare.Verdict;
 import lampproof.unit.PlainNumber;
+import lampproof.unit.Prefix;
 import lampproof.unit.Scale;
 import lampproof.unit.ValueStyle;
 
@@ -16,15 +18,33 @@ record ColumnText(Scale scale) {
     private static final char FIGURE_SPACE = '\u2007';
     private static final char PUNCTUATION_SPACE = '\u2008';
 
-    /** How values about as large as one of them are written. */
+    /**
+     * How values about as large as one of them are written. Temperatures, levels and life are not known to four digits: they
+     * are written in whole degrees, tenths of a decibel and thousands of hours.
+     */
     static ColumnText about(double value, String unit) {
+        return switch (unit) {
+            case "h" -> new ColumnText(new Scale(Prefix.KILO, unit, 0, false));
+            case "degC", "K" -> new ColumnText(new Scale(Prefix.NONE, unit, 0, false));
+            case "dB", "dBuV" -> new ColumnText(new Scale(Prefix.NONE, unit, 1, false));
+            default -> fourDigits(value, unit);
+        };
+    }
+
+    private static ColumnText fourDigits(double value, String unit) {
         Scale scale = ValueStyle.PAGE.scale(value == 0 ? 1 : value, unit);
         return new ColumnText(scale.withDecimals(Math.min(MOST_DECIMALS, scale.decimals())));
     }
 
     /** The unit with its prefix. */
     String scaledUnit() {
-        return scale.unit().equals("deg") ? "\u00b0" : scale.scaledUnit();
+        return switch (scale.unit()) {
+            case "deg" -> "\u00b0";
+            case "degC" -> "\u00b0C";
+            case "dBuV" -> "dB\u00b5V";
+            case "h" -> "thousand\u00a0h";
+            default -> scale.scaledUnit();
+        };
     }
 
     /** A value without its unit, ready for a column; empty when there is none. */
@@ -34,7 +54,8 @@ record ColumnText(Scale scale) {
 
     /** A value with its unit. */
     String text(double value) {
-        return (number(value) + "\u00a0" + scaledUnit()).strip();
+        boolean joined = scaledUnit().isEmpty() || scale.unit().equals("deg");
+        return number(value) + (joined ? "" : "\u00a0") + scaledUnit();
     }
 
     /** A value with its unit and the prefix that suits it. */
@@ -47,13 +68,28 @@ record ColumnText(Scale scale) {
         return value.isPresent() ? text(value.getAsDouble(), unit) : "";
     }
 
-    /** A difference in per cent, ready for a column; empty when there is none. */
-    static String percent(OptionalDouble value) {
-        return value.isPresent() ? sign(PlainNumber.signed(value.getAsDouble(), 2)) : "";
+    /**
+     * How far a simulated value lies from a predicted one: decibels in dB, all else in per cent; empty when there is none.
+     */
+    static String deviation(Verdict verdict) {
+        String unit = verdict.prediction().figure().unit();
+        if (unit.startsWith("dB")) {
+            return verdict.simulated().isPresent()
+                    ? deviation(
+                            verdict.simulated().getAsDouble()
+                                    - verdict.prediction().value(),
+                            "dB")
+                    : "";
+        }
+        return verdict.deviation().isPresent() ? deviation(verdict.deviation().getAsDouble(), "%") : "";
+    }
+
+    private static String deviation(double value, String unit) {
+        return minus(PlainNumber.signed(value, 2)) + "\u00a0" + unit;
     }
 
     private String number(double value) {
-        return sign(scale.number(value));
+        return minus(scale.number(value));
     }
 
     private static String padded(String number) {
@@ -65,7 +101,7 @@ record ColumnText(Scale scale) {
     }
 
     /** The hyphen is too short for a minus. */
-    private static String sign(String number) {
+    static String minus(String number) {
         return number.replace('-', '\u2212');
     }
 }

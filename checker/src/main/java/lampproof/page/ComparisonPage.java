@@ -6,7 +6,7 @@ import lampproof.choice.Comparison;
 import lampproof.compare.RunVerdict;
 import lampproof.unit.Engineering;
 
-/** The page of a comparison: the recommendation, both drivers side by side, why they differ, the design space, what moves them. */
+/** The page of a comparison: the recommendation, both drivers side by side, why they differ, and the design space. */
 public final class ComparisonPage {
 
     /**
@@ -14,30 +14,33 @@ public final class ComparisonPage {
      *
      * @param winner name of the recommended driver
      * @param recommendation the recommendation in a sentence or two
-     * @param facts the lamp and the design space
+     * @param lamp the lamp in one line
+     * @param headline both drivers in a dozen values
      * @param broken rules that the finalists break, a sentence without its point each
-     * @param verdicts what the simulations of the finalists say; none when nothing was simulated
+     * @param verdicts the verdicts of the simulations of the finalists; none when nothing was simulated
      * @param sections the sections of the page
+     * @param program name and version of this program
      */
     record View(
             String winner,
             String recommendation,
-            List<Fact> facts,
+            String lamp,
+            FinalistHeadline headline,
             List<String> broken,
             List<Simulated> verdicts,
-            List<Section> sections) {}
+            List<Section> sections,
+            String program) {}
 
     /**
-     * What a simulation says.
+     * The verdict of a simulation.
      *
-     * @param name name of the driver
-     * @param outcome in words
-     * @param sentence in a sentence
+     * @param name name of the driver, and of its run folder
+     * @param verdict the verdict
      */
-    record Simulated(String name, String outcome, String sentence) {
+    record Simulated(String name, VerdictSentence verdict) {
 
-        static Simulated of(RunVerdict verdict) {
-            return new Simulated(verdict.name(), verdict.worst().words(), VerdictSentence.of(verdict));
+        static Simulated of(RunVerdict run) {
+            return new Simulated(run.name(), VerdictSentence.of(run));
         }
     }
 
@@ -53,7 +56,7 @@ public final class ComparisonPage {
      * The page as one text in HTML.
      *
      * @param comparison what was compared
-     * @param verdicts what the simulations of the finalists say, in their order; none when nothing was simulated
+     * @param verdicts the verdicts of the simulations of the finalists, in their order; none when nothing was simulated
      * @param program name and version of this program
      */
     public static String html(Comparison comparison, List<RunVerdict> verdicts, String program) {
@@ -65,38 +68,35 @@ public final class ComparisonPage {
         return new View(
                 page.finalists.get(0).arrangement().topology().word(),
                 comparison.recommendation(),
-                page.facts(program),
+                page.lamp(),
+                FinalistHeadline.of(page.finalists),
                 BrokenRules.of(comparison),
                 verdicts.stream().map(Simulated::of).toList(),
-                page.sections());
+                page.sections(),
+                program);
     }
 
     private List<Section> sections() {
         return List.of(
-                new Section("differences", "Differences", DifferenceRows.of(comparison)),
-                new Section("beside", "Side by side", SideBySide.of(comparison)),
-                new Section("losses", "Losses", FinalistLosses.of(finalists)),
-                new Section("circuits", "Circuits", FinalistCircuits.of(finalists)),
-                new Section("waveforms", "Waveforms", new Plots(FinalistPlots.of(finalists))),
-                new Section("rules", "Rules", FinalistRules.of(finalists)),
-                new Section("field", "Field", FieldRows.of(comparison)),
-                new Section("otherwise", "Weighed otherwise", ReweighedRows.of(comparison)),
-                new Section("moves", "What moves them", Tornados.of(finalists)),
-                new Section("refused", "What does not work", RefusedRows.of(comparison)));
+                Section.open("circuits", "Circuits", FinalistCircuits.of(finalists)),
+                Section.open("losses", "Losses", FinalistLosses.of(finalists)),
+                Section.open("waveforms", "Waveforms over the line half cycle", new Plots(FinalistPlots.of(finalists))),
+                Section.open("differences", "Differences", DifferenceRows.of(comparison)),
+                Section.open("beside", "All characteristics", SideBySide.of(comparison)),
+                Section.open("rules", "Rules", FinalistRules.of(finalists)),
+                Section.folded("design-space", "Design space", DesignSpaceRows.of(comparison)),
+                Section.folded("weights", "Other weights", WeightVariationRows.of(comparison)),
+                Section.folded("sensitivity", "Sensitivity", Tornados.of(finalists)),
+                Section.folded("rejections", "Rejected arrangements", RejectionRows.of(comparison)));
     }
 
-    private List<Fact> facts(String program) {
-        return List.of(
-                new Fact("Line", value("line.voltage") + ", " + value("line.frequency")),
-                new Fact(
-                        "String power",
-                        Engineering.digits(3).text(comparison.space().lamp().power(), "W")),
-                new Fact("Dimmer", value("dimmer.edge")),
-                new Fact("Air around the lamp", value("ambient.temperature")),
-                new Fact(
-                        "Arrangements that work",
-                        String.valueOf(comparison.space().candidates().size())),
-                new Fact("Program", program));
+    private String lamp() {
+        String power = Engineering.digits(3).text(comparison.space().lamp().power(), "W");
+        int drivers = comparison.space().candidates().size();
+        String dimmer = value("dimmer.edge");
+        return "line " + value("line.voltage") + ", " + value("line.frequency") + "; string power " + power + "; "
+                + (dimmer.equals("none") ? "no dimmer" : dimmer + "-edge dimmer") + "; air "
+                + value("ambient.temperature") + "; " + drivers + " drivers compared";
     }
 
     private String value(String name) {

@@ -3,6 +3,8 @@ package lampproof.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import lampproof.compare.Outcome;
 import lampproof.compare.SettingVerdict;
 import lampproof.design.Design;
@@ -16,14 +18,37 @@ public final class DimmingPage {
     /**
      * What the page shows.
      *
-     * @param edge edge of the dimmer
-     * @param facts the lamp, its dimmer, and who made the page
+     * @param lamp the lamp and its dimmer in one line
      * @param good whether nothing is wrong
      * @param heading its outcome in words
      * @param sentence its outcome in a sentence or two
+     * @param headline the lamp at the dimmer in a dozen values
      * @param sections the sections of the page
+     * @param provenance who made the page
      */
-    record View(String edge, List<Fact> facts, boolean good, String heading, String sentence, List<Section> sections) {}
+    record View(
+            String lamp,
+            boolean good,
+            String heading,
+            String sentence,
+            List<Fact> headline,
+            List<Section> sections,
+            Provenance provenance) {}
+
+    /** Figures of the headline with their labels. */
+    private static final Map<String, String> LABELS = Map.ofEntries(
+            Map.entry("level.lowest", "Lowest level"),
+            Map.entry("pop_on", "Pop-on"),
+            Map.entry("drop_out", "Drop-out"),
+            Map.entry("travel.dead.below", "Dead travel from off"),
+            Map.entry("travel.dead.above", "Dead travel from full"),
+            Map.entry("monotonic", "Dims without a step back"),
+            Map.entry("half_cycles.alike", "Half cycles alike"),
+            Map.entry("bleeder.loss", "Bleeder, greatest loss"),
+            Map.entry("line.current.peak", "Firing spike"),
+            Map.entry("misfire.margin", "Margin over holding current"),
+            Map.entry("off.voltage", "Voltage with the dimmer off"),
+            Map.entry("off.glow", "Glow with the dimmer off"));
 
     private final DimmingCurve curve;
     private final Design design;
@@ -55,36 +80,37 @@ public final class DimmingPage {
     static View view(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
         DimmingPage page = new DimmingPage(curve, design, simulated, provenance);
         return new View(
-                curve.dimming().edge().word(),
-                page.facts(),
+                page.lamp(),
                 page.good(),
                 page.heading(),
                 page.sentence(),
-                page.sections());
+                page.headline(),
+                page.sections(),
+                provenance);
     }
 
     private List<Section> sections() {
         List<Section> sections = new ArrayList<>();
-        sections.add(new Section("figures", "Figures", DimmingRows.of(DimmingFigures.of(curve))));
-        sections.add(new Section("off", "Dimmer off", DimmingRows.of(DimmingFigures.off(curve))));
-        sections.add(new Section("curves", "Curves", new Plots(new DimmingPlots(curve, simulated).views())));
+        sections.add(Section.open("curves", "Dimming curves", new Plots(new DimmingPlots(curve, simulated).views())));
         if (!simulated.isEmpty()) {
-            sections.add(new Section("simulated", "Simulated", SimulatedRows.of(curve, simulated)));
+            sections.add(Section.open("simulated", "Simulated settings", SimulatedRows.of(curve, simulated)));
         }
-        sections.add(new Section("settings", "Settings", SettingRows.of(curve)));
+        sections.add(Section.open("figures", "Figures", DimmingRows.of(DimmingFigures.of(curve))));
+        sections.add(Section.open("off", "Dimmer off", DimmingRows.of(DimmingFigures.off(curve))));
+        sections.add(Section.folded("settings", "All settings", SettingRows.of(curve)));
         return sections;
     }
 
-    private List<Fact> facts() {
-        return List.of(
-                new Fact("Converter", value("driver.topology")),
-                new Fact("Control law", value("driver.control")),
-                new Fact("Line", value("line.voltage") + ", " + value("line.frequency")),
-                new Fact("String", value("string.voltage") + ", " + value("string.current")),
-                new Fact("Dimmer", value("dimmer.edge") + " edge, " + value("dimmer.capacitance")),
-                new Fact("Bleeder", value("bleeder.resistance") + ", holds " + value("bleeder.hold_current")),
-                new Fact("Program", provenance.program()),
-                new Fact("Made", provenance.date()));
+    private List<Fact> headline() {
+        return Stream.concat(DimmingFigures.of(curve).stream(), DimmingFigures.off(curve).stream())
+                .filter(figure -> LABELS.containsKey(figure.name()))
+                .map(figure -> new Fact(LABELS.get(figure.name()), DimmingRows.text(figure)))
+                .toList();
+    }
+
+    private String lamp() {
+        return LampLine.of(design) + "; dimmer " + value("dimmer.edge") + " edge, " + value("dimmer.capacitance")
+                + "; bleeder " + value("bleeder.resistance") + ", holds " + value("bleeder.hold_current");
     }
 
     private String value(String name) {
@@ -114,21 +140,22 @@ public final class DimmingPage {
 
     private String sentence() {
         return triacSentence()
-                + (simulated.isEmpty() ? "Nothing here has been simulated; --prove does." : simulatedSentence());
+                + (simulated.isEmpty()
+                        ? "Nothing was simulated; --prove simulates some settings."
+                        : simulatedSentence());
     }
 
     private String triacSentence() {
         long watched = curve.down().stream().filter(curve::isWatched).count();
         return watched == 0
                 ? ""
-                : "Of " + watched + " settings the triac goes out at "
-                        + curve.misfires().size() + ". ";
+                : "The triac goes out at " + curve.misfires().size() + " of " + watched + " settings. ";
     }
 
     private String simulatedSentence() {
         long agree = simulated.stream()
                 .filter(setting -> setting.run().worst() == Outcome.AGREES)
                 .count();
-        return simulated.size() + " settings were simulated; at " + agree + " of them every compared figure agrees.";
+        return agree + " of " + simulated.size() + " simulated settings agree in every figure.";
     }
 }

@@ -14,8 +14,7 @@ import lampproof.unit.Engineering;
 /** What a dimming curve shows, over the conduction angle. */
 final class DimmingPlots {
 
-    private static final int TALL = 260;
-    private static final int LOW = 200;
+    private static final int TALL = 290;
 
     private final DimmingCurve curve;
     private final List<SettingVerdict> simulated;
@@ -52,7 +51,7 @@ final class DimmingPlots {
         Dimming dimming = curve.dimming();
         String holding = "holding current " + Engineering.digits(4).text(dimming.holdingCurrent(), "A");
         return simulated(
-                new Plot("dimming-triac", "Least current of the triac after firing", "A", LOW)
+                new Plot("dimming-triac", "Least triac current after firing", "A", TALL)
                         .add(curve(
                                 "predicted",
                                 "turned down",
@@ -64,7 +63,7 @@ final class DimmingPlots {
 
     private Plot heat() {
         return simulated(
-                new Plot("dimming-heat", "Heat of the bleeder", "W", LOW)
+                new Plot("dimming-heat", "Bleeder loss", "W", TALL)
                         .add(curve(
                                 "predicted",
                                 "turned down",
@@ -75,7 +74,7 @@ final class DimmingPlots {
 
     private Plot spike() {
         return simulated(
-                new Plot("dimming-spike", "Greatest current into the lamp", "A", LOW)
+                new Plot("dimming-spike", "Peak line current", "A", TALL)
                         .add(curve(
                                 "predicted",
                                 "turned down",
@@ -112,6 +111,6 @@ final class DimmingPlots {
 
     private static PlotView view(Plot plot) {
         Axis angle = Plot.across(0, 180);
-        return plot.view(angle, new PlotView.Scale("conduction angle", "deg", angle.ticks(1)), "from off to full");
+        return plot.view(angle, new PlotView.Scale("conduction angle", "\u00b0", angle.ticks(1)), "from off to full");
     }
 }

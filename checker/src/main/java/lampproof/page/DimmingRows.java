@@ -1,6 +1,8 @@
 package lampproof.page;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lampproof.dimming.DimmingFigure;
 
 /**
@@ -24,8 +26,18 @@ record DimmingRows(List<Row> figures) {
         return new DimmingRows(figures.stream().map(DimmingRows::row).toList());
     }
 
+    /** The value of a figure with its note, or the note alone. */
+    static String text(DimmingFigure figure) {
+        return Stream.of(ColumnText.text(figure.value(), figure.unit()), UnitSigns.signed(figure.note()))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
     private static Row row(DimmingFigure figure) {
         return new Row(
-                figure.name(), figure.definition(), ColumnText.text(figure.value(), figure.unit()), figure.note());
+                figure.name(),
+                figure.definition(),
+                ColumnText.text(figure.value(), figure.unit()),
+                UnitSigns.signed(figure.note()));
     }
 }

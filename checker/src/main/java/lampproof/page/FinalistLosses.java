@@ -41,14 +41,13 @@ final class FinalistLosses {
     }
 
     private LossBar bar(Candidate finalist) {
-        return LossBar.of(
-                name(finalist), parts.stream().map(part -> loss(finalist, part)).toList(), most);
+        return LossBar.of(name(finalist), parts, part -> loss(finalist, part), most);
     }
 
     private LossTable.Row row(LossPart part, ColumnText text) {
         return new LossTable.Row(
-                LossBar.letter(parts.indexOf(part)),
-                part.word(),
+                LossBar.letter(part),
+                part.label(),
                 finalists.stream().map(one -> cell(text, loss(one, part))).toList(),
                 "");
     }

@@ -9,8 +9,7 @@ import lampproof.unit.Prefix;
 /** The predicted waveforms of finalists over the line half cycle, on common scales. */
 final class FinalistPlots {
 
-    private static final int TALL = 210;
-    private static final int SHORT = 170;
+    private static final int TALL = 250;
 
     private final List<Candidate> finalists;
 
@@ -23,14 +22,9 @@ final class FinalistPlots {
         FinalistPlots plots = new FinalistPlots(finalists);
         return List.of(
                 plots.view("line-current", "Line current", "A", TALL, AnglePoint::lineCurrent),
-                plots.view("bus-voltage", "Bus voltage", "V", SHORT, AnglePoint::busVoltage),
-                plots.view(
-                        "inductor-peak",
-                        "Peak of the inductor current in each switching cycle",
-                        "A",
-                        TALL,
-                        FinalistPlots::peak),
-                plots.relative("light", "String current over its mean: the shape of the light"));
+                plots.view("bus-voltage", "Bus voltage", "V", TALL, AnglePoint::busVoltage),
+                plots.view("inductor-peak", "Peak inductor current of each cycle", "A", TALL, FinalistPlots::peak),
+                plots.relative("light", "String current over its mean"));
     }
 
     private PlotView view(String id, String title, String unit, int height, ToDoubleFunction<AnglePoint> value) {

@@ -25,8 +25,8 @@ record FinalistRules(List<Row> rules) {
 
     private static List<Row> rows(Candidate finalist) {
         String name = finalist.arrangement().topology().word();
-        return finalist.verdicts().stream()
-                .map(verdict -> new Row(name, RuleRows.Row.of(verdict)))
+        return RuleRows.of(finalist.verdicts()).rules().stream()
+                .map(row -> new Row(name, row))
                 .toList();
     }
 }

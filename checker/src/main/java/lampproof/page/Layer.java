@@ -135,6 +135,29 @@ sealed interface Layer {
         }
     }
 
+    /** Lines that stand on the axis, as of a spectrum. */
+    record Stems(String kind, String legend, double[] xs, double[] ys) implements Layer {
+
+        @Override
+        public double least() {
+            return Arrays.stream(ys).min().orElse(0);
+        }
+
+        @Override
+        public double greatest() {
+            return Arrays.stream(ys).max().orElse(0);
+        }
+
+        @Override
+        public String path(Axis x, Axis y) {
+            SvgPath path = new SvgPath();
+            for (int i = 0; i < xs.length; i++) {
+                path.move(x.at(xs[i]), y.from()).vertical(y.at(ys[i]));
+            }
+            return path.text();
+        }
+    }
+
     /** A level across the whole plot. */
     record Level(String kind, String legend, double value) implements Layer {
 

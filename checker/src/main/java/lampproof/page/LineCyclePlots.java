@@ -1,10 +1,12 @@
 package lampproof.page;
 
 import static lampproof.prediction.Probe.BUS_VOLTAGE;
+import static lampproof.prediction.Probe.DIODE_CURRENT;
 import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
 import static lampproof.prediction.Probe.LINE_CURRENT;
 import static lampproof.prediction.Probe.LINE_VOLTAGE;
 import static lampproof.prediction.Probe.STRING_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_CURRENT;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -21,10 +23,10 @@ import lampproof.waveform.file.WaveformFile;
 /** Voltages and currents over the last line period of a record, or half of one, with the predicted ones drawn in. */
 final class LineCyclePlots {
 
-    private static final int TALL = 235;
-    private static final List<Probe> PROBES =
-            List.of(LINE_VOLTAGE, LINE_CURRENT, BUS_VOLTAGE, INDUCTOR_CURRENT, STRING_CURRENT);
-    private static final String OVER_CYCLE = "predicted, mean over each switching cycle";
+    private static final int TALL = 290;
+    private static final List<Probe> PROBES = List.of(
+            LINE_VOLTAGE, LINE_CURRENT, BUS_VOLTAGE, INDUCTOR_CURRENT, SWITCH_CURRENT, DIODE_CURRENT, STRING_CURRENT);
+    private static final String OVER_CYCLE = "predicted mean of each cycle";
 
     private final RunRecord run;
     private final Window window;
@@ -62,17 +64,23 @@ final class LineCyclePlots {
     }
 
     private List<PlotView> plots() {
-        return List.of(view(voltages()), view(lineCurrent()), view(inductorCurrent()), view(stringCurrent()));
+        return List.of(
+                view(voltages()),
+                view(lineCurrent()),
+                view(inductorCurrent()),
+                view(stringCurrent()),
+                view(cellCurrent("switch", "Switch current", SWITCH_CURRENT)),
+                view(cellCurrent("diode", "Diode current", DIODE_CURRENT)));
     }
 
     private Plot voltages() {
         return level(
                 new Plot("voltages", "Line voltage and bus voltage", "V", TALL)
-                        .add(new Layer.Band("second", "line voltage, simulated", trace(LINE_VOLTAGE)))
-                        .add(new Layer.Band("simulated", "bus voltage, simulated", trace(BUS_VOLTAGE)))
-                        .add(curve("predicted", "bus voltage, " + OVER_CYCLE, AnglePoint::busVoltage)),
+                        .add(new Layer.Band("second", "line, simulated", trace(LINE_VOLTAGE)))
+                        .add(new Layer.Band("simulated", "bus, simulated", trace(BUS_VOLTAGE)))
+                        .add(curve("predicted", "bus, " + OVER_CYCLE, AnglePoint::busVoltage)),
                 "bus.voltage.peak",
-                "predicted peak of the bus voltage");
+                "predicted bus peak");
     }
 
     private Plot lineCurrent() {
@@ -86,12 +94,21 @@ final class LineCyclePlots {
 
     private Plot inductorCurrent() {
         return level(
-                new Plot("inductor-current", "Inductor current and its envelope", "A", TALL)
-                        .add(new Layer.Band(
-                                "simulated", "simulated, from trough to peak of the cycles", trace(INDUCTOR_CURRENT)))
-                        .add(curve("predicted", "predicted peak of each switching cycle", LineCyclePlots::top))
+                new Plot("inductor-current", "Inductor current", "A", TALL)
+                        .add(new Layer.Band("simulated", "simulated", trace(INDUCTOR_CURRENT)))
+                        .add(curve("predicted", "predicted peak of each cycle", LineCyclePlots::top))
                         .add(curve("predicted", "", LineCyclePlots::trough)),
                 "inductor.current.peak",
+                "greatest predicted peak");
+    }
+
+    /** Switch and diode carry the peak of the inductor current in turn. */
+    private Plot cellCurrent(String part, String title, Probe probe) {
+        return level(
+                new Plot(part + "-current", title, "A", TALL)
+                        .add(new Layer.Band("simulated", "simulated", trace(probe)))
+                        .add(curve("predicted", "predicted peak of each cycle", LineCyclePlots::top)),
+                part + ".current.peak",
                 "greatest predicted peak");
     }
 

@@ -2,9 +2,11 @@ package lampproof.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import lampproof.prediction.loss.LossPart;
 
 /**
- * A bar whose segments are the losses of parts, lettered in the order of the parts.
+ * A bar whose segments are the losses of parts.
  *
  * @param name whose losses
  * @param segments from left to right
@@ -25,26 +27,24 @@ record LossBar(String name, List<Segment> segments) {
      * A bar.
      *
      * @param name whose losses
-     * @param losses loss of each part [W]
+     * @param parts the parts from left to right
+     * @param loss loss of a part [W]
      * @param most loss that fills the whole width [W]
      */
-    static LossBar of(String name, List<Double> losses, double most) {
+    static LossBar of(String name, List<LossPart> parts, ToDoubleFunction<LossPart> loss, double most) {
         List<Segment> segments = new ArrayList<>();
         double left = 0;
-        for (double loss : losses) {
-            double width = Plot.WIDTH * loss / most;
+        for (LossPart part : parts) {
+            double width = Plot.WIDTH * loss.applyAsDouble(part) / most;
             segments.add(new Segment(
-                    letter(segments.size()),
-                    SvgPath.rounded(left),
-                    SvgPath.rounded(width),
-                    SvgPath.rounded(left + width / 2)));
+                    letter(part), SvgPath.rounded(left), SvgPath.rounded(width), SvgPath.rounded(left + width / 2)));
             left += width;
         }
         return new LossBar(name, segments);
     }
 
-    /** The letter of a part by its place. */
-    static String letter(int place) {
-        return String.valueOf((char) ('A' + place));
+    /** The letter of a part, the same in every chart; its colour goes with it. */
+    static String letter(LossPart part) {
+        return String.valueOf((char) ('A' + part.ordinal()));
     }
 }

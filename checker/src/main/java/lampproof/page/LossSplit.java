@@ -1,118 +1,132 @@
 package lampproof.page;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lampproof.prediction.DeckKind;
 import lampproof.prediction.loss.Loss;
+import lampproof.prediction.loss.Loss.DeckLoss;
 import lampproof.prediction.loss.LossPart;
-import lampproof.prediction.loss.Losses;
 import lampproof.unit.PlainNumber;
 
-/** A total loss, split into parts: a bar for each source of the values, all on one scale, and the numbers. */
+/**
+ * The losses of a lamp part by part: of the whole lamp as predicted, and of the deck of a line cycle as predicted and as
+ * simulated. The deck contains only some of the parts.
+ */
 final class LossSplit {
 
-    /** A bar cannot show less than this share of the whole. */
+    /** A part with less than this share of the longest bar is not listed. */
     private static final double LEAST_SHARE = 5e-4;
 
-    /** A part of the whole and the figures that it is the difference of. */
-    private record Part(String name, String figure, List<String> less) {
+    /** Reverse recovery of the diode, which only decks with a recovering diode contain. */
+    private static final String REVERSE = "diode.loss.reverse";
 
-        OptionalDouble value(Function<String, OptionalDouble> values) {
-            OptionalDouble whole = values.apply(figure);
-            List<OptionalDouble> others = less.stream().map(values).toList();
-            boolean known = whole.isPresent() && others.stream().allMatch(OptionalDouble::isPresent);
-            double rest = others.stream().mapToDouble(other -> other.orElse(0)).sum();
-            return known ? OptionalDouble.of(whole.getAsDouble() - rest) : OptionalDouble.empty();
-        }
+    /** A column of the table and a bar: the loss of each part [W]. */
+    private record Column(String name, Function<LossPart, OptionalDouble> losses) {
 
         /** A bar has no length below zero. */
-        double drawn(Function<String, OptionalDouble> values) {
-            double value = value(values).orElse(0);
-            return Double.isFinite(value) ? Math.max(0, value) : 0;
+        double drawn(LossPart part) {
+            double loss = losses.apply(part).orElse(0);
+            return Double.isFinite(loss) ? Math.max(0, loss) : 0;
+        }
+
+        double length() {
+            return Arrays.stream(LossPart.values()).mapToDouble(this::drawn).sum();
+        }
+
+        OptionalDouble sum() {
+            double[] known = Arrays.stream(LossPart.values())
+                    .map(losses)
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(OptionalDouble::getAsDouble)
+                    .toArray();
+            return known.length == 0
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Arrays.stream(known).sum());
         }
     }
 
-    private static final List<Part> OF_THE_LAMP = Arrays.stream(LossPart.values())
-            .map(part -> new Part(part.label(), part.figure(), List.of()))
-            .toList();
-
-    private static final List<Part> OF_THE_DECK = Arrays.stream(Loss.values())
-            .flatMap(loss -> loss.inDecks().stream())
-            .map(loss -> new Part(loss.label(), loss.figure(), loss.less()))
-            .toList();
-
-    private final String total;
-    private final List<Part> parts;
-    private final Map<String, Function<String, OptionalDouble>> ways;
+    private final List<Column> columns;
     private final double most;
+    private final List<LossPart> parts;
 
-    private LossSplit(String total, List<Part> parts, Map<String, Function<String, OptionalDouble>> ways) {
-        this.total = total;
-        this.ways = ways;
-        most = ways.values().stream().mapToDouble(way -> sum(parts, way)).max().orElse(0);
-        this.parts = parts.stream()
-                .filter(part -> ways.values().stream().anyMatch(way -> part.drawn(way) > LEAST_SHARE * most))
+    private LossSplit(RunRecord run) {
+        columns = List.of(
+                new Column("whole lamp", part -> run.predicted(part.figure())),
+                new Column("deck, predicted", part -> inDeck(part, figure -> run.predicted(DeckKind.MAINS, figure))),
+                new Column("deck, simulated", part -> inDeck(part, figure -> run.simulated(DeckKind.MAINS, figure))));
+        most = columns.stream().mapToDouble(Column::length).max().orElse(0);
+        parts = Arrays.stream(LossPart.values())
+                .filter(part -> columns.stream().anyMatch(column -> column.drawn(part) > LEAST_SHARE * most))
                 .toList();
     }
 
-    /** Everything that is lost between line and string, as predicted. */
-    static LossSplit ofTheLamp(RunRecord run) {
-        return new LossSplit(Losses.TOTAL, OF_THE_LAMP, Map.of("predicted", run::predicted));
+    /** The split of a run; without bars where no loss is known. */
+    static LossTable of(RunRecord run) {
+        return new LossSplit(run).table();
     }
 
-    /** What the deck of a line cycle holds of it, predicted and simulated. */
-    static LossSplit ofTheDeck(RunRecord run) {
-        Map<String, Function<String, OptionalDouble>> ways = new LinkedHashMap<>();
-        ways.put("predicted", figure -> run.predicted(DeckKind.MAINS, figure));
-        ways.put("simulated", figure -> run.simulated(DeckKind.MAINS, figure));
-        return new LossSplit(Losses.CIRCUIT, OF_THE_DECK, ways);
+    /** What the deck contains of the loss of a part [W]; empty when that is nothing or is not known. */
+    private static OptionalDouble inDeck(LossPart part, Function<String, OptionalDouble> values) {
+        List<OptionalDouble> losses = Arrays.stream(Loss.values())
+                .filter(loss -> loss.part() == part)
+                .flatMap(loss -> loss.inDecks().stream())
+                .map(loss -> difference(loss, values))
+                .toList();
+        if (losses.isEmpty() || losses.stream().anyMatch(OptionalDouble::isEmpty)) {
+            return OptionalDouble.empty();
+        }
+        double reverse = part == LossPart.DIODE ? values.apply(REVERSE).orElse(0) : 0;
+        return OptionalDouble.of(
+                losses.stream().mapToDouble(OptionalDouble::getAsDouble).sum() + reverse);
     }
 
-    /** The split; without bars where the total is not known. */
-    LossTable table() {
+    private static OptionalDouble difference(DeckLoss loss, Function<String, OptionalDouble> values) {
+        List<OptionalDouble> all = Stream.concat(Stream.of(loss.figure()), loss.less().stream())
+                .map(values)
+                .toList();
+        if (all.stream().anyMatch(OptionalDouble::isEmpty)) {
+            return OptionalDouble.empty();
+        }
+        double less =
+                all.stream().skip(1).mapToDouble(OptionalDouble::getAsDouble).sum();
+        return OptionalDouble.of(all.get(0).getAsDouble() - less);
+    }
+
+    private LossTable table() {
         ColumnText text = ColumnText.about(most, "W");
         return new LossTable(
-                List.copyOf(ways.keySet()),
-                bars(),
-                parts.stream().map(part -> row(part, text)).toList(),
-                ways.values().stream()
-                        .map(way -> text.column(way.apply(total)))
+                columns.stream().map(Column::name).toList(),
+                columns.stream()
+                        .filter(column -> column.length() > 0)
+                        .map(this::bar)
                         .toList(),
+                parts.stream().map(part -> row(part, text)).toList(),
+                columns.stream().map(column -> text.column(column.sum())).toList(),
                 text.scaledUnit());
     }
 
-    private static double sum(List<Part> parts, Function<String, OptionalDouble> way) {
-        return parts.stream().mapToDouble(part -> part.drawn(way)).sum();
+    private LossBar bar(Column column) {
+        return LossBar.of(column.name(), parts, column::drawn, most);
     }
 
-    private List<LossBar> bars() {
-        List<LossBar> bars = new ArrayList<>();
-        ways.forEach((name, way) -> {
-            if (sum(parts, way) > 0) {
-                bars.add(LossBar.of(
-                        name, parts.stream().map(part -> part.drawn(way)).toList(), most));
-            }
-        });
-        return bars;
-    }
-
-    private LossTable.Row row(Part part, ColumnText text) {
+    private LossTable.Row row(LossPart part, ColumnText text) {
         return new LossTable.Row(
-                LossBar.letter(parts.indexOf(part)),
-                part.name(),
-                ways.values().stream().map(way -> text.column(part.value(way))).toList(),
-                share(part, ways.get("predicted")));
+                LossBar.letter(part),
+                part.label(),
+                columns.stream()
+                        .map(column -> text.column(column.losses().apply(part)))
+                        .toList(),
+                share(part));
     }
 
-    private String share(Part part, Function<String, OptionalDouble> way) {
-        OptionalDouble value = part.value(way);
-        OptionalDouble whole = way.apply(total);
-        boolean shared = value.isPresent() && whole.isPresent() && whole.getAsDouble() > 0;
-        return shared ? PlainNumber.fixed(100 * value.getAsDouble() / whole.getAsDouble(), 1) : "";
+    /** Share of the whole lamp [%]. */
+    private String share(LossPart part) {
+        Column lamp = columns.get(0);
+        OptionalDouble loss = lamp.losses().apply(part);
+        boolean shared = loss.isPresent() && lamp.length() > 0;
+        return shared ? PlainNumber.fixed(100 * loss.getAsDouble() / lamp.length(), 1) : "";
     }
 }

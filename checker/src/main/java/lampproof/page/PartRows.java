@@ -41,6 +41,17 @@ record PartRows(List<Row> parts) {
         return design.values().row(name).map(PartRows::value).orElse("");
     }
 
+    /** The typical value in ASCII; empty when the design does not have it. */
+    static String plain(Design design, String name) {
+        return design.values().row(name).map(PartRows::plain).orElse("");
+    }
+
+    private static String plain(SpecRow row) {
+        return row.map(
+                amount -> QuantityWriter.text(Vocabulary.quantity(row.name()).dimension(), amount.typical()),
+                word -> word);
+    }
+
     private static Row row(SpecRow row) {
         return new Row(
                 row.name(), meaning(row), value(row), row.origin() == Origin.GIVEN ? "given" : "chosen", row.note());
@@ -61,12 +72,8 @@ record PartRows(List<Row> parts) {
                 : typical + " (" + written(quantity, amount.least()) + " to " + written(quantity, amount.most()) + ")";
     }
 
-    /** As readers write it: micro and ohm by their signs. */
     private static String written(Quantity quantity, double value) {
-        return QuantityWriter.text(quantity.dimension(), value)
-                .replace("Ohm", "\u03a9")
-                .replace("degC", "\u00b0C")
-                .replaceAll(" u(?=\\p{L})", " \u00b5")
+        return UnitSigns.signed(QuantityWriter.text(quantity.dimension(), value))
                 .replace(' ', '\u00a0');
     }
 }

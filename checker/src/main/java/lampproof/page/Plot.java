@@ -26,6 +26,7 @@ final class Plot {
     private final String unit;
     private final int height;
     private final List<Layer> layers = new ArrayList<>();
+    private double least;
 
     /**
      * An empty plot.
@@ -40,6 +41,12 @@ final class Plot {
         this.title = title;
         this.unit = unit;
         this.height = height;
+    }
+
+    /** Starts the vertical axis at a value instead of zero; it may lie below every layer. */
+    Plot from(double value) {
+        least = value;
+        return this;
     }
 
     /** Draws one more layer over the others. */
@@ -79,8 +86,12 @@ final class Plot {
                 description(stretch),
                 frame(y),
                 across,
-                new PlotView.Scale(title, prefix.sign() + unit, y.ticks(prefix.factor())),
+                new PlotView.Scale(title, scaledUnit(prefix), y.ticks(prefix.factor())),
                 layers.stream().map(layer -> drawn(layer, x, y)).toList());
+    }
+
+    private String scaledUnit(Prefix prefix) {
+        return unit.equals("1") ? "" : UnitSigns.signed(prefix.sign() + unit);
     }
 
     private PlotView.Frame frame(Axis y) {
@@ -90,11 +101,11 @@ final class Plot {
     }
 
     private Axis vertical() {
-        double least =
-                Math.min(0, layers.stream().mapToDouble(Layer::least).min().orElse(0));
-        double greatest = layers.stream().mapToDouble(Layer::greatest).max().orElse(1);
-        double margin = MARGIN * (greatest - least);
-        return Axis.of(least < 0 ? least - margin : 0, greatest + margin, STEPS, height - (double) BOTTOM, TOP);
+        double low =
+                Math.min(least, layers.stream().mapToDouble(Layer::least).min().orElse(least));
+        double high = layers.stream().mapToDouble(Layer::greatest).max().orElse(least + 1);
+        double margin = MARGIN * (high - low);
+        return Axis.of(low < least ? low - margin : low, high + margin, STEPS, height - (double) BOTTOM, TOP);
     }
 
     /** What a reader should know who cannot see the picture. */

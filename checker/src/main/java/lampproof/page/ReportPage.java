@@ -1,7 +1,7 @@
 package lampproof.page;
 
+import java.util.ArrayList;
 import java.util.List;
-import lampproof.design.Driver;
 
 /** The page of a run. */
 public final class ReportPage {
@@ -10,12 +10,25 @@ public final class ReportPage {
      * What the page shows.
      *
      * @param name name of the run
-     * @param facts what was checked, and by whom
      * @param outcome its outcome in words
-     * @param sentence its outcome in a sentence
+     * @param lamp converter, control law, line and string in one line
+     * @param headline the lamp in a dozen values
+     * @param verdict its verdict
+     * @param rules the verdicts of the rules
+     * @param circuit the values in its circuit
      * @param sections the sections of the page
+     * @param provenance who made the page
      */
-    record View(String name, List<Fact> facts, String outcome, String sentence, List<Section> sections) {}
+    record View(
+            String name,
+            String outcome,
+            String lamp,
+            List<Fact> headline,
+            VerdictSentence verdict,
+            RuleRows rules,
+            CircuitValues circuit,
+            List<Section> sections,
+            RunRecord.Provenance provenance) {}
 
     private final RunRecord run;
 
@@ -24,7 +37,7 @@ public final class ReportPage {
     }
 
     /**
-     * The page as one text in HTML. Waveforms that cannot be read are left out and the page says why.
+     * The page as one text in HTML. Waveforms that cannot be read are left out, with the reason.
      *
      * @param run what it is made from
      */
@@ -34,40 +47,35 @@ public final class ReportPage {
 
     static View view(RunRecord run) {
         ReportPage page = new ReportPage(run);
+        RuleRows rules = RuleRows.of(run.rules());
         return new View(
                 run.verdict().name(),
-                page.facts(),
                 run.verdict().worst().words(),
+                LampLine.of(run.design()),
+                HeadlineRows.of(run.corners()),
                 VerdictSentence.of(run.verdict()),
-                page.sections());
+                rules,
+                CircuitValues.of(run.design()),
+                page.sections(rules),
+                run.provenance());
     }
 
-    private List<Section> sections() {
-        return List.of(
-                new Section("trust", "Trust", TrustRows.of(run)),
-                new Section("figures", "Figures", FigureRows.of(run.verdict())),
-                new Section("rules", "Rules", RuleRows.of(run.rules())),
-                new Section("losses", "Losses", LossTables.of(run)),
-                new Section("waveforms", "Waveforms", Waveforms.of(run)),
-                new Section("spectrum", "Spectrum", new SpectrumPlot(run).view()),
-                new Section("circuit", "Circuit", CircuitValues.of(run.design())),
-                new Section("parts", "Parts", PartRows.of(run.design())));
-    }
-
-    private List<Fact> facts() {
-        Driver driver = run.solution().driver();
-        String simulator = run.provenance().simulator();
-        return List.of(
-                new Fact("Converter", driver.topology().word()),
-                new Fact("Control law", driver.control().law().word()),
-                new Fact("Line", value("line.voltage") + ", " + value("line.frequency")),
-                new Fact("String", value("string.voltage") + ", " + value("string.current")),
-                new Fact("Program", run.provenance().program()),
-                new Fact("Simulator", simulator.isEmpty() ? "not known" : simulator),
-                new Fact("Checked", run.provenance().date()));
-    }
-
-    private String value(String name) {
-        return PartRows.value(run.design(), name);
+    private List<Section> sections(RuleRows rules) {
+        List<Section> sections = new ArrayList<>();
+        sections.add(Section.open("losses", "Losses", LossSplit.of(run)));
+        sections.add(Section.open("waveforms", "Waveforms", Waveforms.of(run)));
+        sections.add(Section.open("emission", "Line current harmonics and conducted noise", EmissionPlots.of(run)));
+        sections.add(Section.open(
+                "line-voltage", "Efficiency and power factor over line voltage", new Plots(LineVoltagePlots.of(run))));
+        Waveforms events = Waveforms.ofEvents(run);
+        if (!events.decks().isEmpty()) {
+            sections.add(Section.open("events", "Faults, surge, power-up and dimming", events));
+        }
+        sections.add(Section.open("bill", "Bill of materials", BillRows.of(run).signed()));
+        sections.add(Section.open("rules", "Rules and ratings", rules));
+        sections.add(Section.folded("trust", "Trust checks", TrustRows.of(run)));
+        sections.add(Section.folded("figures", "All figures", FigureRows.of(run.verdict())));
+        sections.add(Section.folded("values", "Design values", PartRows.of(run.design())));
+        return sections;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lampproof.choice.PartTable;
 import lampproof.compare.RunVerdict;
 import lampproof.design.Design;
 import lampproof.prediction.DeckKind;
@@ -22,6 +23,7 @@ import lampproof.waveform.file.WaveformFile;
  * @param verdict what the simulations say
  * @param design the driver and where its values came from
  * @param corners its predicted steady states
+ * @param parts the classes in which parts are sold
  * @param waves waveforms of the decks that have any
  * @param provenance who made it
  */
@@ -29,6 +31,7 @@ public record RunRecord(
         RunVerdict verdict,
         Design design,
         LineCorners corners,
+        PartTable parts,
         Map<DeckKind, WaveformFile> waves,
         Provenance provenance) {
 
@@ -50,8 +53,12 @@ public record RunRecord(
 
     /** A run of a design; its steady states are solved. */
     public static RunRecord of(
-            RunVerdict verdict, Design design, Map<DeckKind, WaveformFile> waves, Provenance provenance) {
-        return new RunRecord(verdict, design, LineCorners.of(design), waves, provenance);
+            RunVerdict verdict,
+            Design design,
+            PartTable parts,
+            Map<DeckKind, WaveformFile> waves,
+            Provenance provenance) {
+        return new RunRecord(verdict, design, LineCorners.of(design), parts, waves, provenance);
     }
 
     /** The waveform of a deck, if there is one. */

@@ -64,9 +64,13 @@ record SideBySide(List<Finalist> finalists, List<Group> groups) {
     private static Row row(Characteristic characteristic, List<Candidate> finalists) {
         return new Row(
                 characteristic.name(),
-                finalists.stream()
-                        .map(characteristic::text)
-                        .map(UnitSigns::signed)
-                        .toList());
+                finalists.stream().map(one -> text(characteristic, one)).toList());
+    }
+
+    /** Life is known to thousands of hours. */
+    static String text(Characteristic characteristic, Candidate finalist) {
+        return characteristic.unit().equals("h")
+                ? ColumnText.text(characteristic.value().applyAsDouble(finalist), "h")
+                : UnitSigns.signed(characteristic.text(finalist));
     }
 }

@@ -1,7 +1,9 @@
 package lampproof.page;
 
+import static lampproof.prediction.Probe.DIODE_CURRENT;
 import static lampproof.prediction.Probe.GATE_VOLTAGE;
 import static lampproof.prediction.Probe.INDUCTOR_CURRENT;
+import static lampproof.prediction.Probe.SWITCH_CURRENT;
 import static lampproof.prediction.Probe.SWITCH_VOLTAGE;
 
 import java.util.List;
@@ -22,9 +24,8 @@ final class SwitchingPlots {
 
     private static final int CYCLES = 4;
     private static final double GATE_THRESHOLD = 0.5;
-    private static final int TALL = 235;
-    private static final int LOW = 90;
-    private static final List<Probe> PROBES = List.of(INDUCTOR_CURRENT, SWITCH_VOLTAGE, GATE_VOLTAGE);
+    private static final int TALL = 290;
+    private static final List<Probe> PROBES = List.of(INDUCTOR_CURRENT, SWITCH_VOLTAGE, SWITCH_CURRENT, DIODE_CURRENT);
 
     private final RunRecord run;
     private final Window window;
@@ -55,17 +56,21 @@ final class SwitchingPlots {
     }
 
     private List<PlotView> plots() {
-        Plot current = new Plot("cycle-current", "Inductor current", "A", TALL)
-                .add(new Layer.Band("simulated", "simulated", trace(INDUCTOR_CURRENT)))
-                .add(cycle());
-        Plot voltage = new Plot("cycle-voltage", "Voltage of the switch node", "V", TALL)
-                .add(new Layer.Band("simulated", "simulated", trace(SWITCH_VOLTAGE)));
-        Plot gate = new Plot("cycle-gate", "Gate", "V", LOW)
-                .add(new Layer.Band("simulated", "gate, 1 while the switch is closed", trace(GATE_VOLTAGE)));
+        Plot inductor = plot("cycle-inductor", "Inductor current", "A", INDUCTOR_CURRENT)
+                .add(ramps("predicted ramps", true, true));
+        Plot voltage = plot("cycle-voltage", "Switch voltage", "V", SWITCH_VOLTAGE);
+        Plot powerSwitch =
+                plot("cycle-switch", "Switch current", "A", SWITCH_CURRENT).add(ramps("predicted ramp", true, false));
+        Plot diode = plot("cycle-diode", "Diode current", "A", DIODE_CURRENT).add(ramps("predicted ramp", false, true));
         return List.of(
-                view(level(current, "inductor.current.peak", "A")),
+                view(level(inductor, "inductor.current.peak", "A")),
                 view(level(voltage, "switch.voltage.peak", "V")),
-                view(gate));
+                view(level(powerSwitch, "switch.current.peak", "A")),
+                view(level(diode, "diode.current.peak", "A")));
+    }
+
+    private Plot plot(String id, String title, String unit, Probe probe) {
+        return new Plot(id, title, unit, TALL).add(new Layer.Band("simulated", "simulated", trace(probe)));
     }
 
     private Plot level(Plot plot, String figure, String unit) {
@@ -75,16 +80,16 @@ final class SwitchingPlots {
         return plot;
     }
 
-    /** The predicted ramps, each cycle from a simulated turn-on; the ring between them is left out. */
-    private Layer cycle() {
+    /** The predicted ramps while the switch or the diode conducts, each cycle from a simulated turn-on, without the ring. */
+    private Layer ramps(String legend, boolean rise, boolean fall) {
         CellCycle cycle = run.solution().operation().crest().cycle();
         double risen = cycle.onTime() + cycle.rise().time();
         double[] after = {0, cycle.onTime(), risen, risen + cycle.diode().time(), cycle.period()};
         double[] currents = {
-            cycle.startCurrent(),
-            cycle.peakCurrent(),
-            cycle.diode().from(),
-            cycle.diode().to(),
+            rise ? cycle.startCurrent() : Double.NaN,
+            rise ? cycle.peakCurrent() : Double.NaN,
+            fall ? cycle.diode().from() : Double.NaN,
+            fall ? cycle.diode().to() : Double.NaN,
             Double.NaN
         };
         int corners = after.length;
@@ -94,7 +99,7 @@ final class SwitchingPlots {
         double[] values = IntStream.range(0, times.length)
                 .mapToDouble(i -> currents[i % corners])
                 .toArray();
-        return new Layer.Curve("predicted", "predicted ramps of the cycle", times, values);
+        return new Layer.Curve("predicted", legend, times, values);
     }
 
     private Trace trace(Probe probe) {

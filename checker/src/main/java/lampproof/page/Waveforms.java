@@ -1,54 +1,74 @@
 package lampproof.page;
 
 import java.util.List;
-import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import lampproof.fault.UserFault;
 import lampproof.prediction.DeckKind;
 import lampproof.waveform.file.WaveformFile;
 
 /**
- * The waveforms of a run.
+ * Waveforms of a run, deck by deck.
  *
- * @param lineCycle over the line cycle
- * @param switching over the last switching cycles at the crest of the line
+ * @param decks the decks
  */
-record Waveforms(Pictures lineCycle, Pictures switching) {
+record Waveforms(List<Deck> decks) {
 
     /**
      * The plots of a deck.
      *
+     * @param title what the deck shows
      * @param plots from top to bottom
      * @param missing why there is none; empty otherwise
      */
-    record Pictures(List<PlotView> plots, String missing) {
+    record Deck(String title, List<PlotView> plots, String missing) {}
 
-        static Pictures missing(String why) {
-            return new Pictures(List.of(), why);
-        }
-    }
-
-    /** Waveforms that cannot be read are left out, with the reason. */
+    /** The steady state; waveforms that cannot be read are left out, with the reason. */
     static Waveforms of(RunRecord run) {
-        return new Waveforms(
-                pictures(run, DeckKind.MAINS, LineCyclePlots::of), pictures(run, DeckKind.CREST, SwitchingPlots::of));
+        return new Waveforms(List.of(
+                deck(run, DeckKind.MAINS, "Line cycle", table -> LineCyclePlots.of(run, table)),
+                deck(
+                        run,
+                        DeckKind.CREST,
+                        "Switching cycles at the crest of the line",
+                        table -> SwitchingPlots.of(run, table))));
     }
 
-    private static Pictures pictures(
-            RunRecord run, DeckKind deck, BiFunction<RunRecord, WaveformFile, List<PlotView>> drawing) {
+    /** Faults, surge, power-up and dimming, as far as their decks ran. */
+    static Waveforms ofEvents(RunRecord run) {
+        return new Waveforms(Stream.of(DeckKind.values())
+                .filter(EventPlots.PICTURES::containsKey)
+                .filter(deck -> run.wave(deck).isPresent())
+                .map(deck -> deck(run, deck, title(deck), new EventPlots(run, deck)::of))
+                .toList());
+    }
+
+    private static String title(DeckKind deck) {
+        return switch (deck) {
+            case OPEN_STRING -> "Open string";
+            case SHORTED_STRING -> "Shorted string";
+            case SURGE -> "Surge";
+            case POWER_UP -> "Power-up";
+            case DIMMED -> "Dimmed";
+            case CREST, MAINS, NOISE -> throw new IllegalArgumentException(deck.word() + " shows no event");
+        };
+    }
+
+    private static Deck deck(
+            RunRecord run, DeckKind deck, String title, Function<WaveformFile, List<PlotView>> drawing) {
         return run.wave(deck)
-                .map(table -> pictures(run, deck, table, drawing))
-                .orElseGet(() -> Pictures.missing("There is no waveform of the deck " + deck.word() + "."));
+                .map(table -> drawn(deck, title, table, drawing))
+                .orElseGet(() -> new Deck(title, List.of(), "There is no waveform of the deck " + deck.word() + "."));
     }
 
-    private static Pictures pictures(
-            RunRecord run,
-            DeckKind deck,
-            WaveformFile table,
-            BiFunction<RunRecord, WaveformFile, List<PlotView>> drawing) {
+    private static Deck drawn(
+            DeckKind deck, String title, WaveformFile table, Function<WaveformFile, List<PlotView>> drawing) {
         try {
-            return new Pictures(drawing.apply(run, table), "");
+            return new Deck(title, drawing.apply(table), "");
         } catch (UserFault fault) {
-            return Pictures.missing(
+            return new Deck(
+                    title,
+                    List.of(),
                     "The waveform of the deck " + deck.word() + " cannot be drawn: " + fault.getMessage());
         }
     }

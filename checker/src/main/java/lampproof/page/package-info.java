@@ -4,7 +4,8 @@
  * <p>In: verdicts, designs, and waveform files. Out: one text in HTML without other files and without scripts. Not here: the
  * comparison itself, and the file of the page.
  *
- * <p>A page is a list of sections ({@code Section}): each is a record of words and numbers and a template that shows it.
+ * <p>A page opens with its answer: headline, verdict, rules, circuit. A list of sections follows ({@code Section}): each is a
+ * record of words and numbers and a template that shows it. Sections that are looked up are folded, and not printed.
  *
  * <pre>
  * ReportPage      sections in report/run

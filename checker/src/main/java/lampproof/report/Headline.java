@@ -93,7 +93,8 @@ public record Headline(String lamp, List<Line> values, List<Line> words) {
 
         private List<Line> values() {
             return List.of(
-                    value("line power", "line.power.mean"),
+                    Line.predicted("line power of the whole lamp", watts(solution.string().power() + losses())),
+                    value("line power of the circuit in the decks", "line.power.mean"),
                     value("string power", "string.power.mean"),
                     value("efficiency of the whole lamp", "efficiency"),
                     value("power factor", "line.power_factor"),
@@ -115,6 +116,14 @@ public record Headline(String lamp, List<Line> values, List<Line> words) {
 
         private Line value(String name, String figure) {
             return new Line(name, text(figure, OptionalDouble.of(predicted(figure))), simulated(figure));
+        }
+
+        private double losses() {
+            return solution.losses().total();
+        }
+
+        private static String watts(double power) {
+            return ValueStyle.HEADLINE.text(power, "W");
         }
 
         private double predicted(String figure) {

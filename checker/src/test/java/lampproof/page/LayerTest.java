@@ -24,6 +24,13 @@ class LayerTest {
     }
 
     @Test
+    void stemsStandOnTheAxis() {
+        double[] xs = {1, 3};
+        double[] ys = {2, 7};
+        assertThat(new Layer.Stems("stem", "", xs, ys).path(X, Y)).isEqualTo("M10 100v-20M30 100v-70");
+    }
+
+    @Test
     void aCurveIsCutWhereThePlotEnds() {
         double[] xs = {-10, 10, 20};
         double[] ys = {0, 10, 10};

@@ -76,10 +76,23 @@ class PageTemplatesTest {
         pages.forEach((template, views) -> {
             String page = PageTemplates.fill(template, views.get(0));
             for (Section section : sections(views.get(0))) {
-                assertThat(page).contains("<section>\n<h2 id=\"" + section.id() + "\"");
+                assertThat(page)
+                        .contains("<h2 id=\"" + section.id() + "\" tabindex=\"-1\">" + section.title() + "</h2>");
                 assertThat(page).contains("<a href=\"#" + section.id() + "\">" + section.title() + "</a>");
             }
         });
+    }
+
+    @Test
+    void aComparisonOpensWithBothDriversInTheSameValues() {
+        FinalistHeadline headline =
+                ((ComparisonPage.View) pages.get("comparison.ftlh").get(0)).headline();
+        assertThat(headline.names()).containsExactlyInAnyOrder("step-up", "step-down");
+        assertThat(headline.rows())
+                .extracting(FinalistHeadline.Row::name)
+                .contains("Efficiency of the whole lamp", "Noise margin", "Board area", "Cost");
+        assertThat(headline.rows())
+                .allSatisfy(row -> assertThat(row.cells()).hasSize(2).noneMatch(String::isEmpty));
     }
 
     @Test
@@ -100,7 +113,7 @@ class PageTemplatesTest {
     private static Record run(String topology, String volts, String milliamperes) {
         Design design = Sizing.of(spec("driver.topology,," + topology + ",,,\nstring.voltage,," + volts
                 + ",,V,\nstring.current,," + milliamperes + ",,mA,\n"));
-        return ReportPage.view(RunRecord.of(verdict(design), design, Map.of(), PROVENANCE));
+        return ReportPage.view(RunRecord.of(verdict(design), design, PartTable.shipped(), Map.of(), PROVENANCE));
     }
 
     private static Record comparison() {

@@ -30,7 +30,7 @@ record Variation(String word, boolean truth, int depth) {
     /** A view of the same kind; sections keep their names. */
     Record of(Record view) {
         if (view instanceof Section section) {
-            return new Section(section.id(), section.title(), of(section.view()));
+            return new Section(section.id(), section.title(), section.folded(), of(section.view()));
         }
         return record(view.getClass(), view);
     }

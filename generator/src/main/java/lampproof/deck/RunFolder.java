@@ -27,7 +27,7 @@ import lampproof.subcircuit.PartModels;
  */
 public record RunFolder(Path path) {
 
-    private static final List<String> VERDICTS = List.of("verdict.csv", "junit.xml", "report.html");
+    private static final List<String> VERDICTS = List.of("verdict.csv", "junit.xml", "bom.csv", "report.html");
     private static final List<String> ENDINGS = List.of(".cir", ".csv", ".log");
 
     /** The spec as understood. */
@@ -68,6 +68,11 @@ public record RunFolder(Path path) {
     /** The verdict on each figure, for a build server. */
     public Path junit() {
         return path.resolve("junit.xml");
+    }
+
+    /** The bill of materials. */
+    public Path bill() {
+        return path.resolve("bom.csv");
     }
 
     /** The page for a reader. */

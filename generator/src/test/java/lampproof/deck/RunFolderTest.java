@@ -65,7 +65,8 @@ class RunFolderTest {
     @Test
     void anEarlierRunIsReplacedWithAllItsResultsAndForeignFilesStay() throws IOException {
         RunFolder run = written();
-        for (String name : List.of("mains.csv", "mains.log", "verdict.csv", "junit.xml", "notes.txt", "other.csv")) {
+        for (String name :
+                List.of("mains.csv", "mains.log", "verdict.csv", "junit.xml", "bom.csv", "notes.txt", "other.csv")) {
             Files.writeString(run.path().resolve(name), "of an earlier run");
         }
         run.writeDecks(PREDICTED);

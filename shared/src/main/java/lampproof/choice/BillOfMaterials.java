@@ -29,8 +29,10 @@ public record BillOfMaterials(List<BillItem> items) {
     /**
      * The bill of materials of a solved design: semiconductors by volts times amperes of their ratings, capacitors by the energy at
      * their rated voltage, the inductor by area product, resistors by their loss.
+     *
+     * @throws UserFault when more output capacitors are needed than a lamp has room for
      */
-    static BillOfMaterials of(Design design, Solution solution, PartTable table) {
+    public static BillOfMaterials of(Design design, Solution solution, PartTable table) {
         Driver driver = solution.driver();
         double crest = Math.sqrt(2) * amount(design, "line.voltage").most();
         List<BillItem> items = new ArrayList<>(List.of(

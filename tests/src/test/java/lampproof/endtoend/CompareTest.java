@@ -44,7 +44,8 @@ class CompareTest {
                     .allSatisfy(row -> assertThat(row.get("verdict")).isIn("agrees", "predicted only"));
         }
         assertThat(Files.readString(folder.resolve("choice/report.html")))
-                .contains("step-up, simulated: agrees", "step-down, simulated: agrees");
+                .containsPattern("Simulation, step-up:</strong> (\\d+) of \\1 simulated figures agree")
+                .containsPattern("Simulation, step-down:</strong> (\\d+) of \\1 simulated figures agree");
     }
 
     @Test
@@ -58,6 +59,7 @@ class CompareTest {
             assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).isEmpty();
             assertThat(browser.findElements(By.cssSelector("script, img, iframe, object, embed, form")))
                     .isEmpty();
+            browser.executeScript("document.querySelectorAll('details').forEach(one => one.open = true)");
             List<WebElement> pictures = browser.findElements(By.cssSelector("svg[role=img]"));
             assertThat(pictures).hasSize(1 + 4 + 4 + 6).allSatisfy(picture -> {
                 assertThat(picture.getSize().getWidth()).isGreaterThan(300);

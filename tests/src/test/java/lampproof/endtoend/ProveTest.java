@@ -27,6 +27,7 @@ class ProveTest {
                     .hasSizeGreaterThan(50)
                     .allSatisfy(row -> assertThat(row.get("verdict")).isIn("agrees", "predicted only"));
             assertThat(Files.readString(run.resolve("junit.xml"))).contains("failures=\"0\" errors=\"0\"");
+            assertThat(run.resolve("bom.csv")).content().contains("bus capacitor,47 nF,630 V,");
         }
     }
 }

@@ -3,8 +3,10 @@ package lampproof.endtoend;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +26,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.print.PrintOptions;
 
 /**
  * The page of a run in a real browser.
@@ -99,17 +102,17 @@ class ReportPageTest {
         assertThat(browser.getTitle()).isEqualTo("run: no verdict");
         assertThat(browser.findElements(By.cssSelector("script, img, iframe, object, embed, form")))
                 .isEmpty();
-        assertThat(browser.findElement(By.id("parts"))
-                        .findElement(By.xpath(".."))
-                        .getText())
+        assertThat(browser.findElement(By.id("values"))
+                        .findElement(By.xpath("ancestor::details"))
+                        .getDomProperty("textContent"))
                 .contains(ATTACK);
     }
 
     @Test
     void everyPictureIsThereWithWordsForThoseWhoCannotSeeIt() {
         List<WebElement> pictures = browser.findElements(By.cssSelector("svg[role=img]"));
-        assertThat(pictures).hasSize(11).allSatisfy(picture -> {
-            assertThat(picture.getSize().getWidth()).isGreaterThan(500);
+        assertThat(pictures).hasSize(14).allSatisfy(picture -> {
+            assertThat(picture.getSize().getWidth()).isGreaterThan(400);
             assertThat(picture.getSize().getHeight()).isGreaterThan(50);
             assertThat(picture.getAccessibleName()).isNotBlank();
         });
@@ -121,7 +124,8 @@ class ReportPageTest {
 
     @Test
     void theKeyboardReachesEverythingInOrder() {
-        String focusable = "[...document.querySelectorAll('a[href], summary, [tabindex=\"0\"]')]";
+        String focusable = "[...document.querySelectorAll('a[href], summary, [tabindex=\"0\"]')]"
+                + ".filter(one => one.checkVisibility())";
         long count = (Long) browser.executeScript("return " + focusable + ".length");
         List<Long> order = Stream.generate(() -> {
                     browser.switchTo().activeElement().sendKeys(Keys.TAB);
@@ -136,21 +140,43 @@ class ReportPageTest {
     }
 
     @Test
-    void theFirstLinkSkipsToTheFigures() {
+    void theFirstLinkSkipsToTheCharts() {
         browser.switchTo().activeElement().sendKeys(Keys.TAB);
         WebElement skip = browser.switchTo().activeElement();
-        assertThat(skip.getText()).isEqualTo("Skip to the figures");
+        assertThat(skip.getText()).isEqualTo("Skip to the charts");
         skip.sendKeys(Keys.ENTER);
-        assertThat(browser.switchTo().activeElement().getDomAttribute("id")).isEqualTo("figures");
+        assertThat(browser.switchTo().activeElement().getDomAttribute("id")).isEqualTo("losses");
     }
 
     @Test
-    void aGroupOfFiguresFoldsByTheKeyboard() {
-        WebElement group = browser.findElement(By.tagName("details"));
-        WebElement row = group.findElement(By.cssSelector("tbody tr"));
-        assertThat(row.isDisplayed()).isTrue();
-        group.findElement(By.tagName("summary")).sendKeys(Keys.ENTER);
+    void aFoldedSectionOpensByTheKeyboard() {
+        WebElement section = browser.findElement(By.id("figures")).findElement(By.xpath("ancestor::details"));
+        WebElement row = section.findElement(By.cssSelector("tbody tr"));
         assertThat(row.isDisplayed()).isFalse();
+        section.findElement(By.tagName("summary")).sendKeys(Keys.ENTER);
+        assertThat(row.isDisplayed()).isTrue();
+    }
+
+    @Test
+    void headlineVerdictRulesAndCircuitAreOnTheFirstScreen() {
+        browser.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", 1280, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+        List<WebElement> parts = browser.findElements(By.cssSelector("header dl, header .verdict, header svg.circuit"));
+        assertThat(parts)
+                .hasSize(4)
+                .allSatisfy(part -> assertThat(
+                                part.getLocation().getY() + part.getSize().getHeight())
+                        .isLessThanOrEqualTo(900));
+    }
+
+    @Test
+    void theReportFillsAtMostEightSheets() {
+        byte[] pdf =
+                Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent());
+        String text = new String(pdf, StandardCharsets.ISO_8859_1);
+        assertThat(Pattern.compile("/Type /Page\\b").matcher(text).results().count())
+                .isBetween(2L, 8L);
     }
 
     @Test

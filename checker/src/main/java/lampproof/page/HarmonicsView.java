@@ -14,7 +14,7 @@ import lampproof.page.Axis.Tick;
  * @param rules the rules that set the limits
  * @param words whether the limits are kept, in sentences
  */
-record SpectrumView(
+record HarmonicsView(
         List<Order> orders, double bar, List<Tick> ticks, boolean limited, String rules, List<String> words) {
 
     /**

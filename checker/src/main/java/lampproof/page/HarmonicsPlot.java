@@ -16,20 +16,20 @@ import lampproof.prediction.DeckKind;
 import lampproof.unit.PlainNumber;
 
 /** The odd harmonics of the line current over the fundamental, on a logarithmic axis, with their limits. */
-final class SpectrumPlot {
+final class HarmonicsPlot {
 
     private static final int HIGHEST_ORDER = 39;
     private static final double LEAST = 0.1;
     private static final double[] TICKS = {0.1, 0.3, 1, 3, 10, 30, 100};
     private static final double TOP = 10;
-    private static final double BOTTOM = 220;
+    private static final double BOTTOM = 270;
     private static final double BAR = 11;
 
     private final RunRecord run;
     private final HarmonicAssessment assessment;
     private final Map<Integer, Double> limits = new HashMap<>();
 
-    SpectrumPlot(RunRecord run) {
+    HarmonicsPlot(RunRecord run) {
         this.run = run;
         this.assessment = LineHarmonics.assess(run.solution());
         HarmonicSpectrum spectrum = run.solution().line().spectrum();
@@ -42,13 +42,13 @@ final class SpectrumPlot {
         }
     }
 
-    SpectrumView view() {
-        return new SpectrumView(
+    HarmonicsView view() {
+        return new HarmonicsView(
                 IntStream.iterate(3, order -> order <= HIGHEST_ORDER, order -> order + 2)
                         .mapToObj(this::order)
                         .toList(),
                 BAR,
-                Arrays.stream(TICKS).mapToObj(SpectrumPlot::tick).toList(),
+                Arrays.stream(TICKS).mapToObj(HarmonicsPlot::tick).toList(),
                 !limits.isEmpty(),
                 assessment.rules(),
                 List.of(words("Predicted", this::predicted), words("Simulated", this::simulated)));
@@ -58,10 +58,10 @@ final class SpectrumPlot {
         return new Tick(at(percent), PlainNumber.fixed(percent, percent < 1 ? 1 : 0));
     }
 
-    private SpectrumView.Order order(int order) {
+    private HarmonicsView.Order order(int order) {
         double middle = Plot.LEFT + Plot.COLUMNS * (order - 2) / (double) (HIGHEST_ORDER - 1);
         Double limit = limits.get(order);
-        return new SpectrumView.Order(
+        return new HarmonicsView.Order(
                 order,
                 SvgPath.rounded(middle - BAR),
                 SvgPath.rounded(middle),
@@ -103,7 +103,7 @@ final class SpectrumPlot {
         if (worst == 0) {
             return "";
         }
-        return who + ": " + (most <= 1 ? "every order drawn keeps its limit" : "NOT every order keeps its limit")
-                + "; nearest is order " + worst + " at " + Math.round(100 * most) + " % of it.";
+        return who + ": " + (most <= 1 ? "every order keeps its limit" : "NOT every order keeps its limit")
+                + "; the nearest is order " + worst + " at " + PlainNumber.percent(most, 0) + " of it.";
     }
 }

@@ -16,7 +16,7 @@ import lampproof.unit.PlainNumber;
  * @param drivers a row for each driver
  * @param counts how many drivers there are, in a sentence
  */
-record FieldRows(List<Weight> criteria, List<Row> drivers, String counts) {
+record DesignSpaceRows(List<Weight> criteria, List<Row> drivers, String counts) {
 
     /**
      * How much a criterion counts.
@@ -54,9 +54,9 @@ record FieldRows(List<Weight> criteria, List<Row> drivers, String counts) {
      */
     record Marks(boolean finalist, boolean pareto, boolean rules) {}
 
-    static FieldRows of(Comparison comparison) {
+    static DesignSpaceRows of(Comparison comparison) {
         Set<Candidate> pareto = Set.copyOf(comparison.space().pareto());
-        return new FieldRows(
+        return new DesignSpaceRows(
                 criteria(comparison),
                 comparison.bestOfEach().stream()
                         .map(candidate -> row(comparison, candidate, pareto.contains(candidate)))
@@ -84,8 +84,7 @@ record FieldRows(List<Weight> criteria, List<Row> drivers, String counts) {
     private static Cell cell(Comparison comparison, Candidate candidate, Criterion criterion) {
         return new Cell(
                 criterion.word(),
-                UnitSigns.signed(
-                        Characteristic.named(criterion.characteristic()).text(candidate)),
+                SideBySide.text(Characteristic.named(criterion.characteristic()), candidate),
                 PlainNumber.fixed(comparison.ranking().ratio(criterion, candidate), 2));
     }
 }

@@ -4,23 +4,23 @@ import java.util.List;
 import lampproof.choice.Comparison;
 
 /**
- * What does not work, and what was not looked at.
+ * Why arrangements do not work, and the rows of the spec that were set aside.
  *
  * @param reasons why arrangements do not work
  * @param setAside rows of the spec that belong to one driver only
  */
-record RefusedRows(List<Reason> reasons, List<String> setAside) {
+record RejectionRows(List<Reason> reasons, List<String> setAside) {
 
     /**
      * Why arrangements do not work.
      *
      * @param text the reason
-     * @param strings how many strings are rejected for it
+     * @param strings number of strings rejected for it
      */
     record Reason(String text, int strings) {}
 
-    static RefusedRows of(Comparison comparison) {
-        return new RefusedRows(
+    static RejectionRows of(Comparison comparison) {
+        return new RejectionRows(
                 comparison.space().reasons().entrySet().stream()
                         .map(reason -> new Reason(reason.getKey(), reason.getValue()))
                         .toList(),
