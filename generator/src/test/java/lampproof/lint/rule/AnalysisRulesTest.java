@@ -26,6 +26,14 @@ class AnalysisRulesTest {
     }
 
     @Test
+    void linesThatTheSimulatorSkipsKeepTheirPlace() {
+        String deck = "* t\nV1 a 0 1\nR1 a 0 1k\n.param x=1\n.op\n.if (x == 1)\nR2 a 0 1\n";
+        assertThat(Decks.rules(deck + ".endif\n.end\n")).isEmpty();
+        assertThat(Decks.rules(deck + ".endif\n.include a b.inc\n.end\n")).containsExactly("blank-in-file-name:9");
+        assertThat(Decks.rules(deck + ".else\n.include a b.inc\n.endif\n.end\n")).isEmpty();
+    }
+
+    @Test
     void aFileOfModelsNeedsNeither() {
         assertThat(Decks.rules("* parts\n.model dm d(is=1e-14)\n.subckt half p q\nD1 p q dm\n.ends\n"))
                 .isEmpty();

@@ -1,7 +1,9 @@
 package lampproof.lint.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -206,6 +208,16 @@ class HostileDeckTest {
                                    ^^^^^^^^^^
                           Why: a deck from somebody else can reach any file and program of this machine with it
                           Write: a source with its values in the deck, for example pwl, or a behavioural source""");
+    }
+
+    @Test
+    void longFileNamesAreCheckedInMoments() {
+        String quotes = "\"'".repeat(49_000);
+        String blanks = "\" ".repeat(33_000);
+        String deck = "* t\n.control\n" + ("wrdata x" + quotes + "\u0085\necho " + quotes + "\u0085\n").repeat(10)
+                + ".endc\n" + (".include \"" + " x".repeat(49_000) + "\n.include " + blanks + "x\n").repeat(10);
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(20), () -> assertThat(Decks.rules(deck)).contains("blank-in-file-name:3"));
     }
 
     @Test
