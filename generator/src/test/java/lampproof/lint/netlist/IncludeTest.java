@@ -7,8 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import lampproof.lint.Ngspice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class IncludeTest {
 
@@ -99,10 +102,30 @@ class IncludeTest {
                 "$HOME/x",
                 "a\0b",
                 "a;b",
+                "..",
+                "...",
+                "./../secret.inc",
+                ".x/../../secret.inc",
+                "(1)/../../secret.inc",
+                "~x.inc",
+                "a//b",
                 "link.inc")) {
             Netlist netlist = read("* t\n.include " + path + "\n");
             assertThat(outcomes(netlist)).as(path).containsExactly(Include.Outcome.OUTSIDE);
             assertThat(netlist.elements()).as(path).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"my(1).inc", "a,b.inc", "a&b.inc", "x@25.inc", "50%.inc", "a#1.inc", ".hidden.inc", "a[1].inc"})
+    void marksThatTheSimulatorReadsAsTheyAreMayStandInAName(String name) throws Exception {
+        write("run/" + name, "R1 a 0 7\n");
+        for (String written : List.of(name, "\"" + name + "\"")) {
+            String deck = "* t\nV1 a 0 1\n.include " + written + "\n.control\nop\nprint @r1[resistance]\n.endc\n.end\n";
+            assertThat(outcomes(read(deck))).containsExactly(Include.Outcome.READ);
+            String output = Ngspice.run(folder.resolve("run"), deck);
+            assertThat(Ngspice.value(output, "@r1[resistance]")).isEqualTo(7);
         }
     }
 
