@@ -295,6 +295,40 @@ class SimulatorFactsTest {
     }
 
     @Test
+    void twoBackslashesBehindASemicolonSwallowTheNextLineButNotBehindAStar() throws Exception {
+        String deck = """
+                * comment
+                V1 a 0 1
+                R1 a 0 1
+                MARK comment \\\\
+                R2 a 0 2
+                .control
+                op
+                print @r2[resistance]
+                .endc
+                .end
+                """;
+        assertThat(run(deck.replace("MARK", ";"))).contains("no such device or model name r2");
+        assertThat(Ngspice.value(run(deck.replace("MARK", "*")), "@r2[resistance]")).isEqualTo(2);
+        assertThat(Decks.rules(deck.replace("MARK", ";"))).contains("backslash-continuation:4");
+        assertThat(Decks.rules(deck.replace("MARK", "*"))).isEmpty();
+    }
+
+    @Test
+    void aClosingControlZAndASecondCarriageReturnAreDropped() throws Exception {
+        String deck = "* t\nV1 a 0 7\nR1 a 0 1\n.control\nop\nprint v(a)\n.endc\n.end\n";
+        assertThat(Ngspice.value(run(deck + "\u001a"), "v(a)")).isEqualTo(7);
+        assertThat(Ngspice.value(run(deck.replace("\n", "\r\r\n")), "v(a)")).isEqualTo(7);
+        assertThat(run(deck.replace(".end\n", ".end\u001a"))).contains("unimplemented control card");
+    }
+
+    @Test
+    void anAnalysisWithADotIsNoCommand() throws Exception {
+        assertThat(run("* t\nV1 a 0 7\nR1 a 0 1\n.control\n.tran 1u 1m\n.endc\n.end\n"))
+                .contains(".tran: no such command available in ngspice");
+    }
+
+    @Test
     void missingValuesAreTakenAsOneMilliohmAndAsZero() throws Exception {
         String output = run("""
                 * no values

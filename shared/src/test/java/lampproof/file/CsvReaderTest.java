@@ -37,19 +37,31 @@ class CsvReaderTest {
         assertThat(findings).isEmpty();
         assertThat(rows)
                 .containsExactly(
-                        new Row("lamps.csv, row 2", List.of("first, upper", "7")),
-                        new Row("lamps.csv, row 3", List.of("second", "8")));
+                        new Row("lamps.csv, line 4", List.of("first, upper", "7")),
+                        new Row("lamps.csv, line 5", List.of("second", "8")));
     }
 
     @Test
     void aRowWithOpenQuotesOrOtherCellsIsToldAndLeftOut() {
         read("lamp,power\n\"first,7\nsecond,8,9\nthird,3\n");
-        assertThat(rows).extracting(Row::place).containsExactly("lamps.csv, row 4");
+        assertThat(rows).extracting(Row::place).containsExactly("lamps.csv, line 4");
         assertThat(findings)
                 .containsExactly(
                         new Finding(
-                                "the quotes do not match", "lamps.csv, row 2", "\"first,7", "", "close every quote"),
-                        new Finding("a row has 2 cells", "lamps.csv, row 3", "3", "", ""));
+                                "the quotes do not match", "lamps.csv, line 2", "\"first,7", "", "close every quote"),
+                        new Finding("a row has 2 cells", "lamps.csv, line 3", "3", "", ""));
+    }
+
+    @Test
+    void aCellInQuotesMayHoldLineEnds() {
+        read("lamp,power\r\n\"two\r\nlines\",7\r\n\r\n\" \r\n\",8\n\"a\n\n\"\"b\"\"\",8\nlast,9");
+        assertThat(findings).isEmpty();
+        assertThat(rows)
+                .containsExactly(
+                        new Row("lamps.csv, line 2", List.of("two\r\nlines", "7")),
+                        new Row("lamps.csv, line 5", List.of("", "8")),
+                        new Row("lamps.csv, line 7", List.of("a\n\n\"b\"", "8")),
+                        new Row("lamps.csv, line 10", List.of("last", "9")));
     }
 
     @Test

@@ -59,7 +59,7 @@ class PredictionTableTest {
                 line.power.mean,high,main,seven,W,-0.02,inf,
                 line.power.mean,nominal
                 """);
-        String at = file + ", row ";
+        String at = file + ", line ";
         assertThatThrownBy(() -> PredictionTable.read(file))
                 .isInstanceOf(UserFault.class)
                 .hasMessage(String.join(

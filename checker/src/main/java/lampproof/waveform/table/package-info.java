@@ -10,7 +10,7 @@
  *       NumberBlock ............ delimiter, first row of numbers; splits lines by Cells
  *       TableNumbers ........... decimal point, comma or scale letters
  *       HeaderSearch ........... names and units above the numbers, checked by HeaderRules
- *         UnitLabel -> Unit .... a title as name and unit
+ *         UnitLabel -> WrittenUnit . a title as name and unit
  *       TableColumns ........... TimeColumn, TimeCopies, the signals
  *     TableLayout .............. the result
  *

@@ -32,6 +32,12 @@ public record Analysis(String kind, List<Word> words, Statement statement) {
                 .toList();
     }
 
+    /** Whether a command is an analysis written with a dot, which the simulator runs only outside the control block. */
+    public static boolean isDotLine(Command command) {
+        Word name = command.name();
+        return name.text().startsWith(".") && KINDS.contains(name(name));
+    }
+
     private static String name(Word keyword) {
         return keyword.text().substring(1).toLowerCase(Locale.ROOT);
     }

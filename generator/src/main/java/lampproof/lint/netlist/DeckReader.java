@@ -2,6 +2,7 @@ package lampproof.lint.netlist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -10,6 +11,21 @@ import java.util.function.Predicate;
  * <p>As in ngspice, included files are put in place first, those of a library file too; sections of libraries follow.
  */
 final class DeckReader {
+
+    /**
+     * What is being read: a whole file, or one section of a library.
+     *
+     * @param file the file's name below the deck's folder
+     * @param section the section; empty when the whole file is read
+     */
+    private record Opened(String file, Optional<String> section) {
+
+        /** One section may call another one of its own file. */
+        boolean readsAgain(Opened outer) {
+            boolean otherSection = section.isPresent() && outer.section().isPresent() && !section.equals(outer.section());
+            return file.equals(outer.file()) && !otherSection;
+        }
+    }
 
     private final String deck;
     private final IncludeFolder folder;
@@ -30,7 +46,7 @@ final class DeckReader {
         size = text.length();
         List<SourceLine> own = LineSplitter.split(text, deck);
         boolean title = CodeFinder.hasTitle(own);
-        List<String> open = List.of(FileNames.last(deck));
+        List<Opened> open = List.of(new Opened(FileNames.last(deck), Optional.empty()));
         List<SourceLine> behind = withSections(withIncludes(own.subList(title ? 1 : 0, own.size()), open), open);
         List<DeckLine> lines = new ArrayList<>();
         if (title) {
@@ -45,15 +61,15 @@ final class DeckReader {
         return List.copyOf(includes);
     }
 
-    private List<SourceLine> withIncludes(List<SourceLine> lines, List<String> open) {
+    private List<SourceLine> withIncludes(List<SourceLine> lines, List<Opened> open) {
         return expanded(lines, open, request -> request.section().isEmpty());
     }
 
-    private List<SourceLine> withSections(List<SourceLine> lines, List<String> open) {
+    private List<SourceLine> withSections(List<SourceLine> lines, List<Opened> open) {
         return expanded(lines, open, request -> request.section().isPresent());
     }
 
-    private List<SourceLine> expanded(List<SourceLine> lines, List<String> open, Predicate<FileRequest> wanted) {
+    private List<SourceLine> expanded(List<SourceLine> lines, List<Opened> open, Predicate<FileRequest> wanted) {
         List<SourceLine> expanded = new ArrayList<>();
         for (SourceLine line : lines) {
             expanded.add(line);
@@ -62,31 +78,32 @@ final class DeckReader {
         return expanded;
     }
 
-    private List<SourceLine> asked(FileRequest request, List<String> open) {
-        IncludeFolder.File file = folder.open(request.path(), open.get(open.size() - 1));
-        Include.Outcome outcome = outcome(file, open);
+    private List<SourceLine> asked(FileRequest request, List<Opened> open) {
+        IncludeFolder.File file = folder.open(request.path(), open.get(open.size() - 1).file());
+        Opened opening = new Opened(file.file(), request.section());
+        Include.Outcome outcome = outcome(file, opening, open);
         int told = includes.size();
         includes.add(new Include(request.path(), outcome, request.place()));
         if (outcome != Include.Outcome.READ) {
             return List.of();
         }
-        List<String> opened = longer(open, file.file());
+        List<Opened> opened = longer(open, opening);
         List<SourceLine> lines = withIncludes(lines(file), opened);
         return request.section().isEmpty() ? lines : section(request, lines, opened, told);
     }
 
-    private List<SourceLine> section(FileRequest request, List<SourceLine> lines, List<String> open, int told) {
+    private List<SourceLine> section(FileRequest request, List<SourceLine> lines, List<Opened> open, int told) {
         LibrarySection section = LibrarySection.of(request.section().orElseThrow(), lines);
         includes.set(told, new Include(request.path(), section.outcome(), request.place()));
         return withSections(section.lines(), open);
     }
 
-    private Include.Outcome outcome(IncludeFolder.File file, List<String> open) {
+    private Include.Outcome outcome(IncludeFolder.File file, Opened opening, List<Opened> open) {
         if (file.outcome() != Include.Outcome.READ) {
             return file.outcome();
         }
         size += file.text().length();
-        if (open.contains(file.file())) {
+        if (open.stream().anyMatch(opening::readsAgain)) {
             return Include.Outcome.LOOP;
         }
         boolean tooMuch = open.size() > Limits.DEPTH || size > Limits.SIZE || includes.size() >= Limits.FILES;
@@ -97,9 +114,9 @@ final class DeckReader {
         return LineSplitter.split(file.text(), FileNames.beside(deck, file.file()));
     }
 
-    private static List<String> longer(List<String> open, String file) {
-        List<String> longer = new ArrayList<>(open);
-        longer.add(file);
+    private static List<Opened> longer(List<Opened> open, Opened opening) {
+        List<Opened> longer = new ArrayList<>(open);
+        longer.add(opening);
         return longer;
     }
 }

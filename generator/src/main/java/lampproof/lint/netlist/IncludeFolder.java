@@ -40,10 +40,12 @@ final class IncludeFolder {
     private static File open(Path folder, String path, String including) {
         try {
             Path parent = Path.of(including).getParent();
-            Path file = parent == null ? Path.of(path) : parent.resolve(path);
-            return parent != null && Files.exists(folder.resolve(path))
+            Path besideDeck = Path.of(path);
+            Path beside = parent == null ? besideDeck : parent.resolve(path);
+            boolean deckHasIt = parent != null && Files.exists(folder.resolve(besideDeck));
+            return deckHasIt && Files.exists(folder.resolve(beside))
                     ? new File(Include.Outcome.AMBIGUOUS, path, "")
-                    : read(folder, file.normalize());
+                    : read(folder, (deckHasIt ? besideDeck : beside).normalize());
         } catch (IOException | InvalidPathException unreadable) {
             return new File(Include.Outcome.MISSING, path, "");
         }

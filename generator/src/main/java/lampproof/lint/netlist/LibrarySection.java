@@ -13,8 +13,11 @@ import java.util.stream.IntStream;
  */
 record LibrarySection(Include.Outcome outcome, List<SourceLine> lines) {
 
+    /** The keyword and what parts it from the name: blanks, quotes or both; two cases, so that no line takes long. */
+    private static final String KEYWORD = "\\.lib(?:\\S*+[\\s'\"]++|\\S*['\"])";
+
     static LibrarySection of(String name, List<SourceLine> lines) {
-        Pattern begin = Pattern.compile("\\.lib\\S*[\\s'\"]+" + Pattern.quote(name) + "(?:[\\s'\";$/,].*)?");
+        Pattern begin = Pattern.compile(KEYWORD + Pattern.quote(name) + "(?:[\\s'\";$/,].*)?", Pattern.DOTALL);
         List<Integer> begins = IntStream.range(0, lines.size())
                 .filter(at -> begin.matcher(code(lines.get(at))).matches())
                 .boxed()

@@ -7,10 +7,14 @@ import java.util.stream.IntStream;
 /**
  * Splits a file into lines, as ngspice does: a line ends at a line feed, with or without a carriage return before it.
  *
+ * <p>A last line that holds only Ctrl-Z (U+001A), with which old editors close a file, is left out; ngspice drops it too.
+ *
  * <p>Any other carriage return stays in its line. ngspice drops it and reads what stands around it as one word, so a rule
  * refuses it.
  */
 final class LineSplitter {
+
+    private static final String CLOSING = "\u001a";
 
     private LineSplitter() {}
 
@@ -23,10 +27,14 @@ final class LineSplitter {
         Limits.checkSize(text.length(), file);
         String[] lines = text.split("\r?\n", -1);
         Limits.checkLines(lines, file);
-        boolean endsWithLineEnd = lines.length > 1 && lines[lines.length - 1].isEmpty();
-        String[] told = endsWithLineEnd ? Arrays.copyOf(lines, lines.length - 1) : lines;
+        String[] told = withoutLast(withoutLast(lines, ""), CLOSING);
         return IntStream.range(0, told.length)
                 .mapToObj(index -> new SourceLine(file, index + 1, told[index]))
                 .toList();
+    }
+
+    private static String[] withoutLast(String[] lines, String last) {
+        boolean leftOut = lines.length > 1 && lines[lines.length - 1].equals(last);
+        return leftOut ? Arrays.copyOf(lines, lines.length - 1) : lines;
     }
 }

@@ -13,6 +13,9 @@ final class StatementJoiner {
     private static final Pattern SKIPPED = Pattern.compile("(?is)[ \t]*+\\.(?:title|inc|end(?=\\s|$)).*");
 
     private final List<Statement> statements = new ArrayList<>();
+    /** Skipped lines behind the statement that is not finished yet. */
+    private final List<Statement> behind = new ArrayList<>();
+
     private final List<Statement.Piece> pieces = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
 
@@ -27,7 +30,7 @@ final class StatementJoiner {
 
     private void add(DeckLine line) {
         if (!line.continued() && isSkipped(line.source())) {
-            statements.add(new Statement(line.part(), line.code(), List.of(new Statement.Piece(0, line))));
+            behind.add(new Statement(line.part(), line.code(), List.of(new Statement.Piece(0, line))));
             return;
         }
         if (!line.continued()) {
@@ -46,6 +49,8 @@ final class StatementJoiner {
         if (!pieces.isEmpty()) {
             statements.add(new Statement(pieces.get(0).line().part(), text.toString(), pieces));
         }
+        statements.addAll(behind);
+        behind.clear();
         pieces.clear();
         text.setLength(0);
     }

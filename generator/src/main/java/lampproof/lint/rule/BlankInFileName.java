@@ -34,7 +34,7 @@ final class BlankInFileName implements Rule {
 
     private Optional<LintFinding> written(Command command) {
         List<Word> words = command.arguments();
-        if (!words.isEmpty() && words.get(0).text().matches(".*[\"'].*")) {
+        if (!words.isEmpty() && words.get(0).text().matches("[^\"']*+[\"'](?s:.*)")) {
             return Optional.of(error(
                     words.get(0).place(),
                     "the quotes become part of the file name",
@@ -56,7 +56,7 @@ final class BlankInFileName implements Rule {
     private Optional<LintFinding> included(Directive directive) {
         List<Word> all = directive.statement().wordsBetweenBlanks();
         List<Word> words = all.subList(1, all.size());
-        boolean quoted = !words.isEmpty() && words.get(0).text().matches("[\"'].*\\s.*[\"']");
+        boolean quoted = !words.isEmpty() && words.get(0).text().matches("(?s)[\"']\\S*+\\s.*[\"']");
         if (quoted) {
             return Optional.of(warning(
                     words.get(0).place(),

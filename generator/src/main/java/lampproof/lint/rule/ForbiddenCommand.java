@@ -5,9 +5,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import lampproof.lint.netlist.Analysis;
 import lampproof.lint.netlist.Command;
 import lampproof.lint.netlist.Netlist;
 import lampproof.lint.netlist.Place;
+import lampproof.lint.netlist.Word;
 
 /**
  * A command of the control block that may do more than simulate and write results.
@@ -99,6 +101,9 @@ final class ForbiddenCommand implements Rule {
     }
 
     private Optional<LintFinding> check(Command command) {
+        if (Analysis.isDotLine(command)) {
+            return Optional.of(dotLine(command.name()));
+        }
         if (!ALLOWED.contains(command.name().lower())) {
             return Optional.of(finding(
                     command.name().place(),
@@ -121,6 +126,14 @@ final class ForbiddenCommand implements Rule {
         return command.name().is("altermod") && file.find()
                 ? Optional.of(finding(command.statement().whole(), "the command may read a model from a file"))
                 : Optional.empty();
+    }
+
+    private LintFinding dotLine(Word name) {
+        return error(
+                name.place(),
+                "the dot line " + name.text() + " stands in the control block",
+                "the simulator knows no such command and runs no analysis: dot lines belong outside the control block",
+                "the line before .control and run in the block, or the analysis without its dot");
     }
 
     private LintFinding finding(Place place, String what) {

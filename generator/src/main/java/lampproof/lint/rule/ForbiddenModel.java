@@ -12,7 +12,8 @@ import lampproof.lint.netlist.Statement;
  *
  * <p>Code models: programs ({@code d_process}), libraries ({@code d_cosim}), sources and tables that are read from files.
  * Numerical devices ({@code numd}, {@code nbjt}, {@code numos}) write files that their model names. The kind may be the text
- * of a parameter, and stand in any branch of a conditional block.
+ * of a parameter, and stand in any branch of a conditional block. Such texts matter only where the kind of a model is not
+ * written as a plain word.
  */
 final class ForbiddenModel implements Rule {
 
@@ -20,6 +21,8 @@ final class ForbiddenModel implements Rule {
             "(d_process|d_cosim|filesource|d_source|d_state|table2d|table3d|numd|nbjt|numos)(?!\\w)";
     private static final Pattern KIND = Pattern.compile("(?i)(?<!\\w)" + KINDS);
     private static final Pattern NAME = Pattern.compile("[^\\s(),=]++[\\s(),=]*+[^\\s(),=]*+");
+    private static final Pattern PLAIN =
+            Pattern.compile("(?is)\\.model\\w*+[\\s(),=]++[^\\s(),={}'\"]++[\\s(),=]++\\w++(?![^\\s(),=]).*");
     private static final Pattern TEXT = Pattern.compile("(?i)[=\"'{]\\s{0,9}+" + KINDS);
 
     @Override
@@ -29,11 +32,20 @@ final class ForbiddenModel implements Rule {
 
     @Override
     public Stream<LintFinding> check(Netlist netlist) {
-        return netlist.statements().stream().flatMap(statement -> check(statement).stream());
+        boolean plain = netlist.statements().stream()
+                .filter(ForbiddenModel::isModel)
+                .allMatch(model -> PLAIN.matcher(model.text()).matches());
+        return netlist.statements().stream()
+                .filter(statement -> !plain || isModel(statement))
+                .flatMap(statement -> check(statement).stream());
+    }
+
+    private static boolean isModel(Statement statement) {
+        return statement.text().regionMatches(true, 0, ".model", 0, 6);
     }
 
     private Optional<LintFinding> check(Statement statement) {
-        boolean model = statement.text().regionMatches(true, 0, ".model", 0, 6);
+        boolean model = isModel(statement);
         Matcher kind = (model ? KIND : TEXT).matcher(statement.text());
         return kind.find(model ? behindName(statement) : 0)
                 ? Optional.of(finding(statement, kind.start(1), kind.end(1)))

@@ -29,6 +29,10 @@ final class ForbiddenVariable implements Rule {
             + "rawfile|measoutfile|sourcepath|inputdir|modpath|helppath|spicepath"
             + "|unixcom|editor|program|rprogram|rhost|remote_shell|lprps|lprplot5|hcopydev|display"
             + "|modelcard|modelline|substart|subend|subinvoke|noparse|nosubckt|auto_bridge\\w*+)(?!\\w)");
+    /** In {@code .options}, a value of one plain word: certain not to be a name. A text in quotes is read word by word. */
+    private static final Pattern VALUE = Pattern.compile(
+            "(?<![^\\s,])[A-Za-z_]\\w*+\\s*+=\\s*+(?:\"([\\w.+-]++)\"|([\\w.+-]++))(?![^\\s,])(?!\\s*+=)");
+
     private static final Pattern UNSAFE = Pattern.compile("[`<>\\\\]");
 
     @Override
@@ -92,12 +96,21 @@ final class ForbiddenVariable implements Rule {
     /** Quotes around a name change nothing, so they are not looked at. */
     private Optional<LintFinding> option(Statement statement) {
         String text = statement.text().replaceAll("[\"']", " ");
-        Matcher name = FORBIDDEN.matcher(text);
+        Matcher name = FORBIDDEN.matcher(withoutValues(statement.text()).replaceAll("[\"']", " "));
         if (name.find()) {
             return Optional.of(forbidden(statement.place(name.start(), name.end()), name.group()));
         }
         Matcher mark = UNSAFE.matcher(text);
         return mark.find() ? Optional.of(uncertain(statement.place(mark.start(), mark.end()))) : Optional.empty();
+    }
+
+    private static String withoutValues(String text) {
+        StringBuilder names = new StringBuilder(text);
+        VALUE.matcher(text).results().forEach(value -> {
+            int group = value.group(1) == null ? 2 : 1;
+            names.replace(value.start(group), value.end(group), "1".repeat(value.group(group).length()));
+        });
+        return names.toString();
     }
 
     private LintFinding forbidden(Place place, String variable) {

@@ -17,6 +17,8 @@ final class OutsidePath implements Rule {
     private static final Set<String> WRITERS = Set.of("wrdata", "write", "run");
     private static final Pattern NAME = Pattern.compile("\\s*+([^ \t]++(?:[ \t]++=)?+)");
 
+    private static final Pattern HIDDEN = Pattern.compile("(?:^|/)\\.(?!/)");
+
     @Override
     public String name() {
         return "outside-path";
@@ -24,13 +26,15 @@ final class OutsidePath implements Rule {
 
     @Override
     public Stream<LintFinding> check(Netlist netlist) {
-        Stream<Place> included = netlist.includes().stream()
+        Stream<LintFinding> included = netlist.includes().stream()
                 .filter(include -> include.outcome() == Include.Outcome.OUTSIDE)
-                .map(Include::place);
-        Stream<Place> written = netlist.commands().stream()
+                .map(Include::place)
+                .map(place -> FileNames.mayLeadOutside(place.text()) ? finding(place) : outside(place));
+        Stream<LintFinding> written = netlist.commands().stream()
                 .filter(command -> command.isOneOf(WRITERS))
-                .flatMap(command -> written(command).stream());
-        return Stream.concat(included, written).map(this::finding);
+                .flatMap(command -> written(command).stream())
+                .map(this::finding);
+        return Stream.concat(included, written);
     }
 
     /**
@@ -45,12 +49,35 @@ final class OutsidePath implements Rule {
         String path = name.group(1);
         boolean quoted = path.startsWith("\"") && !command.name().is("run");
         int at = command.behindName();
-        return quoted || !FileNames.mayLeadOutside(path)
+        return quoted || FileNames.isWrittenAsNamed(path)
                 ? Optional.empty()
                 : Optional.of(command.statement().place(at + name.start(1), at + name.end(1)));
     }
 
     private LintFinding finding(Place place) {
+        if (!FileNames.staysInside(place.text())) {
+            return outside(place);
+        }
+        return HIDDEN.matcher(place.text()).find() ? hidden(place) : marked(place);
+    }
+
+    private LintFinding hidden(Place place) {
+        return error(
+                place,
+                place.text() + " is the name of a hidden file",
+                "programs read settings from such files: ngspice runs the commands of a .spiceinit in its folder",
+                "a file name that begins with a letter");
+    }
+
+    private LintFinding marked(Place place) {
+        return error(
+                place,
+                place.text() + " holds a mark that ngspice does not read as part of a file name",
+                "the simulator reads or writes a file of another name, or none",
+                "a file name of letters, digits, - and _");
+    }
+
+    private LintFinding outside(Place place) {
         return error(
                 place,
                 place.text() + " may lie outside the deck's folder",

@@ -48,7 +48,7 @@ final class Redirection implements Rule {
     /** The command as far as it may redirect: what it only prints is blanked out where its quotes are certain. */
     private static String read(Command command) {
         String text = command.statement().text();
-        boolean certain = command.isOneOf(PRINTING) && !text.matches(".*[\\\\{}'].*");
+        boolean certain = command.isOneOf(PRINTING) && !text.matches("(?s)[^\\\\{}']*+[\\\\{}'].*");
         return certain
                 ? QUOTED.matcher(text)
                         .replaceAll(quoted -> "\"".repeat(quoted.group().length()))

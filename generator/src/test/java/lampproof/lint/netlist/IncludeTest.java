@@ -1,12 +1,17 @@
 package lampproof.lint.netlist;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import lampproof.lint.Ngspice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class IncludeTest {
 
@@ -30,6 +35,16 @@ class IncludeTest {
         assertThat(netlist.isComplete()).isTrue();
     }
 
+    /** ngspice looks in the folder in which it is started, then beside the file that names the other one. */
+    @Test
+    void aNestedFileMayStandBesideTheDeckInstead() throws Exception {
+        write("run/parts/outer.inc", ".include inner.inc\n");
+        write("run/inner.inc", "R1 a 0 1k\n");
+        Netlist netlist = read("* t\n.include parts/outer.inc\n");
+        assertThat(outcomes(netlist)).containsExactly(Include.Outcome.READ, Include.Outcome.READ);
+        assertThat(netlist.elements()).hasSize(1);
+    }
+
     @Test
     void oneSectionOfALibraryIsRead() throws Exception {
         write("run/diodes.lib", "* library\n.lib slow\nR1 a 0 1k\n.endl\n.lib fast\nR2 a 0 1k\n.endl\n");
@@ -48,6 +63,21 @@ class IncludeTest {
                 .containsExactly(Include.Outcome.READ, Include.Outcome.AMBIGUOUS);
         write("run/twice.lib", "* library\n.lib a\nR1 a 0 1\n.endl\n.lib 'a'\nR2 a 0 1\n.endl\n");
         assertThat(outcomes(read("* t\n.lib twice.lib a\n"))).containsExactly(Include.Outcome.AMBIGUOUS);
+    }
+
+    @Test
+    void aLibraryOfQuotesIsReadInMomentsAndItsSectionsAreFound() throws Exception {
+        String quotes = (".lib" + "\"".repeat(99_000) + "\n").repeat(10);
+        String parted = (".lib " + "'s ".repeat(33_000) + "\u2028\n").repeat(10);
+        write("run/quotes.lib", "* library\n" + quotes + parted + ".lib\"s\"\nR1 a 0 1k\n.endl\n");
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
+            assertThat(outcomes(read("* t\n.lib quotes.lib none\n"))).containsExactly(Include.Outcome.SECTION_MISSING);
+            assertThat(outcomes(read("* t\n.lib quotes.lib s\n"))).containsExactly(Include.Outcome.AMBIGUOUS);
+        });
+        for (String begin : List.of(".lib s", ".lib's'", ".library 's'", ".lib\"\" 's;", ".lib \t\"'s'\" x")) {
+            write("run/one.lib", "* library\n" + begin + "\nR1 a 0 1k\n.endl\n.lib other\n.endl\n.lib ss\n.endl\n");
+            assertThat(outcomes(read("* t\n.lib one.lib s\n"))).as(begin).containsExactly(Include.Outcome.READ);
+        }
     }
 
     @Test
@@ -72,10 +102,30 @@ class IncludeTest {
                 "$HOME/x",
                 "a\0b",
                 "a;b",
+                "..",
+                "...",
+                "./../secret.inc",
+                ".x/../../secret.inc",
+                "(1)/../../secret.inc",
+                "~x.inc",
+                "a//b",
                 "link.inc")) {
             Netlist netlist = read("* t\n.include " + path + "\n");
             assertThat(outcomes(netlist)).as(path).containsExactly(Include.Outcome.OUTSIDE);
             assertThat(netlist.elements()).as(path).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"my(1).inc", "a,b.inc", "a&b.inc", "x@25.inc", "50%.inc", "a#1.inc", ".hidden.inc", "a[1].inc"})
+    void marksThatTheSimulatorReadsAsTheyAreMayStandInAName(String name) throws Exception {
+        write("run/" + name, "R1 a 0 7\n");
+        for (String written : List.of(name, "\"" + name + "\"")) {
+            String deck = "* t\nV1 a 0 1\n.include " + written + "\n.control\nop\nprint @r1[resistance]\n.endc\n.end\n";
+            assertThat(outcomes(read(deck))).containsExactly(Include.Outcome.READ);
+            String output = Ngspice.run(folder.resolve("run"), deck);
+            assertThat(Ngspice.value(output, "@r1[resistance]")).isEqualTo(7);
         }
     }
 
@@ -85,6 +135,21 @@ class IncludeTest {
         write("run/two.inc", ".include one.inc\n");
         assertThat(outcomes(read("* t\n.include one.inc\n"))).contains(Include.Outcome.LOOP);
         assertThat(outcomes(read("* t\n.include deck.cir\n"))).containsExactly(Include.Outcome.LOOP);
+    }
+
+    @Test
+    void oneSectionOfALibraryMayCallAnotherButNotItself() throws Exception {
+        write(
+                "run/parts.lib",
+                "* library\n.lib typical\nR1 a 0 1k\n.lib parts.lib common\n.endl\n.lib common\nR2 a 0 1k\n.endl\n");
+        Netlist netlist = read("* t\n.lib parts.lib typical\n");
+        assertThat(outcomes(netlist)).containsExactly(Include.Outcome.READ, Include.Outcome.READ);
+        assertThat(netlist.elements()).extracting(each -> each.name().text()).containsExactly("R1", "R2");
+        write("run/self.lib", "* library\n.lib s\n.lib self.lib s\n.endl\n");
+        assertThat(outcomes(read("* t\n.lib self.lib S\n"))).containsExactly(Include.Outcome.READ, Include.Outcome.LOOP);
+        write("run/round.lib", "* library\n.lib s\n.lib round.lib t\n.endl\n.lib t\n.lib round.lib s\n.endl\n");
+        assertThat(outcomes(read("* t\n.lib round.lib s\n")))
+                .containsExactly(Include.Outcome.READ, Include.Outcome.READ, Include.Outcome.LOOP);
     }
 
     @Test

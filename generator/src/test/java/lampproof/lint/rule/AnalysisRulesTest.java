@@ -26,6 +26,46 @@ class AnalysisRulesTest {
     }
 
     @Test
+    void linesThatTheSimulatorSkipsKeepTheirPlace() {
+        String deck = "* t\nV1 a 0 1\nR1 a 0 1k\n.param x=1\n.op\n.if (x == 1)\nR2 a 0 1\n";
+        assertThat(Decks.rules(deck + ".endif\n.end\n")).isEmpty();
+        assertThat(Decks.rules(deck + ".endif\n.include a b.inc\n.end\n")).containsExactly("blank-in-file-name:9");
+        assertThat(Decks.rules(deck + ".else\n.include a b.inc\n.endif\n.end\n")).isEmpty();
+    }
+
+    @Test
+    void aDotLineInTheControlBlockIsToldWhereItBelongs() {
+        assertThat(Decks.messages("* t\nV1 a 0 1\nR1 a 0 1k\n.control\n.TRAN 1u 1m\n.endc\n.end\n")).containsExactly("""
+                        deck.cir:5: error: the dot line .TRAN stands in the control block [forbidden-command]
+                          .TRAN 1u 1m
+                          ^^^^^
+                          Why: the simulator knows no such command and runs no analysis: dot lines belong outside the control block
+                          Write: the line before .control and run in the block, or the analysis without its dot""");
+    }
+
+    @Test
+    void lineEndsOfTwoCarriageReturnsAreOneFinding() {
+        String deck = "* t\nV1 a 0 1\nR1 a 0 1k\n.op\n.end\n";
+        assertThat(Decks.messages(deck.replace("\n", "\r\r\n"))).containsExactly("""
+                        deck.cir:1: error: 5 lines of the file end in more than one carriage return (U+000D) [control-character]
+                          * t?
+                             ^
+                          Why: the simulator drops them, other programs read an empty line behind each line
+                          Write: the file again, saved with LF line ends""");
+        assertThat(Decks.rules(deck.replace("R1", "\rR1"))).contains("control-character:3");
+        assertThat(Decks.rules(deck.replace("1k\n", "1k\r.endc\r\r\n"))).contains("control-character:3");
+    }
+
+    @Test
+    void aClosingControlZIsLeftOut() {
+        String deck = "* t\nV1 a 0 1\nR1 a 0 1k\n.op\n.end\n";
+        assertThat(Decks.rules(deck + "\u001a")).isEmpty();
+        assertThat(Decks.rules((deck + "\u001a\n").replace("\n", "\r\n"))).isEmpty();
+        assertThat(Decks.rules(deck.replace(".end\n", ".end\u001a"))).contains("control-character:5");
+        assertThat(Decks.rules(deck.replace(".op", "\u001a\n.op"))).contains("control-character:4");
+    }
+
+    @Test
     void aFileOfModelsNeedsNeither() {
         assertThat(Decks.rules("* parts\n.model dm d(is=1e-14)\n.subckt half p q\nD1 p q dm\n.ends\n"))
                 .isEmpty();

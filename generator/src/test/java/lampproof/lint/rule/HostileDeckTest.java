@@ -1,7 +1,9 @@
 package lampproof.lint.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -47,6 +49,32 @@ class HostileDeckTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"note=display", "note = \"editor\", x=1", "a=1 note= program", "note =rawfile reltol=1e-4"})
+    void aValueOfAnOptionIsNoName(String options) {
+        assertThat(Decks.rules("* t\nV1 a 0 1\nR1 a 0 1\n.options " + options + "\n.op\n.end\n"))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "display",
+                "note=\"a measoutfile=x\"",
+                "note= \"x\" measoutfile=x",
+                "note=(b measoutfile=x)",
+                "a=b measoutfile =x",
+                "a=b,measoutfile=x",
+                "a=\"\" unixcom",
+                "a = measoutfile = x",
+                "a measoutfile = x",
+                "measoutfile=measoutfile"
+            })
+    void aNameAmongOptionsIsFoundInEveryForm(String options) {
+        assertThat(Decks.rules("* t\nV1 a 0 1\nR1 a 0 1\n.options " + options + "\n.op\n.end\n"))
+                .contains("forbidden-variable:4");
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {
                 "print v(a) > x",
@@ -84,6 +112,8 @@ class HostileDeckTest {
                 "let p=v(a)*i(V1)",
                 "wrdata out.csv v(a) i(V1)",
                 "wrdata sub/out.csv v(a)",
+                "wrdata out/r(1).csv v(a)",
+                "wrdata 50%_x@25#a[1].csv v(a)",
                 "run out.raw",
                 "let q = v(a) >= 1",
                 "define larger(x,y) x > y",
@@ -130,6 +160,37 @@ class HostileDeckTest {
     }
 
     @Test
+    void aFileNameIsRefusedForTheReasonThatItHas() {
+        assertThat(Decks.messages("""
+                        * t
+                        V1 a 0 1
+                        R1 a 0 1
+                        .control
+                        op
+                        wrdata sub/.spiceinit v(a)
+                        write a,b.raw v(a)
+                        .endc
+                        .include a;b.inc
+                        .end
+                        """)).contains("""
+                        deck.cir:6: error: sub/.spiceinit is the name of a hidden file [outside-path]
+                          wrdata sub/.spiceinit v(a)
+                                 ^^^^^^^^^^^^^^
+                          Why: programs read settings from such files: ngspice runs the commands of a .spiceinit in its folder
+                          Write: a file name that begins with a letter""", """
+                        deck.cir:7: error: a,b.raw holds a mark that ngspice does not read as part of a file name [outside-path]
+                          write a,b.raw v(a)
+                                ^^^^^^^
+                          Why: the simulator reads or writes a file of another name, or none
+                          Write: a file name of letters, digits, - and _""", """
+                        deck.cir:9: error: a;b.inc holds a mark that ngspice does not read as part of a file name [outside-path]
+                          .include a;b.inc
+                                   ^^^^^^^
+                          Why: the simulator reads or writes a file of another name, or none
+                          Write: a file name of letters, digits, - and _""");
+    }
+
+    @Test
     void aCommandInACommentIsFound() {
         assertThat(Decks.messages("""
                         * t
@@ -159,6 +220,16 @@ class HostileDeckTest {
                         .op
                         .end
                         """)).containsExactly("forbidden-model:4", "forbidden-model:5", "outside-path:6");
+    }
+
+    @Test
+    void aParameterThatNamesAModelKindMattersOnlyWhereAKindIsPutTogether() {
+        String deck = "* t\nV1 a 0 1\nR1 a 0 1\n.param note=\"numd\"\n.op\n.end\n.model m ";
+        assertThat(Decks.rules(deck + "d(is={1e-14})\n")).isEmpty();
+        assertThat(Decks.rules(deck + "{note}(level=1)\n")).contains("forbidden-model:4");
+        assertThat(Decks.rules(deck + "'note' level=1\n")).contains("forbidden-model:4");
+        assertThat(Decks.rules(deck.replace("model m", "model {m o}") + "{note}(level=1)\n"))
+                .contains("forbidden-model:4");
     }
 
     @Test
@@ -206,6 +277,16 @@ class HostileDeckTest {
                                    ^^^^^^^^^^
                           Why: a deck from somebody else can reach any file and program of this machine with it
                           Write: a source with its values in the deck, for example pwl, or a behavioural source""");
+    }
+
+    @Test
+    void longFileNamesAreCheckedInMoments() {
+        String quotes = "\"'".repeat(49_000);
+        String blanks = "\" ".repeat(33_000);
+        String deck = "* t\n.control\n" + ("wrdata x" + quotes + "\u0085\necho " + quotes + "\u0085\n").repeat(10)
+                + ".endc\n" + (".include \"" + " x".repeat(49_000) + "\n.include " + blanks + "x\n").repeat(10);
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(20), () -> assertThat(Decks.rules(deck)).contains("blank-in-file-name:3"));
     }
 
     @Test

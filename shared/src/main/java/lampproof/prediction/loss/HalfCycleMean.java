@@ -21,11 +21,6 @@ record HalfCycleMean(List<AnglePoint> points) {
         return sum / points.size();
     }
 
-    /** Mean power of an energy in each switching cycle. */
-    double ofEnergy(ToDoubleBiFunction<AnglePoint, CellCycle> energy) {
-        return ofCycles((point, cycle) -> energy.applyAsDouble(point, cycle) / cycle.period());
-    }
-
     /** Mean of a power that is zero where the converter rests. */
     double ofCycles(ToDoubleBiFunction<AnglePoint, CellCycle> power) {
         return of(point -> point.cycle() == null ? 0 : power.applyAsDouble(point, point.cycle()));
