@@ -2,6 +2,7 @@ package lampproof.page;
 
 import java.util.List;
 import lampproof.choice.Candidate;
+import lampproof.rule.RuleJudgement;
 
 /**
  * What rules say of the finalists.
@@ -25,7 +26,10 @@ record FinalistRules(List<Row> rules) {
 
     private static List<Row> rows(Candidate finalist) {
         String name = finalist.arrangement().topology().word();
-        return RuleRows.of(finalist.verdicts()).rules().stream()
+        return RuleRows.of(finalist.verdicts().stream()
+                        .map(RuleJudgement::predicted)
+                        .toList())
+                .rules().stream()
                 .map(row -> new Row(name, row))
                 .toList();
     }

@@ -74,13 +74,9 @@ final class HeadlineRows {
 
     private String nearest() {
         RatedUse nearest = RatedUses.of(corners).stream()
-                .max(Comparator.comparingDouble(HeadlineRows::utilisation))
+                .max(Comparator.comparingDouble(RatedUse::utilisation))
                 .orElseThrow();
-        return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(utilisation(nearest), 0);
-    }
-
-    private static double utilisation(RatedUse use) {
-        return use.used() / use.rated() / use.allowed();
+        return PartWords.rating(nearest.name()) + ", " + PlainNumber.percent(nearest.utilisation(), 0);
     }
 
     private String life() {

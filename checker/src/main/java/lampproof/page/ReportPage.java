@@ -47,7 +47,7 @@ public final class ReportPage {
 
     static View view(RunRecord run) {
         ReportPage page = new ReportPage(run);
-        RuleRows rules = RuleRows.of(run.rules());
+        RuleRows rules = RuleRows.of(run.judgements());
         return new View(
                 run.verdict().name(),
                 run.verdict().worst().words(),

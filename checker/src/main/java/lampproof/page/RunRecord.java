@@ -13,7 +13,6 @@ import lampproof.prediction.LineCorners;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Solution;
 import lampproof.rule.RuleJudgement;
-import lampproof.rule.RuleVerdict;
 import lampproof.rule.RuleVerdicts;
 import lampproof.waveform.file.WaveformFile;
 
@@ -74,11 +73,6 @@ public record RunRecord(
     /** The verdict of each rule on the prediction, and on the simulation where a deck shows it. */
     public List<RuleJudgement> judgements() {
         return RuleVerdicts.of(corners, verdict::simulated);
-    }
-
-    /** The verdict that counts of each rule. */
-    List<RuleVerdict> rules() {
-        return RuleJudgement.decisive(judgements());
     }
 
     /** The predicted value of a figure of the whole lamp, which no deck settles. */

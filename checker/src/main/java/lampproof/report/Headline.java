@@ -178,7 +178,7 @@ public record Headline(String lamp, List<Line> values, List<Line> words) {
             RatedUse use = RatedUses.of(corners).stream()
                     .max(Comparator.comparingDouble(RatedUse::utilisation))
                     .orElseThrow();
-            return use.name() + ", " + PlainNumber.percent(use.used() / use.rated(), 0);
+            return use.name() + ", " + PlainNumber.percent(use.utilisation(), 0) + " of what is allowed";
         }
 
         private String life() {

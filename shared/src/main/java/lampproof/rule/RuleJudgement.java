@@ -13,7 +13,7 @@ import java.util.Optional;
 public record RuleJudgement(RuleVerdict predicted, Optional<RuleVerdict> simulated) {
 
     /** A verdict on the prediction alone. */
-    static RuleJudgement predicted(RuleVerdict verdict) {
+    public static RuleJudgement predicted(RuleVerdict verdict) {
         return new RuleJudgement(verdict, Optional.empty());
     }
 
