@@ -25,6 +25,7 @@ final class CommandLines {
         COMMANDS.put("dimming", DimmingCommand.class);
         COMMANDS.put("measure", MeasureCommand.class);
         COMMANDS.put("figures", FiguresCommand.class);
+        COMMANDS.put("rows", RowsCommand.class);
         COMMANDS.put("lint", LintCommand.class);
     }
 

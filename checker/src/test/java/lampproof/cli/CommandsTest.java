@@ -51,7 +51,7 @@ class CommandsTest {
     @Test
     void everyCommandExplainsItselfWithAnExample() {
         for (String command :
-                List.of("prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "lint")) {
+                List.of("prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "rows", "lint")) {
             out.getBuffer().setLength(0);
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString())
@@ -73,6 +73,7 @@ class CommandsTest {
                         "\n  dimming",
                         "\n  measure",
                         "\n  figures",
+                        "\n  rows",
                         "\n  lint");
     }
 

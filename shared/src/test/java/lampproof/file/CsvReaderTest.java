@@ -65,7 +65,7 @@ class CsvReaderTest {
         assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": there is no such file; name another");
         assertThatThrownBy(() -> READER.text(folder)).hasMessage(folder + ": the file cannot be read; name another");
         Files.write(file, "lämp".getBytes(StandardCharsets.ISO_8859_1));
-        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": this is not UTF-8 text; name another");
+        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": invalid UTF-8 text; name another");
         Files.write(file, new byte[(1 << 20) + 1]);
         assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": the file is larger than 1 MiB; name another");
     }
