@@ -5,7 +5,7 @@ import java.util.Map;
 import picocli.CommandLine;
 
 /**
- * Builds the command line that some arguments need.
+ * Builds the command line for some arguments.
  *
  * <p>This class and {@link RootCommand} have no lambda over a type of picocli: the class archive of the launcher would
  * have to omit that type.

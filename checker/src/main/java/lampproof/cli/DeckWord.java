@@ -27,7 +27,7 @@ final class DeckWord implements Iterable<String> {
     static DeckKind kind(String word, String option) {
         return Keyword.of(DeckKind.class, word)
                 .orElseThrow(() -> UserFault.badInput(new Finding(
-                        "there is no such deck",
+                        "unknown deck",
                         option,
                         word,
                         String.join(", ", ALL),

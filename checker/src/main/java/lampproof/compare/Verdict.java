@@ -42,7 +42,7 @@ public record Verdict(Prediction prediction, OptionalDouble simulated, Outcome o
         return prediction.tolerance().around(prediction.value());
     }
 
-    /** Simulated less predicted value over the predicted one [%]; empty where the predicted one is lost in its tolerance. */
+    /** Simulated less predicted value over the predicted one [%]; empty where the predicted value is below its tolerance. */
     public OptionalDouble deviation() {
         double predicted = Math.abs(prediction.value());
         return simulated.isPresent() && predicted > allowed()
