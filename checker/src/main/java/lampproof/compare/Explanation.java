@@ -46,7 +46,7 @@ final class Explanation {
     }
 
     /**
-     * Why a simulated value is not the predicted one, in a sentence.
+     * The cause of the difference between simulated and predicted value, in a sentence.
      *
      * @param alternatives the predictions under other conditions
      * @param candidates every condition that was measured

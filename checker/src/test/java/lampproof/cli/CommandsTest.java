@@ -274,7 +274,7 @@ class CommandsTest {
         assertThat(run("check", folder.toString())).isEqualTo(2);
         assertThat(err.toString())
                 .isEqualTo(folder.resolve("predictions.csv")
-                        + ": there is no such file; write the run folder again with 'lampproof deck'\n");
+                        + ": the file does not exist; write the run folder again with 'lampproof deck'\n");
     }
 
     @Test

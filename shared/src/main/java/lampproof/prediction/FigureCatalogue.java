@@ -35,7 +35,7 @@ public final class FigureCatalogue {
         return ENTRIES.stream().map(FigureEntry::figure).toList();
     }
 
-    /** Over what a figure is taken: the spans of the decks that settle it, or the half cycle of the model. */
+    /** The window of a figure: the spans of the decks that settle it, or the half cycle of the model. */
     public static String window(Figure figure) {
         return ENTRIES.stream()
                 .filter(entry -> entry.figure().equals(figure))

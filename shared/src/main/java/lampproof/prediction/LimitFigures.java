@@ -7,7 +7,7 @@ import java.util.List;
 import lampproof.physics.DisplacementFactorFloor;
 import lampproof.physics.FlickerLimit;
 
-/** Limits that the figures are held against. */
+/** Limits of standards for the figures. */
 final class LimitFigures {
 
     private LimitFigures() {}
@@ -25,7 +25,7 @@ final class LimitFigures {
                         .source("IEEE Std 1789-2015, clause 8.1.1, practice 2")
                         .calculated(s -> 100 * FlickerLimit.noEffect(s.rippleFrequency())),
                 figure("limit.displacement_factor", "cos phi1,min", "1", CALCULATED)
-                        .definition("least displacement factor at the line power; 0 where there is none")
+                        .definition("minimum displacement factor required at the line power; 0 without a limit")
                         .formula("0 to 5 W, 0.5 to 10 W, 0.7 to 25 W, 0.9 above")
                         .source("Commission Regulation (EU) 2019/2020, Annex II table 4")
                         .calculated(s -> DisplacementFactorFloor.of(s.line().power())));

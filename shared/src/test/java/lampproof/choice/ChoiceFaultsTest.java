@@ -90,7 +90,7 @@ class ChoiceFaultsTest {
     void anotherTableIsNoTableOfParts() throws IOException {
         Path file = table("quantity,min,typ,max,unit,note\n");
         assertThatThrownBy(() -> PartTable.shipped().with(file))
-                .hasMessageContaining("this is no table of part classes");
+                .hasMessageContaining("not a table of part classes");
     }
 
     private Path table(String text) throws IOException {
