@@ -64,8 +64,7 @@ final class CompareCommand extends LampproofCommand {
     @Option(
             names = "--parts",
             paramLabel = "FILE.csv",
-            description =
-                    "Table of part classes with package, size and cost points; default: the table of lampproof.")
+            description = "Table of part classes with package, size and cost points; default: the table of lampproof.")
     private Path parts;
 
     @Option(

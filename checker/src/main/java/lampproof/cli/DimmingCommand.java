@@ -62,7 +62,8 @@ final class DimmingCommand extends LampproofCommand {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "The folder for two tables, the page and the runs of --prove; default with --prove: lampproof-dimming.")
+            description =
+                    "The folder for two tables, the page and the runs of --prove; default with --prove: lampproof-dimming.")
     private Path output;
 
     @Option(names = "--prove", description = "Simulate some settings and judge their figures.")

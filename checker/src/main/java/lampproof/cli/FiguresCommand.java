@@ -30,7 +30,11 @@ final class FiguresCommand extends LampproofCommand {
                 .toList();
         if (figures.isEmpty()) {
             throw UserFault.badInput(new Finding(
-                    "no figure has a name that begins with this text", "NAME", name, "", "list them all with 'lampproof figures'"));
+                    "no figure has a name that begins with this text",
+                    "NAME",
+                    name,
+                    "",
+                    "list them all with 'lampproof figures'"));
         }
         print(new FigureText(style()).text(figures));
         return ExitCode.AGREES.code();

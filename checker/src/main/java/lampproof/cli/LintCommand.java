@@ -9,8 +9,7 @@ import picocli.CommandLine.Parameters;
 
 /** Checks a netlist. */
 @Command(
-        description =
-                "Finds errors that simulators silently accept, in a netlist or in every deck of a run folder.",
+        description = "Finds errors that simulators silently accept, in a netlist or in every deck of a run folder.",
         footer = {"", "Example: lampproof lint mains.cir", "Example: lampproof lint run"})
 final class LintCommand extends LampproofCommand {
 

@@ -34,8 +34,7 @@ final class TableOptions {
      */
     ReadOptions readOptions() {
         if (run != null && run < 1) {
-            throw UserFault.badInput(
-                    new Finding("invalid run", "--run", String.valueOf(run), "1 for the first", ""));
+            throw UserFault.badInput(new Finding("invalid run", "--run", String.valueOf(run), "1 for the first", ""));
         }
         ReadOptions marked = decimal == null ? ReadOptions.NONE : ReadOptions.NONE.with(decimal());
         return run == null ? marked : marked.withRun(run);

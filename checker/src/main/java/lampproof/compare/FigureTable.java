@@ -283,7 +283,7 @@ final class FigureTable {
     private static PendingValue efficiency(ProbeMeasurements b) {
         PendingValue input = steadyInput(b);
         PendingValue output = b.power(OUTPUT_VOLTAGE, STRING_CURRENT);
-        return () -> output.result()
-                .then(out -> input.result().then(in -> Measured.ratio(100 * out, in, "no input power")));
+        return () ->
+                output.result().then(out -> input.result().then(in -> Measured.ratio(100 * out, in, "no input power")));
     }
 }

@@ -17,8 +17,8 @@ record Substitution(Condition condition, double predicted, double simulated) {
     /** The difference in words. */
     String text() {
         return condition.part()
-                ? "the " + condition.words() + ": in the circuit " + value(simulated)
-                        + ", the prediction used " + value(predicted)
+                ? "the " + condition.words() + ": in the circuit " + value(simulated) + ", the prediction used "
+                        + value(predicted)
                 : "the " + condition.words() + ": predicted " + value(predicted) + ", simulated " + value(simulated);
     }
 

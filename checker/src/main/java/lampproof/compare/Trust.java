@@ -98,8 +98,7 @@ final class Trust {
         Measured taken = input.result();
         if (taken.present() && taken.value() <= 0) {
             String power = Engineering.rounded(taken.value(), "W");
-            return TrustCheck.failed(
-                    "energy", "no power flows in from the line (" + power + "): is a probe reversed?");
+            return TrustCheck.failed("energy", "no power flows in from the line (" + power + "): is a probe reversed?");
         }
         TrustCheck books = closes(taken, 1, "W", "from the line");
         return books.passed() ? reversed().orElse(books) : books;

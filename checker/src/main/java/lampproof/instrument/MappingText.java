@@ -90,8 +90,7 @@ public final class MappingText {
         String quantity = mapping.quantity();
         if (!known.contains(quantity)) {
             String next = NearestName.question(quantity, known);
-            return Optional.of(
-                    new Finding("unknown quantity", OPTION, quantity, String.join(", ", known), next));
+            return Optional.of(new Finding("unknown quantity", OPTION, quantity, String.join(", ", known), next));
         }
         if (before.stream().anyMatch(other -> other.quantity().equals(quantity))) {
             return Optional.of(Finding.of(quantity + " is mapped twice", OPTION, "map it once"));

@@ -29,7 +29,9 @@ enum FailingLine {
             Part.CAUSE),
     MISSING_MODEL("can't find model '(.*?)'.*", "model $1 is missing", Part.CAUSE_WITH_DETAILS),
     MISSING_VECTOR(
-            "no such vector (\\S+).*", "the deck requests vector $1, which the circuit does not contain", Part.CAUSE_WITH_DETAILS),
+            "no such vector (\\S+).*",
+            "the deck requests vector $1, which the circuit does not contain",
+            Part.CAUSE_WITH_DETAILS),
     MISSING_FILE("Could not find (?:include|library) file (.*\\S)\\s*", "included file $1 is missing", Part.CAUSE),
     MISSING_PATH("^\\s*(\\S.*): No such file or directory.*", "file or folder for $1 is missing", Part.CAUSE),
     UNKNOWN_COMMAND(

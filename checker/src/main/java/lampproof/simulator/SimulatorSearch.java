@@ -43,8 +43,7 @@ final class SimulatorSearch {
     }
 
     private static Path set(String setting) {
-        return executable(setting)
-                .orElseThrow(() -> refusal("the program cannot be run", SETTING + "=" + setting));
+        return executable(setting).orElseThrow(() -> refusal("the program cannot be run", SETTING + "=" + setting));
     }
 
     private static Path onPath(Map<String, String> environment) {

@@ -50,8 +50,8 @@ class CommandsTest {
 
     @Test
     void everyCommandExplainsItselfWithAnExample() {
-        for (String command :
-                List.of("prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "rows", "lint")) {
+        for (String command : List.of(
+                "prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "rows", "lint")) {
             out.getBuffer().setLength(0);
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString())
@@ -282,8 +282,8 @@ class CommandsTest {
         assumeSimulator();
         assertThat(run("simulate", folder.toString())).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo(folder + ": the folder contains no deck; write one with 'lampproof deck SPEC -o "
-                        + folder + "'\n");
+                .isEqualTo(folder + ": the folder contains no deck; write one with 'lampproof deck SPEC -o " + folder
+                        + "'\n");
     }
 
     @Test
@@ -313,7 +313,8 @@ class CommandsTest {
         assertThat(out.toString()).doesNotContain("line.power.mean");
         assertThat(run("figures", "sting")).isEqualTo(2);
         assertThat(err.toString())
-                .contains("NAME: no figure has a name that begins with this text, found 'sting'; list them all with 'lampproof figures'");
+                .contains(
+                        "NAME: no figure has a name that begins with this text, found 'sting'; list them all with 'lampproof figures'");
     }
 
     private static void assumeSimulator() {

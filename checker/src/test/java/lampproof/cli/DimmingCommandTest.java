@@ -59,8 +59,8 @@ class DimmingCommandTest {
         assertThat(run("dimming", spec("dimmer.edge,,trailing,,,\n").toString(), "-o", folder.toString()))
                 .isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo(
-                        other + ": the file exists and is not a dimming curve of lampproof; name another folder with -o\n");
+                .isEqualTo(other
+                        + ": the file exists and is not a dimming curve of lampproof; name another folder with -o\n");
         assertThat(other).hasContent("my,own\n");
     }
 

@@ -75,8 +75,7 @@ class RowsCommandTest {
     @Test
     void rejects_a_name_beside_the_blank_spec() {
         assertThat(run("rows", "--blank", "line")).isEqualTo(2);
-        assertThat(err.toString())
-                .contains("NAME: --blank prints all rows, found 'line'; remove --blank or the name");
+        assertThat(err.toString()).contains("NAME: --blank prints all rows, found 'line'; remove --blank or the name");
     }
 
     @Test
@@ -95,7 +94,9 @@ class RowsCommandTest {
     @Test
     void reads_a_row_of_the_blank_spec_whose_comment_sign_is_deleted() throws IOException {
         run("rows", "--blank");
-        String opened = out.toString().replaceAll("(?m)^# (?=[a-z_.]+,,,,)", "").replace("inductor.turns,,,,", "inductor.turns,,4k,,");
+        String opened = out.toString()
+                .replaceAll("(?m)^# (?=[a-z_.]+,,,,)", "")
+                .replace("inductor.turns,,,,", "inductor.turns,,4k,,");
         Path spec = Files.writeString(folder.resolve("lamp.csv"), opened);
         assertThat(run("predict", spec.toString())).isEqualTo(2);
         assertThat(err.toString().lines())

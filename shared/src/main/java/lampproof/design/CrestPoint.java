@@ -107,7 +107,8 @@ record CrestPoint(Demand demand, double crest) {
         return switch (demand.law()) {
             case BOUNDARY -> "boundary control: switching.frequency at the crest, E12";
             case FIXED_DUTY -> "fixed-duty control: current flows for 80 % of the cycle at the crest, E12";
-            case PEAK_CURRENT, FIXED_OFF_TIME -> "peak-current and fixed-off-time control: ripple of 60 % of the mean at the crest, E12";
+            case PEAK_CURRENT, FIXED_OFF_TIME ->
+                "peak-current and fixed-off-time control: ripple of 60 % of the mean at the crest, E12";
         };
     }
 

@@ -26,7 +26,8 @@ public final class DefaultRules {
 
     private static final String NO_EFFECT = "none: this version accepts the row but does not use it";
     private static final String NO_MODEL = "none: the decks use the lampproof model of the part";
-    private static final String POINTS = "none: give low and high points in place of string.voltage and string.resistance";
+    private static final String POINTS =
+            "none: give low and high points in place of string.voltage and string.resistance";
 
     private static final Map<String, String> OTHER_RULES = Map.ofEntries(
             Map.entry("switching.on_time", NO_EFFECT),

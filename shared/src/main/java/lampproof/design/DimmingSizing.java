@@ -25,8 +25,7 @@ final class DimmingSizing {
                 () -> E12.down(0.1 / (line.angularFrequency() * capacitance)));
         double threshold = values.amount(
                 "bleeder.threshold", "20 % of the line crest", () -> Rounding.twoDigits(0.2 * line.crest()));
-        double topUp = values.amount(
-                "bleeder.hold_current", "1.5 times dimmer.holding_current", () -> 1.5 * holding);
+        double topUp = values.amount("bleeder.hold_current", "1.5 times dimmer.holding_current", () -> 1.5 * holding);
         return new Dimming(edge, conduction, capacitance, inductance, holding, resistance, threshold, topUp);
     }
 }

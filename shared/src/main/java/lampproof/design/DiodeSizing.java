@@ -48,8 +48,8 @@ final class DiodeSizing {
     static Rectifier rectifier(DesignValues values, String part, double usual, double current) {
         String rule = QuantityWriter.text(Dimension.VOLTAGE, usual) + ": junction diode at its working current";
         double drop = values.amount(part + ".drop", rule, () -> usual);
-        double resistance =
-                values.amount(part + ".resistance", "30 mV over the working current", () -> Rounding.twoDigits(0.03 / current));
+        double resistance = values.amount(
+                part + ".resistance", "30 mV over the working current", () -> Rounding.twoDigits(0.03 / current));
         return Rectifier.through(drop, current, 1.8, resistance);
     }
 }

@@ -35,7 +35,8 @@ final class ExposureSizing {
                         () -> RESTART),
                 values.amount("string.short_resistance", "1 Ohm: wire and fault contact", () -> 1),
                 Surge.of(values),
-                Math.toRadians(values.amount("decks.power_up_angle", "90 deg: greatest inrush, at the crest", () -> 90)),
+                Math.toRadians(
+                        values.amount("decks.power_up_angle", "90 deg: greatest inrush, at the crest", () -> 90)),
                 ratings(),
                 Derating.of(values));
     }

@@ -76,10 +76,7 @@ final class HeatSizing {
     }
 
     private double rating(String name, String kind, double usual) {
-        return values.amount(
-                name + ".temperature_rating",
-                degrees(usual, "usual for " + kind),
-                () -> usual);
+        return values.amount(name + ".temperature_rating", degrees(usual, "usual for " + kind), () -> usual);
     }
 
     private static double rise(double kelvins, double power) {
@@ -88,8 +85,10 @@ final class HeatSizing {
 
     private Light light() {
         double share = values.amount("string.light_share", "a third of the string power leaves as light", () -> 0.33);
-        double count =
-                values.amount("string.count", "one LED for each 3 V of string.voltage", () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
+        double count = values.amount(
+                "string.count",
+                "one LED for each 3 V of string.voltage",
+                () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
         double slope = values.amount(
                 "string.temperature_slope",
                 "-2.2 mV/K for each LED",

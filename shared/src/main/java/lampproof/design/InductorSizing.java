@@ -71,9 +71,7 @@ final class InductorSizing {
                 () -> Rounding.twoDigits(AirGap.length(inductance, overload(), flux, core.area())));
         double copper = WindowAllocation.wireArea(1, FILL, core.windowArea(), turns);
         double strands = values.amount(
-                "inductor.strands",
-                "fewest with a strand below two thirds of the skin depth",
-                () -> strands(copper));
+                "inductor.strands", "fewest with a strand below two thirds of the skin depth", () -> strands(copper));
         double wire = values.amount(
                 "inductor.wire_diameter",
                 "copper in 30 % of the window, AWG",
@@ -118,8 +116,8 @@ final class InductorSizing {
 
     private UserFault unknown(String name) {
         String known = CoreTable.all().stream().map(MagneticCore::name).collect(Collectors.joining(", "));
-        return UserFault.badInput(
-                new Finding("the table of cores has no such core", "inductor.core", name, known, "choose one of these cores"));
+        return UserFault.badInput(new Finding(
+                "the table of cores has no such core", "inductor.core", name, known, "choose one of these cores"));
     }
 
     private UserFault tooSmall() {

@@ -48,8 +48,7 @@ final class OutputSizing {
                     "keep one of the two rows"));
         }
         double half = halfVoltage();
-        double capacitance = values.amount(
-                WORKING, NOMINAL + " at the string voltage", () -> nominal * left(half));
+        double capacitance = values.amount(WORKING, NOMINAL + " at the string voltage", () -> nominal * left(half));
         return new Output(capacitance, nominal, half);
     }
 

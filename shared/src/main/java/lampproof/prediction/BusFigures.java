@@ -23,8 +23,7 @@ final class BusFigures {
         return List.of(
                 figure("line.conduction_angle", "theta_c", "deg", ANGLE)
                         .definition("conduction angle of the bridge in a half cycle")
-                        .formula(
-                                "180 deg times the share of the half cycle with bridge current, averaged over 1 deg")
+                        .formula("180 deg times the share of the half cycle with bridge current, averaged over 1 deg")
                         .source(MODEL)
                         .mains(s -> s.line().conductionAngle()),
                 figure("bridge.current.mean", "I_br", "A", MEAN)

@@ -54,7 +54,8 @@ final class DiodeFigures {
                         .crest(s -> s.crestStage().diode().conductionLoss())
                         .mains(s -> s.stage().diode().conductionLoss()),
                 figure("diode.loss.reverse", "P_D,r", "W", LOSS)
-                        .definition("mean of diode voltage times reverse diode current, if the deck contains the recovery")
+                        .definition(
+                                "mean of diode voltage times reverse diode current, if the deck contains the recovery")
                         .formula("<q (V - R i) f>, q = M Q_rr / I_rr; M follows i_D with the lifetime")
                         .source("P. O. Lauritzen, C. L. Ma, IEEE Trans. Power Electronics 6(2), 1991 (from memory), "
                                 + "straight ramps of current")

@@ -56,7 +56,8 @@ final class HeatFigures {
                                 s.driver().heat().capacitorLife(),
                                 s.temperatures().of("output"))),
                 figure("life.capacitor.ten_degrees", "t_C,10", "h", CALCULATED)
-                        .definition("life of the output capacitor by the ten-degree rule from the hotter point; 0 above that temperature")
+                        .definition(
+                                "life of the output capacitor by the ten-degree rule from the hotter point; 0 above that temperature")
                         .formula("t_hot 2^((T_hot - T) / 10 K)")
                         .source("life doubles for every 10 K less; makers' application notes, from memory")
                         .calculated(s -> PartLife.tenDegrees(

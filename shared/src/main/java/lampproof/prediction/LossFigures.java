@@ -32,7 +32,8 @@ final class LossFigures {
 
     private static FigureEntry total() {
         return figure(Losses.TOTAL, "P_loss", "W", LOSS)
-                .definition("line power - string power - change of stored energy; a deck contains only part of the losses")
+                .definition(
+                        "line power - string power - change of stored energy; a deck contains only part of the losses")
                 .formula("sum of the losses of the parts = P_in - P_s - dE/dt")
                 .source(ENERGY)
                 .mains(Solution::circuitLoss)
@@ -41,7 +42,8 @@ final class LossFigures {
 
     private static FigureEntry efficiency() {
         return figure("efficiency", "eta", "%", EFFICIENCY)
-                .definition("string power / (line power - change of stored energy); a deck contains only part of the losses")
+                .definition(
+                        "string power / (line power - change of stored energy); a deck contains only part of the losses")
                 .formula("100 P_s / (P_s + P_loss)")
                 .source(ENERGY)
                 .mains(s -> 100 * s.string().power() / (s.string().power() + s.circuitLoss()))

@@ -21,7 +21,8 @@ final class SupplyFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("bias.loss", "P_bias", "W", CALCULATED)
-                        .definition("mean bus voltage times supply current of controller and gate drive, minus the gate loss")
+                        .definition(
+                                "mean bus voltage times supply current of controller and gate drive, minus the gate loss")
                         .formula("<v_bus> (I_bias + Q_g f) - P_Q,g")
                         .source("linear supply; J. M. Jacob, Power Electronics: Principles and Applications, ex. 1.6a")
                         .calculated(s -> s.losses().of(Loss.BIAS)),
@@ -39,8 +40,7 @@ final class SupplyFigures {
                         .calculated(s ->
                                 Bleeder.holdCurrent(s.driver(), s.operation().points())),
                 figure("dimmer.current.peak", "I_T,pk", "A", PEAK)
-                        .definition(
-                                "maximum current of the dimmer switch, with the discharge of its noise capacitor")
+                        .definition("maximum current of the dimmer switch, with the discharge of its noise capacitor")
                         .formula("max |i_T| of the averaged model with the ring of firing")
                         .source(MODEL)
                         .dimmed(DimmedStress::peakTriacCurrent),

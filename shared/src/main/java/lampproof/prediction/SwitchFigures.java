@@ -63,8 +63,7 @@ final class SwitchFigures {
                         .crest(s -> s.crestStage().powerSwitch().conductionLoss())
                         .mains(s -> s.stage().powerSwitch().conductionLoss()),
                 figure("switch.loss.overlap", "P_Q,ov", "W", CALCULATED)
-                        .definition(
-                                "voltage x current x transition time / 2 at each edge, mean over the half cycle")
+                        .definition("voltage x current x transition time / 2 at each edge, mean over the half cycle")
                         .formula("<1/2 V I t_x f> at each edge")
                         .source(SWITCHED + ", MOSFET section")
                         .calculated(s -> s.losses().of(Loss.OVERLAP)),

@@ -15,12 +15,33 @@ final class ConverterWord {
     private static final String UP = "step-up";
 
     private static final Map<String, String> SYNONYMS = Map.of(
-            "stepdown", DOWN, "down", DOWN, "buck", DOWN, //
-            "stepup", UP, "up", UP, "boost", UP);
+            "stepdown",
+            DOWN,
+            "down",
+            DOWN,
+            "buck",
+            DOWN, //
+            "stepup",
+            UP,
+            "up",
+            UP,
+            "boost",
+            UP);
 
     private static final Set<String> OTHERS = Set.of(
-            "buckboost", "flyback", "forward", "sepic", "cuk", "zeta", "halfbridge", "fullbridge", "pushpull", "llc",
-            "resonant", "inverting", "linear");
+            "buckboost",
+            "flyback",
+            "forward",
+            "sepic",
+            "cuk",
+            "zeta",
+            "halfbridge",
+            "fullbridge",
+            "pushpull",
+            "llc",
+            "resonant",
+            "inverting",
+            "linear");
 
     private ConverterWord() {}
 

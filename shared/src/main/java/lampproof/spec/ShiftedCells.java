@@ -41,11 +41,17 @@ final class ShiftedCells {
 
     private static boolean isShifted(SpecHeader header, List<String> cells, Dimension dimension) {
         int unit = header.columns().indexOf(Column.UNIT);
-        boolean unitInPlace = cell(cells, unit).filter(text -> isUnit(dimension, text)).isPresent();
+        boolean unitInPlace =
+                cell(cells, unit).filter(text -> isUnit(dimension, text)).isPresent();
         boolean unitFurther = cells.stream().skip(unit + 1L).anyMatch(text -> isUnit(dimension, text));
-        boolean unitInNumber = cells.stream().anyMatch(text -> isUnit(dimension, CellParts.of(text).unit()));
+        boolean unitInNumber = cells.stream()
+                .anyMatch(text -> isUnit(dimension, CellParts.of(text).unit()));
         boolean tooMany = cells.stream().skip(header.columns().size()).anyMatch(text -> !text.isEmpty());
-        return !unitInPlace && (unitFurther || tooMany || unitInNumber && cell(cells, unit).filter(String::isEmpty).isPresent());
+        return !unitInPlace
+                && (unitFurther
+                        || tooMany
+                        || unitInNumber
+                                && cell(cells, unit).filter(String::isEmpty).isPresent());
     }
 
     /** The cells that contain the cut number; empty if no two neighbours can be one number. */

@@ -16,8 +16,7 @@ import lampproof.unit.QuantityWriter;
 public final class SpecWriter {
 
     /** The first line of every table that lampproof writes, by which it knows its own again. */
-    public static final String HEADING =
-            "# The spec as understood: origin is given or default.";
+    public static final String HEADING = "# The spec as understood: origin is given or default.";
 
     private SpecWriter() {}
 

@@ -60,7 +60,12 @@ public final class Vocabulary {
             quantity("filter.resistance", RESISTANCE, 0, 500, "resistance of filter.inductance"),
             quantity("filter.damping", RESISTANCE, 0, 1e6, "resistor that damps the filter"),
             quantity("filter.capacitance", CAPACITANCE, 0, 10e-6, "capacitor across the line, before the bridge"),
-            quantity("filter.dissipation_factor", RATIO, 0, 0.2, "dissipation factor of filter.capacitance at the line frequency"),
+            quantity(
+                    "filter.dissipation_factor",
+                    RATIO,
+                    0,
+                    0.2,
+                    "dissipation factor of filter.capacitance at the line frequency"),
             //
             quantity("bridge.drop", VOLTAGE, 0, 3, "threshold voltage of one bridge diode"),
             quantity("bridge.resistance", RESISTANCE, 0, 50, "dynamic resistance of one bridge diode"),
@@ -99,7 +104,10 @@ public final class Vocabulary {
             quantity("inductor.inductance", INDUCTANCE, 1e-6, 0.1, "inductance at the working current"),
             quantity("inductor.resistance", RESISTANCE, 0, 200, "dc resistance of the winding at working temperature"),
             quantity("inductor.saturation_current", CURRENT, 1e-3, 50, "current at which the core saturates"),
-            choice("inductor.saturation", "none hard", "inductance above inductor.saturation_current: constant, or one tenth"),
+            choice(
+                    "inductor.saturation",
+                    "none hard",
+                    "inductance above inductor.saturation_current: constant, or one tenth"),
             choice("inductor.core", "", "core, by its name in the table of cores"),
             quantity("inductor.turns", COUNT, 1, 5000, "turns of the winding"),
             quantity("inductor.gap", LENGTH, 0, 20e-3, "total air gap of the core"),
@@ -110,7 +118,12 @@ public final class Vocabulary {
             //
             quantity("switch.resistance", RESISTANCE, 0, 200, "resistance when closed, at working temperature"),
             quantity("switch.capacitance", CAPACITANCE, 0, 10e-9, "output capacitance, energy-related"),
-            quantity("switch.snubber_capacitance", CAPACITANCE, 0, 1e-9, "capacitance of an RC snubber across the switch"),
+            quantity(
+                    "switch.snubber_capacitance",
+                    CAPACITANCE,
+                    0,
+                    1e-9,
+                    "capacitance of an RC snubber across the switch"),
             quantity("switch.gate_charge", CHARGE, 0, 1e-6, "total charge of the gate"),
             quantity("switch.gate_voltage", VOLTAGE, 1, 30, "drive voltage of the gate"),
             quantity("switch.transition_time", TIME, 0, 1e-6, "overlap of voltage and current in one transition"),
@@ -141,12 +154,22 @@ public final class Vocabulary {
             quantity("diode.temperature_rating", TEMPERATURE, 40, 250, "highest junction temperature of the diode"),
             //
             quantity("sense.resistance", RESISTANCE, 1e-3, 1e3, "resistor that senses the switch current"),
-            quantity("sense.reference", VOLTAGE, 1e-3, 10, "voltage across the sense resistor at which the switch opens"),
+            quantity(
+                    "sense.reference",
+                    VOLTAGE,
+                    1e-3,
+                    10,
+                    "voltage across the sense resistor at which the switch opens"),
             //
             quantity(
                     "output.capacitance", CAPACITANCE, 0, 10e-3, "capacitor across the string, at its working voltage"),
             quantity("output.nominal_capacitance", CAPACITANCE, 0, 10e-3, "output.capacitance without voltage"),
-            quantity("output.capacitance_left", RATIO, 0.05, 1, "share of output.nominal_capacitance left at output.voltage_rating"),
+            quantity(
+                    "output.capacitance_left",
+                    RATIO,
+                    0.05,
+                    1,
+                    "share of output.nominal_capacitance left at output.voltage_rating"),
             quantity("output.resistance", RESISTANCE, 0, 100, "series resistance of output.capacitance"),
             quantity("output.voltage_rating", VOLTAGE, 2, 2000, "voltage rating of output.capacitance"),
             quantity(
@@ -162,8 +185,18 @@ public final class Vocabulary {
             choice("output.kind", "film ceramic electrolytic", "dielectric of output.capacitance"),
             quantity("output.temperature_rating", TEMPERATURE, 40, 250, "highest temperature of output.capacitance"),
             //
-            quantity("bleeder.resistance", RESISTANCE, 100, 10e6, "bleeder resistor across the bus: load for the dimmer"),
-            quantity("bleeder.threshold", VOLTAGE, 0, 500, "rectified line voltage above which the bleeder switches off"),
+            quantity(
+                    "bleeder.resistance",
+                    RESISTANCE,
+                    100,
+                    10e6,
+                    "bleeder resistor across the bus: load for the dimmer"),
+            quantity(
+                    "bleeder.threshold",
+                    VOLTAGE,
+                    0,
+                    500,
+                    "rectified line voltage above which the bleeder switches off"),
             quantity("bleeder.hold_current", CURRENT, 0, 0.5, "lowest dimmer current that the bleeder maintains"),
             quantity("bias.current", CURRENT, 0, 0.1, "supply current of the controller"),
             quantity("bias.voltage", VOLTAGE, 1, 50, "supply voltage of the controller"),
@@ -174,10 +207,20 @@ public final class Vocabulary {
             quantity("string.voltage_low", VOLTAGE, 2, 600, "voltage of the string at string.current_low"),
             quantity("string.current_low", CURRENT, 1e-4, 10, "lowest current at which the string voltage is known"),
             quantity("string.voltage_mid", VOLTAGE, 2, 600, "voltage of the string at string.current_mid"),
-            quantity("string.current_mid", CURRENT, 1e-4, 10, "current of a third point, between string.current_low and string.current_high"),
+            quantity(
+                    "string.current_mid",
+                    CURRENT,
+                    1e-4,
+                    10,
+                    "current of a third point, between string.current_low and string.current_high"),
             quantity("string.voltage_high", VOLTAGE, 2, 600, "voltage of the string at string.current_high"),
             quantity("string.current_high", CURRENT, 1e-4, 10, "highest current at which the string voltage is known"),
-            quantity("string.point_temperature", TEMPERATURE, -40, 200, "junction temperature at which these string voltages hold"),
+            quantity(
+                    "string.point_temperature",
+                    TEMPERATURE,
+                    -40,
+                    200,
+                    "junction temperature at which these string voltages hold"),
             quantity("string.short_resistance", RESISTANCE, 10e-3, 100, "resistance of a shorted string"),
             quantity("string.count", COUNT, 1, 500, "LED junctions in series"),
             quantity(
@@ -195,18 +238,63 @@ public final class Vocabulary {
             quantity("surge.impedance", RESISTANCE, 1, 500, "source resistance of the ring wave generator"),
             quantity("surge.angle", ANGLE, 0, 180, "line angle of the surge"),
             //
-            quantity("derating.voltage", RATIO, 0.3, 1, "share of a semiconductor voltage rating allowed in normal operation"),
-            quantity("derating.current", RATIO, 0.3, 1, "share of a semiconductor current rating allowed in normal operation"),
-            quantity("derating.capacitor", RATIO, 0.3, 1, "share of a capacitor voltage rating allowed in normal operation"),
+            quantity(
+                    "derating.voltage",
+                    RATIO,
+                    0.3,
+                    1,
+                    "share of a semiconductor voltage rating allowed in normal operation"),
+            quantity(
+                    "derating.current",
+                    RATIO,
+                    0.3,
+                    1,
+                    "share of a semiconductor current rating allowed in normal operation"),
+            quantity(
+                    "derating.capacitor",
+                    RATIO,
+                    0.3,
+                    1,
+                    "share of a capacitor voltage rating allowed in normal operation"),
             //
             quantity("ambient.temperature", TEMPERATURE, -40, 85, "temperature of the air around the lamp"),
             quantity("ambient.coldest", TEMPERATURE, -60, 85, "lowest air temperature at which the lamp must start"),
-            quantity("thermal.housing", THERMAL_RESISTANCE, 0, 200, "thermal resistance from inside the housing to ambient"),
-            quantity("thermal.bridge", THERMAL_RESISTANCE, 0, 1e3, "thermal resistance from the bridge to the inside of the housing"),
-            quantity("thermal.inductor", THERMAL_RESISTANCE, 0, 1e3, "thermal resistance from the inductor to the inside of the housing"),
-            quantity("thermal.switch", THERMAL_RESISTANCE, 0, 1e3, "thermal resistance from the switch to the inside of the housing"),
-            quantity("thermal.diode", THERMAL_RESISTANCE, 0, 1e3, "thermal resistance from the diode to the inside of the housing"),
-            quantity("thermal.output", THERMAL_RESISTANCE, 0, 1e3, "thermal resistance from the output capacitor to the inside"),
+            quantity(
+                    "thermal.housing",
+                    THERMAL_RESISTANCE,
+                    0,
+                    200,
+                    "thermal resistance from inside the housing to ambient"),
+            quantity(
+                    "thermal.bridge",
+                    THERMAL_RESISTANCE,
+                    0,
+                    1e3,
+                    "thermal resistance from the bridge to the inside of the housing"),
+            quantity(
+                    "thermal.inductor",
+                    THERMAL_RESISTANCE,
+                    0,
+                    1e3,
+                    "thermal resistance from the inductor to the inside of the housing"),
+            quantity(
+                    "thermal.switch",
+                    THERMAL_RESISTANCE,
+                    0,
+                    1e3,
+                    "thermal resistance from the switch to the inside of the housing"),
+            quantity(
+                    "thermal.diode",
+                    THERMAL_RESISTANCE,
+                    0,
+                    1e3,
+                    "thermal resistance from the diode to the inside of the housing"),
+            quantity(
+                    "thermal.output",
+                    THERMAL_RESISTANCE,
+                    0,
+                    1e3,
+                    "thermal resistance from the output capacitor to the inside"),
             quantity(
                     "thermal.string",
                     THERMAL_RESISTANCE,

@@ -35,8 +35,7 @@ class DefaultRulesTest {
     void a_rule_that_depends_on_other_rows_is_listed_for_each_of_them() {
         assertThat(rules("switching.max_on_time"))
                 .containsExactlyInAnyOrder(
-                        "peak-current control: 90 % of the period",
-                        "fixed-off-time control: twice the crest period");
+                        "peak-current control: 90 % of the period", "fixed-off-time control: twice the crest period");
         assertThat(rules("driver.control")).containsExactly("boundary: simplest with a good power factor");
         assertThat(rules("tolerance.mean")).isEqualTo(rules("tolerance.switch.current.peak"));
     }

@@ -120,12 +120,18 @@ class SpecFaultsTest {
             })
     void recognisesADecimalCommaThatShiftedTheCells(String row, String found, String write) {
         assertThat(findings(() -> Faulty.read(HEADER + REQUIRED.replaceAll("(?m)^line.voltage.*\n", "") + row + "\n")))
-                .contains("lamp.csv, line 6: a decimal comma in a comma-separated table shifted the cells, found '" + found
-                        + "'; write " + write + ", or separate the columns with semicolons");
+                .contains("lamp.csv, line 6: a decimal comma in a comma-separated table shifted the cells, found '"
+                        + found + "'; write " + write + ", or separate the columns with semicolons");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"bus.capacitance,,1,6,uF,", "bus.capacitance,1,2,3,uF,", "bus.capacitance,,1 uF,6 uF,,", "inductor.turns,,100,120,,"})
+    @ValueSource(
+            strings = {
+                "bus.capacitance,,1,6,uF,",
+                "bus.capacitance,1,2,3,uF,",
+                "bus.capacitance,,1 uF,6 uF,,",
+                "inductor.turns,,100,120,,"
+            })
     void readsMinTypAndMaxWithoutDecimals(String row) {
         assertThat(Faulty.withRow(row).names()).contains(row.split(",")[0]);
     }
@@ -170,7 +176,8 @@ class SpecFaultsTest {
     void namesTheSpecOfARunFolder() throws IOException {
         Path inside = Files.writeString(folder.resolve("spec.csv"), HEADER + REQUIRED);
         assertThat(findings(() -> SpecReader.read(folder)))
-                .containsExactly(folder + ": the spec is a folder, not a file; name the spec in this run folder: " + inside);
+                .containsExactly(
+                        folder + ": the spec is a folder, not a file; name the spec in this run folder: " + inside);
     }
 
     @ParameterizedTest
@@ -197,16 +204,16 @@ class SpecFaultsTest {
         String rows = (HEADER + REQUIRED.replace("0.21,,A", "210,,mA")).replace(",", separator);
         String table = rows + String.join(separator, "filter.damping", "", number, "", "Ohm", "");
         assertThat(findings(() -> Faulty.read(table.replace("TAB", "\t"))))
-                .containsExactly("lamp.csv, line 7, typ: ambiguous number: " + thousands + " or a decimal, found '" + number
-                        + "'; write " + thousands + ", or " + number + "0 with one digit more");
+                .containsExactly("lamp.csv, line 7, typ: ambiguous number: " + thousands + " or a decimal, found '"
+                        + number + "'; write " + thousands + ", or " + number + "0 with one digit more");
     }
 
     @Test
     void refusesAnOriginThatIsNotKnown() {
         String table = HEADER.replace("note", "note,origin") + REQUIRED + "bus.capacitance,,1,,uF,,guessed\n";
         assertThat(findings(() -> Faulty.read(table)))
-                .containsExactly("lamp.csv, line 7, origin: unknown origin, found 'guessed', "
-                        + "allowed: given, default");
+                .containsExactly(
+                        "lamp.csv, line 7, origin: unknown origin, found 'guessed', " + "allowed: given, default");
     }
 
     @Test
@@ -220,8 +227,7 @@ class SpecFaultsTest {
                 .containsExactly(
                         "lamp.csv, line 1: unknown column, found 'minimum', allowed: " + WANTED
                                 + "; put remarks into the note",
-                        "lamp.csv, line 1: unknown column, found 'maxx', allowed: " + WANTED
-                                + "; did you mean max?",
+                        "lamp.csv, line 1: unknown column, found 'maxx', allowed: " + WANTED + "; did you mean max?",
                         "lamp.csv, line 1: column min is missing",
                         "lamp.csv, line 1: column max is missing",
                         "lamp.csv, line 1: column unit is there twice");
@@ -233,7 +239,8 @@ class SpecFaultsTest {
         assertThat(findings(() -> SpecReader.read(file)))
                 .containsExactly(file + ": the file does not exist; check the name of the spec");
         assertThat(findings(() -> SpecReader.read(folder)))
-                .containsExactly(folder + ": the spec is a folder, not a file; name a spec file in the folder, such as lamp.csv");
+                .containsExactly(folder
+                        + ": the spec is a folder, not a file; name a spec file in the folder, such as lamp.csv");
         Files.write(file, (HEADER + "line.voltage,,2\u00b5\n").getBytes(StandardCharsets.ISO_8859_1));
         assertThat(findings(() -> SpecReader.read(file)))
                 .containsExactly(file + ", line 2: invalid UTF-8 text; save the table as UTF-8 text");

@@ -105,8 +105,7 @@ class QuantityReaderTest {
     @ValueSource(
             strings = {"kelvin", "Vrms", "V\u00b2", "V V", "k V", "VV", "v", "1V", "V/", "dBV", "\u00b5", "cV", "%V"})
     void refusesWhatIsNoUnit(String unit) {
-        assertThat(faults(Dimension.VOLTAGE, "5", unit))
-                .startsWith("typ: unknown unit, found '" + unit + "'");
+        assertThat(faults(Dimension.VOLTAGE, "5", unit)).startsWith("typ: unknown unit, found '" + unit + "'");
     }
 
     @ParameterizedTest
