@@ -25,12 +25,12 @@ import picocli.CommandLine.Parameters;
         description = "Measures the waveforms of a run folder and compares every figure with its prediction.",
         footer = {
             "",
-            "With --map the file is the table of an instrument, and wider tolerances hold:",
+            "With --map the file is the table of an instrument, with wider tolerances:",
             "  --map line.voltage=CH1*200            probe of 200:1",
-            "  --map line.current=CH2*-10+0.02       clamp turned round, 10 A/V, offset in ampere",
-            "  --map line.current='CH 2'@2us         a clamp that shows everything 2 us late",
+            "  --map line.current=CH2*-10+0.02       reversed clamp, 10 A/V, offset in ampere",
+            "  --map line.current='CH 2'@2us         clamp with a delay of 2 us",
             "",
-            "A table of several runs, or one whose numbers leave the decimal mark open, is read with --run and --decimal.",
+            "For a table of several runs use --run; for a table with ambiguous decimal marks use --decimal.",
             "",
             "Example: lampproof check run",
             "Example: lampproof check run --wave mains=scope.csv --map line.voltage=CH1,line.current=CH2*10"
@@ -43,7 +43,7 @@ final class CheckCommand extends LampproofCommand {
     @Option(
             names = "--wave",
             paramLabel = "DECK=FILE",
-            description = "Take the waveforms of a deck from this file; decks without a waveform are then left out.")
+            description = "Read the waveforms of a deck from this file; decks without a waveform are then omitted.")
     private Map<String, Path> waves = new LinkedHashMap<>();
 
     @Option(names = "--map", paramLabel = MappingText.FORM, description = MappingOption.DESCRIPTION)
@@ -65,7 +65,7 @@ final class CheckCommand extends LampproofCommand {
         return ExitCode.of(checked.verdict().worst()).code();
     }
 
-    /** A waveform given by hand may have any origin; a warning names the deck that it cannot be of. */
+    /** A waveform given with --wave may have any origin; a warning names the deck that cannot have written it. */
     private void printOld(Path file, Path deck) {
         long written = file.toFile().lastModified();
         if (map == null && written > 0 && written < deck.toFile().lastModified()) {
@@ -79,7 +79,7 @@ final class CheckCommand extends LampproofCommand {
         }
         if (!waves.keySet().equals(Set.of(DeckKind.MAINS.word()))) {
             throw UserFault.badInput(new Finding(
-                    "a mapping goes with a table of the whole lamp on its line",
+                    "--map needs a table of the mains deck",
                     "--map",
                     waves.isEmpty() ? "no --wave" : "--wave for " + String.join(", ", waves.keySet()),
                     "--wave mains=FILE",

@@ -30,13 +30,13 @@ record ChoiceFolder(Path path) {
         return new RunFolder(path.resolve(finalist.arrangement().topology().word()));
     }
 
-    /** The page for a reader. */
+    /** The report page. */
     Path report() {
         return path.resolve("report.html");
     }
 
     /**
-     * Rejects a folder whose table or page lampproof did not write.
+     * Rejects a folder with a table or page that lampproof did not write.
      *
      * @throws UserFault when it holds files of these names that are not those of an earlier comparison
      */

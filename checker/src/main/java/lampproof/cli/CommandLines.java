@@ -5,7 +5,7 @@ import java.util.Map;
 import picocli.CommandLine;
 
 /**
- * Builds the command line that some arguments need.
+ * Builds the command line for some arguments.
  *
  * <p>This class and {@link RootCommand} have no lambda over a type of picocli: the class archive of the launcher would
  * have to omit that type.
@@ -25,6 +25,7 @@ final class CommandLines {
         COMMANDS.put("dimming", DimmingCommand.class);
         COMMANDS.put("measure", MeasureCommand.class);
         COMMANDS.put("figures", FiguresCommand.class);
+        COMMANDS.put("rows", RowsCommand.class);
         COMMANDS.put("lint", LintCommand.class);
     }
 

@@ -32,12 +32,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Which converter a lamp should have. */
+/** Chooses the converter of a lamp. */
 @Command(
         description = {
-            "Says which converter a lamp should have.",
-            "Designs strings, both converters and the four control laws for its light power, and puts the best step-down and "
-                    + "the best step-up driver side by side."
+            "Recommends the converter of a lamp, or compares two designs.",
+            "One spec: designs drivers for several strings, both converters and the four control laws at the lamp's light "
+                    + "power, and compares the best step-down with the best step-up driver."
         },
         footer = {
             "",
@@ -58,27 +58,26 @@ final class CompareCommand extends LampproofCommand {
     @Option(
             names = "--strings",
             paramLabel = "RANGES",
-            description = "String voltages to lay out, such as 15..20,280..320 in volt; otherwise all that are usual.")
+            description = "String voltages to try, such as 15..20,280..320 in volt; default: all usual ones.")
     private String strings;
 
     @Option(
             names = "--weights",
             paramLabel = "WEIGHTS",
-            description = "How much each criterion counts, such as efficiency=2,cost=0; otherwise each counts 1.")
+            description = "Weight of each criterion, such as efficiency=2,cost=0; default: 1.")
     private String weights;
 
     @Option(
             names = "--parts",
             paramLabel = "FILE.csv",
-            description =
-                    "Part classes with package, size and cost points, in place of those that ship with lampproof.")
+            description = "Table of part classes with package, size and cost points; default: the table of lampproof.")
     private Path parts;
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
             description =
-                    "Write page, table of candidates and a run folder for each finalist; lampproof-choice with --prove.")
+                    "The folder for page, table of candidates and a run folder of each finalist; default with --prove: lampproof-choice.")
     private Path output;
 
     @Option(names = "--prove", description = "Simulate both finalists and judge their figures.")
@@ -170,7 +169,7 @@ final class CompareCommand extends LampproofCommand {
                         ? Finding.of(
                                 "no driver works for this lamp",
                                 "",
-                                "neither other strings, less light nor cooler air helps")
+                                "other strings, less light and cooler air do not help")
                         : Finding.of(
                                 "no driver works for this lamp",
                                 "",

@@ -10,7 +10,7 @@ import lampproof.prediction.PredictedDesign;
 import lampproof.spec.Spec;
 import picocli.CommandLine.Option;
 
-/** Which decks are written. */
+/** The choice of the decks to write. */
 final class DeckChoice {
 
     private static final String OPTION = "--decks";
@@ -20,11 +20,11 @@ final class DeckChoice {
             names = OPTION,
             paramLabel = "DECK",
             split = ",",
-            description = "Which decks: all, or some of ${COMPLETION-CANDIDATES}. Otherwise crest,mains.",
+            description = "The decks: all, or some of ${COMPLETION-CANDIDATES}. Default: crest,mains.",
             completionCandidates = DeckWord.class)
     private List<String> words = List.of();
 
-    /** Everything that follows from a spec for the chosen decks. */
+    /** The predicted design of a spec for the chosen decks. */
     PredictedDesign predicted(Spec spec) {
         return PredictedDesign.of(spec, kinds(spec));
     }

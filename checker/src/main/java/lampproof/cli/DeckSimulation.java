@@ -19,7 +19,7 @@ import lampproof.simulator.Simulator;
 import lampproof.spec.Amount;
 import lampproof.spec.SpecReader;
 
-/** Simulates the decks of one or more runs, all of them at the same time, after the linter has seen them. */
+/** Simulates the decks of one or more runs, all at the same time, after the linter has checked them. */
 final class DeckSimulation {
 
     private final Simulator simulator;
@@ -29,7 +29,7 @@ final class DeckSimulation {
     /**
      * Prepares to simulate.
      *
-     * @param timeLimit longest wall time of a simulation [s]; empty when the spec says it
+     * @param timeLimit longest wall time of a simulation [s]; empty if the spec gives it
      */
     DeckSimulation(Simulator simulator, OptionalDouble timeLimit, PrintWriter err) {
         this.simulator = simulator;
@@ -69,7 +69,7 @@ final class DeckSimulation {
         List<Path> decks = run.decks().stream().map(run::deck).toList();
         if (decks.isEmpty()) {
             throw UserFault.badInput(Finding.of(
-                    "there is no deck in this folder",
+                    "the folder contains no deck",
                     run.path().toString(),
                     "write one with 'lampproof deck SPEC -o " + run.path() + "'"));
         }
@@ -105,7 +105,7 @@ final class DeckSimulation {
     /**
      * The simulated time at which a deck ends [s].
      *
-     * @throws UserFault when it does not say so
+     * @throws UserFault when it has no stop time
      */
     static double stopTime(Netlist netlist) {
         return netlist.analyses().stream()

@@ -27,10 +27,6 @@ final class DeckWord implements Iterable<String> {
     static DeckKind kind(String word, String option) {
         return Keyword.of(DeckKind.class, word)
                 .orElseThrow(() -> UserFault.badInput(new Finding(
-                        "there is no such deck",
-                        option,
-                        word,
-                        String.join(", ", ALL),
-                        NearestName.question(word, ALL))));
+                        "unknown deck", option, word, String.join(", ", ALL), NearestName.question(word, ALL))));
     }
 }

@@ -36,15 +36,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** What a lamp does while its dimmer is turned. */
+/** Predicts the dimming curve of a lamp. */
 @Command(
         description = {
-            "Turns the dimmer of a spec down and up, and off.",
-            "Tells light, lowest level, pop-on, drop-out, bleeder heat, firing spike, and whether the triac holds."
+            "Predicts the lamp while its dimmer is turned down, up and off.",
+            "Reports light, lowest level, pop-on, drop-out, bleeder loss, firing spike, and whether the triac holds."
         },
         footer = {
             "",
-            "The spec names the dimmer: dimmer.edge is leading or trailing.",
+            "The spec must give the dimmer: dimmer.edge is leading or trailing.",
             "",
             "Example: lampproof dimming lamp.csv",
             "Example: lampproof dimming lamp.csv --prove --angles 40,90,140 -o dimming"
@@ -62,7 +62,8 @@ final class DimmingCommand extends LampproofCommand {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "Write two tables, the page and the runs of --prove there; lampproof-dimming with --prove.")
+            description =
+                    "The folder for two tables, the page and the runs of --prove; default with --prove: lampproof-dimming.")
     private Path output;
 
     @Option(names = "--prove", description = "Simulate some settings and judge their figures.")
@@ -72,7 +73,7 @@ final class DimmingCommand extends LampproofCommand {
             names = "--angles",
             paramLabel = "DEGREES",
             split = ",",
-            description = "Conduction angles that --prove simulates; 30,60,90,120,150 otherwise.")
+            description = "Conduction angles that --prove simulates; default: 30,60,90,120,150.")
     private List<Double> angles;
 
     @Mixin
@@ -114,7 +115,7 @@ final class DimmingCommand extends LampproofCommand {
                 .findFirst()
                 .ifPresent(angle -> {
                     throw UserFault.badInput(new Finding(
-                            "this is no conduction angle", "--angles", angle.toString(), "above 0 to 180 deg", ""));
+                            "invalid conduction angle", "--angles", angle.toString(), "above 0 to 180 deg", ""));
                 });
     }
 
@@ -127,7 +128,7 @@ final class DimmingCommand extends LampproofCommand {
         for (String name : List.of(TABLE, FIGURES)) {
             if (!DimmingTable.mayReplace(folder.resolve(name))) {
                 throw UserFault.badInput(Finding.of(
-                        "the file is there already and is no dimming curve",
+                        "the file exists and is not a dimming curve of lampproof",
                         folder.resolve(name).toString(),
                         "name another folder with -o"));
             }

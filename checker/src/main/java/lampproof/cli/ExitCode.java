@@ -40,7 +40,7 @@ enum ExitCode {
         };
     }
 
-    /** The worse of two codes of verdicts: no verdict outweighs a difference. */
+    /** The worse of two codes of verdicts: no verdict is worse than a difference. */
     ExitCode orWorse(ExitCode other) {
         return code >= other.code ? this : other;
     }

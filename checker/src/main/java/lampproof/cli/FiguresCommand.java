@@ -20,7 +20,7 @@ final class FiguresCommand extends LampproofCommand {
             paramLabel = "NAME",
             arity = "0..1",
             defaultValue = "",
-            description = "Only figures whose names begin like this.")
+            description = "Show only figures whose names begin with this text.")
     private String name;
 
     @Override
@@ -30,7 +30,11 @@ final class FiguresCommand extends LampproofCommand {
                 .toList();
         if (figures.isEmpty()) {
             throw UserFault.badInput(new Finding(
-                    "no figure begins like this", "NAME", name, "", "list them all with 'lampproof figures'"));
+                    "no figure has a name that begins with this text",
+                    "NAME",
+                    name,
+                    "",
+                    "list them all with 'lampproof figures'"));
         }
         print(new FigureText(style()).text(figures));
         return ExitCode.AGREES.code();

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** What every command has: the two streams and a style that suits them. */
+/** The common part of all commands: the two streams and their style. */
 @Command
 abstract class LampproofCommand implements Callable<Integer> {
 

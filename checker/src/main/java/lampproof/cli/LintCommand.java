@@ -7,10 +7,9 @@ import lampproof.lint.rule.LintFinding;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** Looks a netlist over. */
+/** Checks a netlist. */
 @Command(
-        description =
-                "Looks a netlist, or every deck of a run folder, over for faults that simulators pass in silence.",
+        description = "Finds errors that simulators silently accept, in a netlist or in every deck of a run folder.",
         footer = {"", "Example: lampproof lint mains.cir", "Example: lampproof lint run"})
 final class LintCommand extends LampproofCommand {
 

@@ -16,7 +16,7 @@ public final class Main {
         System.exit(run(CommandLines.of(args), out, err, args));
     }
 
-    /** Runs one command on the given streams and answers its exit code, whatever is thrown. */
+    /** Runs one command on the given streams and returns its exit code, also after an exception. */
     static int run(CommandLine lampproof, PrintWriter out, PrintWriter err, String... args) {
         FaultText faults = new FaultText();
         lampproof.setOut(out).setErr(err).setParameterExceptionHandler(faults).setExecutionExceptionHandler(faults);

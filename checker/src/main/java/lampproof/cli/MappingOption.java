@@ -1,10 +1,10 @@
 package lampproof.cli;
 
-/** The words of the option that says which column of an instrument is which quantity. */
+/** The text of the option that maps the quantities to the columns of an instrument. */
 final class MappingOption {
 
     static final String DESCRIPTION =
-            "Which column is which quantity, separated by commas; gain, offset and delay where needed.";
+            "The column of each quantity, separated by commas, with gain, offset and delay if needed.";
 
     private MappingOption() {}
 }

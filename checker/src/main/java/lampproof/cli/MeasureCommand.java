@@ -15,18 +15,18 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Measures the table of an instrument on its own. */
+/** Measures a table of an instrument without a spec. */
 @Command(
         description = {
-            "Measures a lone table of line voltage and current, or of light, without any spec.",
+            "Measures a single table of line voltage and current, or of light, without a spec.",
             "Power, rms, power factor, distortion, harmonics with their limits, inrush, flicker with its limits."
         },
         footer = {
             "",
-            "Columns are known by name or unit; otherwise say which is which:",
+            "Columns are recognised by name or unit; otherwise map each quantity to its column:",
             "  --map line.voltage=CH1*200            probe of 200:1",
-            "  --map line.current=CH2*-10+0.02       clamp turned round, 10 A/V, offset in ampere",
-            "  --map line.current='CH 2'@2us         a clamp that shows everything 2 us late",
+            "  --map line.current=CH2*-10+0.02       reversed clamp, 10 A/V, offset in ampere",
+            "  --map line.current='CH 2'@2us         clamp with a delay of 2 us",
             "",
             "Example: lampproof measure scope.csv --map line.voltage=CH1*200,line.current=CH2*10",
             "Example: lampproof measure photodiode.csv --map light=CH3"
@@ -44,7 +44,7 @@ final class MeasureCommand extends LampproofCommand {
             paramLabel = "SECONDS",
             defaultValue = "-Infinity",
             showDefaultValue = picocli.CommandLine.Help.Visibility.NEVER,
-            description = "Start of the stretch to measure; the start of the record otherwise.")
+            description = "Start of the measured interval; default: the start of the record.")
     private double from;
 
     @Option(
@@ -52,7 +52,7 @@ final class MeasureCommand extends LampproofCommand {
             paramLabel = "SECONDS",
             defaultValue = "Infinity",
             showDefaultValue = picocli.CommandLine.Help.Visibility.NEVER,
-            description = "End of the stretch to measure; the end of the record otherwise.")
+            description = "End of the measured interval; default: the end of the record.")
     private double to;
 
     @Mixin

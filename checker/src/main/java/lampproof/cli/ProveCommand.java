@@ -16,10 +16,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The whole round: predict, write the decks, simulate, check. */
+/** The complete proof: predict, write the decks, simulate, check. */
 @Command(
         description = {
-            "Does the whole round: predicts, writes the decks, simulates them and checks every figure.",
+            "Predicts, writes the decks, simulates them and checks every figure.",
             "Without SPEC it proves the two examples that ship with lampproof."
         },
         footer = {"", "Example: lampproof prove", "Example: lampproof prove lamp.csv -o run"})
@@ -34,7 +34,7 @@ final class ProveCommand extends LampproofCommand {
             names = {"-o", "--output"},
             paramLabel = "RUN",
             defaultValue = DEFAULT_FOLDER,
-            description = "The run folder, lampproof-run otherwise; without SPEC each example gets a folder in it.")
+            description = "The run folder; default: lampproof-run. Without SPEC each example has a folder in it.")
     private Path output;
 
     @Mixin

@@ -3,7 +3,7 @@ package lampproof.cli;
 import java.io.PrintStream;
 import lampproof.waveform.Progress;
 
-/** A bar for each pass over a long file, drawn on a terminal and nowhere else, and wiped off at the end. */
+/** A progress bar for each pass over a long file, drawn only on a terminal and erased at the end. */
 public final class ReadProgress implements Progress, AutoCloseable {
 
     /** Shorter files are read too quickly for a bar [bytes]. */
@@ -24,7 +24,7 @@ public final class ReadProgress implements Progress, AutoCloseable {
      * A bar for files that are read.
      *
      * @param stream the stream to draw on
-     * @param isTerminal whether that is a terminal; otherwise nothing is ever drawn
+     * @param isTerminal whether that is a terminal; otherwise nothing is drawn
      */
     public static ReadProgress on(PrintStream stream, boolean isTerminal) {
         return new ReadProgress(stream, isTerminal);
@@ -41,7 +41,7 @@ public final class ReadProgress implements Progress, AutoCloseable {
         bar.to(read, "");
     }
 
-    /** Wipes the bar off. */
+    /** Erases the bar. */
     @Override
     public void close() {
         if (bar != null) {

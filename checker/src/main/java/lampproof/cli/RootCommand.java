@@ -10,7 +10,7 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         versionProvider = BuildVersion.class,
         scope = ScopeType.INHERIT,
-        description = "Predicts, simulates and proves the power supply inside a mains LED lamp.",
+        description = "Predicts, simulates and checks the driver of a mains LED lamp.",
         optionListHeading = "%nOptions:%n",
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading = "%nExit codes:%n",

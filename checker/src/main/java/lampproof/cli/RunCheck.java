@@ -59,14 +59,14 @@ final class RunCheck {
      *
      * @param waves waveform files given by hand; when there are any, a deck without a waveform is left out
      * @param mappings which column of an instrument's table of the mains deck is which probe; none for a simulator's
-     * @param options what the user knows about the tables
+     * @param options information from the user about the tables
      */
     RunCheck(RunFolder run, Map<DeckKind, Path> waves, List<Mapping> mappings, ReadOptions options) {
         this(run, waves, mappings, options, List.of());
     }
 
     /**
-     * Prepares to check what was simulated just now.
+     * Prepares to check simulations that have just run.
      *
      * @param outcomes the outcomes of the simulations
      */
@@ -186,7 +186,7 @@ final class RunCheck {
                 .findFirst();
     }
 
-    /** A table of the run itself must be newer than its deck; one given by hand may have any origin. */
+    /** A table in the run folder must be newer than its deck; a table given with --wave may have any origin. */
     private WaveformFile open(DeckKind kind, Path table, Netlist deck) {
         String written = run.table(kind).getFileName().toString();
         ReadOptions named = new ReadOptions(deck.written(written), options.decimal(), options.run());

@@ -48,7 +48,7 @@ final class RunProvenance {
                 .orElse("");
     }
 
-    /** The simulator says its name when it ends; a log that does not is of no use here. */
+    /** The simulator prints its name at the end; a log without the name gives no version. */
     private static String fromLog(Path log) {
         try (RandomAccessFile file = new RandomAccessFile(log.toFile(), "r")) {
             file.seek(Math.max(0, file.length() - TAIL));

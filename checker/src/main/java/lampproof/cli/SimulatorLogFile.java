@@ -12,7 +12,7 @@ import lampproof.simulator.RunLog;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
-/** The log that a simulator left beside a table: the table of a failed run may look whole. */
+/** The log of a simulator beside a table: the table of a failed run may look complete. */
 final class SimulatorLogFile {
 
     /** File systems and copies keep times of a second [ms]. */
@@ -21,7 +21,7 @@ final class SimulatorLogFile {
     private SimulatorLogFile() {}
 
     /**
-     * Why the run that wrote a table is not to be used; empty when nothing is said against it.
+     * The reason to reject the run that wrote a table; empty if the log gives none.
      *
      * @param stopTime the simulated time at which its deck ends [s]
      * @throws UserFault no verdict, when there is a log that cannot be read

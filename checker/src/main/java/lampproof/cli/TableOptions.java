@@ -6,10 +6,10 @@ import lampproof.waveform.ReadOptions;
 import lampproof.waveform.ReadOptions.Decimal;
 import picocli.CommandLine.Option;
 
-/** The options for what a table does not contain. */
+/** The options for information that a table does not contain. */
 final class TableOptions {
 
-    /** A mark that is said, never found. */
+    /** A decimal mark that the user gives. */
     private enum Mark {
         point,
         comma
@@ -18,24 +18,23 @@ final class TableOptions {
     @Option(
             names = "--run",
             paramLabel = "NUMBER",
-            description = "Which run to read in a file of several, counted from 1.")
+            description = "Number of the run to read in a file of several runs, counted from 1.")
     private Integer run;
 
     @Option(
             names = "--decimal",
             paramLabel = "MARK",
-            description = "The decimal mark where a table leaves it open: ${COMPLETION-CANDIDATES}.")
+            description = "The decimal mark of a table in which it is ambiguous: ${COMPLETION-CANDIDATES}.")
     private Mark decimal;
 
     /**
-     * What the user knows.
+     * The information from the user.
      *
-     * @throws UserFault when the number is that of no run
+     * @throws UserFault when the number of the run is below 1
      */
     ReadOptions readOptions() {
         if (run != null && run < 1) {
-            throw UserFault.badInput(
-                    new Finding("this is no run", "--run", String.valueOf(run), "1 for the first", ""));
+            throw UserFault.badInput(new Finding("invalid run", "--run", String.valueOf(run), "1 for the first", ""));
         }
         ReadOptions marked = decimal == null ? ReadOptions.NONE : ReadOptions.NONE.with(decimal());
         return run == null ? marked : marked.withRun(run);

@@ -6,7 +6,7 @@ import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
-/** A bar on one line of a terminal, wiped off at the end. */
+/** A progress bar on one line of a terminal, erased at the end. */
 final class TerminalBar implements AutoCloseable {
 
     private static final int REDRAW_MILLIS = 200;
@@ -40,7 +40,7 @@ final class TerminalBar implements AutoCloseable {
         bar.stepTo(step).setExtraMessage(what);
     }
 
-    /** Wipes the bar off. */
+    /** Erases the bar. */
     @Override
     public void close() {
         bar.close();

@@ -8,7 +8,7 @@ import lampproof.simulator.ProgressListener;
 import lampproof.simulator.SimulationJob;
 import lampproof.simulator.SimulationOutcome;
 
-/** One bar for all simulations at work, drawn on a terminal and nowhere else, and wiped off at the end. */
+/** One progress bar for all running simulations, drawn only on a terminal and erased at the end. */
 public final class TerminalProgress implements ProgressListener, AutoCloseable {
 
     private static final int STEPS_PER_RUN = 1000;
@@ -24,7 +24,7 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
      * A bar for a number of runs.
      *
      * @param stream the stream to draw on
-     * @param isTerminal whether that is a terminal; otherwise nothing is ever drawn
+     * @param isTerminal whether that is a terminal; otherwise nothing is drawn
      * @param runs how many simulations there are to be
      */
     public static TerminalProgress on(PrintStream stream, boolean isTerminal, int runs) {
@@ -45,7 +45,7 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
         advance(outcome.job(), 1.0);
     }
 
-    /** Wipes the bar off. */
+    /** Erases the bar. */
     @Override
     public synchronized void close() {
         bar.ifPresent(TerminalBar::close);

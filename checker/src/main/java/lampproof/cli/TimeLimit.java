@@ -11,7 +11,7 @@ final class TimeLimit {
     @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
-            description = "Longest time that one simulation may take; as the spec says, or 600.")
+            description = "Longest time of one simulation; default: decks.time_limit of the spec, or 600.")
     private Double seconds;
 
     /** The limit [s]; empty when none was given. */
@@ -21,7 +21,7 @@ final class TimeLimit {
         }
         if (!(seconds > 0 && seconds <= 86400)) {
             throw UserFault.badInput(new Finding(
-                    "this is no time limit", "--time-limit", String.valueOf(seconds), "above 0 to 86400 s", ""));
+                    "invalid time limit", "--time-limit", String.valueOf(seconds), "above 0 to 86400 s", ""));
         }
         return OptionalDouble.of(seconds);
     }

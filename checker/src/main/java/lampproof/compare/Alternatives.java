@@ -6,6 +6,6 @@ import java.util.Collection;
 @FunctionalInterface
 interface Alternatives {
 
-    /** How far some substitutions move a figure; not a number where the driver then does not settle. */
+    /** The change of a figure by some substitutions; not a number if the driver then has no steady state. */
     double shift(String figure, Collection<Substitution> substituted);
 }

@@ -61,7 +61,7 @@ final class ConditionTable {
         return recipes;
     }
 
-    /** Mean voltage, brought from the mean current that flows to the one that is rated. */
+    /** Mean voltage, converted from the measured to the rated mean current. */
     private static PendingValue stringVoltage(ProbeMeasurements b) {
         LedString string = b.driver().string();
         PendingValue current = b.mean(STRING_CURRENT);

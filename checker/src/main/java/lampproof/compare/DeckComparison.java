@@ -29,7 +29,7 @@ public final class DeckComparison {
     private static final int CREST_PERIODS = 20;
     private static final int CREST_PERIODS_AT_LEAST = 10;
 
-    /** A simulator ends on the stop time; so much may come from few digits in the table [-]. */
+    /** A simulator ends on the stop time; the table may round it by this share [-]. */
     private static final double OVERSHOOT = 1e-4;
 
     private final DeckKind deck;
@@ -151,7 +151,7 @@ public final class DeckComparison {
                         .map(Remark::text)
                         .toList());
         return defective.isEmpty()
-                ? TrustCheck.passed("readable", reading.rows() + " rows, every number finite, time never goes back")
+                ? TrustCheck.passed("readable", reading.rows() + " rows, every number finite, time never backwards")
                 : TrustCheck.failed("readable", defective);
     }
 }

@@ -8,7 +8,7 @@ import lampproof.prediction.Prediction;
  * The verdicts of the simulation of one deck.
  *
  * @param deck the deck
- * @param window the stretch of time that was measured, in words; empty when nothing was
+ * @param window the measured interval in words; empty when nothing was measured
  * @param trust the checks of the simulation itself, in order
  * @param verdicts one for each figure that the deck settles
  */
@@ -30,7 +30,7 @@ public record DeckVerdict(DeckKind deck, String window, List<TrustCheck> trust, 
         return noVerdict(deck, predictions, TrustCheck.failed("complete", reason));
     }
 
-    /** The deck was left out on purpose. */
+    /** The deck was omitted on purpose. */
     public static DeckVerdict leftOut(DeckKind deck, List<Prediction> predictions, String reason) {
         return new DeckVerdict(
                 deck,

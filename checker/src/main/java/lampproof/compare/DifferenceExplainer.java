@@ -15,13 +15,13 @@ import lampproof.quasistatic.SteadyState;
 import lampproof.quasistatic.WhatIf;
 import lampproof.waveform.Waveforms;
 
-/** Has every difference of a deck explained, by one more pass over its table. */
+/** Explains every difference of a deck by one more pass over its table. */
 final class DifferenceExplainer {
 
-    /** A condition that lies this near to the prediction changes nothing [-]. */
+    /** A condition within this distance of the prediction has no effect [-]. */
     private static final double SAME = 1e-4;
 
-    /** What counts as an inductor current at turn-on, of the peak current [-]. */
+    /** Least inductor current at turn-on that counts, as a share of the peak current [-]. */
     private static final double CONTINUOUS = 0.02;
 
     private final DeckKind deck;
@@ -37,7 +37,7 @@ final class DifferenceExplainer {
     /**
      * The verdicts, each difference with its explanation; a table in which nothing differs is not read again.
      *
-     * @param there the probes that the table holds
+     * @param there the probes of the table
      */
     static List<Verdict> explained(
             DeckKind deck, ProbeMeasurements measurements, Set<Probe> there, Waveforms table, List<Verdict> verdicts) {

@@ -17,7 +17,7 @@ import lampproof.unit.PlainNumber;
  */
 final class Explanation {
 
-    /** A substitution that closes less of the gap than this is not worth a word [-]. */
+    /** A substitution that closes less of the gap than this is not reported [-]. */
     private static final double WORTH_A_WORD = 0.1;
 
     /** A share that misses the gap by less than this closes it [-]. */
@@ -46,7 +46,7 @@ final class Explanation {
     }
 
     /**
-     * Why a simulated value is not the predicted one, in a sentence.
+     * The cause of the difference between simulated and predicted value, in a sentence.
      *
      * @param alternatives the predictions under other conditions
      * @param candidates every condition that was measured
@@ -72,14 +72,14 @@ final class Explanation {
         }
         return text
                 + (opposes(rest)
-                        ? "; that is too much by " + amount(-rest)
+                        ? "; this is too much by " + amount(-rest)
                         : "; " + amount(rest) + " is not explained");
     }
 
     private String text(Share share) {
         String what = share.substitution().text();
         if (opposes(share.closed())) {
-            return amount(-share.closed()) + " is taken back by " + what;
+            return amount(-share.closed()) + " is compensated by " + what;
         }
         boolean all = Math.abs(gap - share.closed()) < ALL * Math.abs(gap);
         return (all ? "all" : number(share.closed())) + " of the " + amount(gap) + " comes from " + what;
@@ -92,8 +92,8 @@ final class Explanation {
     private String unexplained() {
         String tried = candidates.stream().map(each -> each.condition().words()).collect(Collectors.joining(", "));
         return tried.isEmpty()
-                ? "nothing was measured that could explain it"
-                : "none of " + tried + " explains it; another value in the circuit may not be that of the spec";
+                ? "no measured condition explains it"
+                : "none of " + tried + " explains it; another value in the circuit may differ from the spec";
     }
 
     /** Applies the substitution that brings the prediction nearest, then the next one in addition. */

@@ -62,8 +62,8 @@ final class FigureTable {
     /** The bridge conducts when it carries more than this share of the crest of a sinusoidal current for the string power [-]. */
     private static final double CONDUCTING = 0.01;
 
-    private static final String WHILE_FORWARD = "taken of the inductor, whose current the diode carries";
-    private static final String OUTSIDE_EDGES = "taken outside 0.2 us after each gate edge";
+    private static final String WHILE_FORWARD = "measured on the inductor, whose current the diode carries";
+    private static final String OUTSIDE_EDGES = "measured outside 0.2 us after each gate edge";
 
     private static final Map<String, Function<ProbeMeasurements, PendingValue>> TABLE = Stream.of(
                     figure("line.power.mean", b -> b.power(LINE_VOLTAGE, LINE_CURRENT)),
@@ -258,7 +258,7 @@ final class FigureTable {
         return 1 / (RUNNING_MEANS_PER_PERIOD * b.driver().line().frequency());
     }
 
-    /** In both half cycles of a line period; a current that has turned round is none. */
+    /** In both half cycles of a line period; a reversed current is ignored. */
     private static PendingValue leastDimmerCurrent(ProbeMeasurements b) {
         Line line = b.driver().line();
         double start = b.window().start();
@@ -275,7 +275,7 @@ final class FigureTable {
         return Window.of(zeroCrossing + dimming.watchFrom(line), zeroCrossing + dimming.watchUntil(line));
     }
 
-    /** Line power less what goes into the stores. */
+    /** Line power less the power into the energy stores. */
     private static PendingValue steadyInput(ProbeMeasurements b) {
         return b.power(LINE_VOLTAGE, LINE_CURRENT).minus(b.storedPower());
     }
@@ -283,7 +283,7 @@ final class FigureTable {
     private static PendingValue efficiency(ProbeMeasurements b) {
         PendingValue input = steadyInput(b);
         PendingValue output = b.power(OUTPUT_VOLTAGE, STRING_CURRENT);
-        return () -> output.result()
-                .then(out -> input.result().then(in -> Measured.ratio(100 * out, in, "no power flows in")));
+        return () ->
+                output.result().then(out -> input.result().then(in -> Measured.ratio(100 * out, in, "no input power")));
     }
 }

@@ -34,8 +34,7 @@ import lampproof.waveform.Waveforms;
 /**
  * Judges the table of an instrument on a lamp against what is predicted for the mains deck.
  *
- * <p>Only figures whose probes were recorded are compared. The table of an instrument does not show the energy of each
- * part. It must be readable without gaps, have enough points in a line period and whole periods, be steady, and show
+ * <p>Only figures with recorded probes are compared. The table of an instrument does not contain the energy of each part. It must be readable without gaps, have enough points in a line period and whole periods, be steady, and show
  * power flowing into the lamp.
  */
 public final class InstrumentComparison {
@@ -64,7 +63,7 @@ public final class InstrumentComparison {
      * @param predictions what the figures should be
      * @param driver the driver that they are for
      * @param table the table, its signals named after the columns of the probes
-     * @param there the probes that it holds
+     * @param there the probes of the table
      */
     public static DeckVerdict of(List<Prediction> predictions, Driver driver, Waveforms table, Set<Probe> there) {
         List<Prediction> widened =
@@ -211,7 +210,7 @@ public final class InstrumentComparison {
         Gaps gaps = sampling.gaps();
         return gaps.fault()
                 .map(fault -> TrustCheck.failed("gaps", fault))
-                .orElseGet(() -> TrustCheck.passed("gaps", gaps.remark().orElse("none that lampproof can tell")));
+                .orElseGet(() -> TrustCheck.passed("gaps", gaps.remark().orElse("none that lampproof can identify")));
     }
 
     private static TrustCheck sign(Measured power) {
@@ -222,7 +221,7 @@ public final class InstrumentComparison {
                 flows,
                 flows
                         ? text + " flows into the lamp"
-                        : "no power flows into the lamp (" + text + "): a probe turned round? Map it with *-1");
+                        : "no power flows into the lamp (" + text + "): is a probe reversed? map it with *-1");
     }
 
     private static TrustCheck steady(Probe probe, PeriodRms periods) {

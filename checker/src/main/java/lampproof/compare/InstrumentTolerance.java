@@ -7,16 +7,15 @@ import lampproof.prediction.Tolerance;
 /**
  * The tolerances for the table of an instrument: never tighter than those for a simulation.
  *
- * <p>A differential voltage probe and a current clamp are each good for 1 to 2 % of their gain, the converters after
- * them for 8 bits; a power has both errors, a peak the noise as well. Common practice, no source.
+ * <p>A differential voltage probe and a current clamp each have a gain error of 1 to 2 %, and the converters have 8 bits; a power has both errors, a peak also the noise. Common practice, no source.
  */
 final class InstrumentTolerance {
 
-    /** The set in words, for reports. */
+    /** The tolerances in words, for reports. */
     static final String TEXT =
             "instrument tolerances: 3 % for means and rms values, 5 % for peaks and times, 10 % for losses, "
                     + "0.02 for power factors, 3 points for distortion, flicker and efficiency, "
-                    + "because probe and clamp are good for 1 to 2 % each and resolve 8 bits";
+                    + "because probe and clamp have a gain error of 1 to 2 % each and a resolution of 8 bits";
 
     private InstrumentTolerance() {}
 

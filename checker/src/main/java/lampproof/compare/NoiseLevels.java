@@ -9,7 +9,7 @@ import lampproof.physics.ConductedLimit;
 import lampproof.prediction.NoiseMargin;
 import lampproof.quasistatic.ConductedNoise;
 
-/** What the receivers of the artificial mains network read, computed from the voltage at the terminals of the lamp. */
+/** The levels at the receivers of the artificial mains network, computed from the voltage at the terminals of the lamp. */
 final class NoiseLevels {
 
     private NoiseLevels() {}

@@ -2,15 +2,15 @@ package lampproof.compare;
 
 import java.util.Locale;
 
-/** What a simulation says of a predicted figure. */
+/** The result of the simulation for a predicted figure. */
 public enum Outcome {
     /** The simulated value lies within the tolerance. */
     AGREES,
-    /** It lies outside. */
+    /** The simulated value lies outside the tolerance. */
     DIFFERS,
-    /** No deck settles the figure, or its deck was left out on purpose. */
+    /** No deck settles the figure, or its deck was omitted on purpose. */
     PREDICTED_ONLY,
-    /** The simulation failed, or its results are not to be trusted. */
+    /** The simulation failed, or its results are not valid. */
     NO_VERDICT;
 
     /** The words in tables. */

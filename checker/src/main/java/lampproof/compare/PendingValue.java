@@ -3,7 +3,7 @@ package lampproof.compare;
 import java.util.function.DoubleBinaryOperator;
 import lampproof.measure.Measured;
 
-/** A figure that will be known once the pass is over. */
+/** A figure that is known after the pass. */
 @FunctionalInterface
 interface PendingValue {
 

@@ -152,7 +152,7 @@ final class ProbeMeasurements {
         return add(new Peak(window, channel(probe)));
     }
 
-    /** Peak of the inductor current; a point that cannot be is left out. */
+    /** Peak of the inductor current; an impossible point is omitted. */
     PendingValue inductorPeak() {
         Channel voltage = channel(Probe.INDUCTOR_VOLTAGE);
         Channel current = channel(Probe.INDUCTOR_CURRENT);

@@ -24,8 +24,7 @@ import lampproof.unit.Engineering;
 /**
  * Whether the points of a record follow the waveforms.
  *
- * <p>The error of a mean over straight lines between points falls with the square of their distance. So when every second
- * point is left out, a figure moves by three times the error that it had before.
+ * <p>The error of a mean over straight lines between points falls with the square of their distance. So when every second point is omitted, a figure moves by three times the error that it had before.
  */
 final class Resolution {
 
@@ -34,7 +33,7 @@ final class Resolution {
     private static final double STEPS_PER_CYCLE = 20;
     private static final double STEPS_PER_ON_TIME = 10;
 
-    /** Edges alone may bring enough steps; one as long as this is closed too late to end an on-time where it should [-]. */
+    /** Edges alone may have enough steps; a step longer than this ends an on-time too late [-]. */
     private static final double LONGEST_OF_ON_TIME = 0.25;
 
     /** A step over more of a switching cycle has missed an edge, or rows are missing [-]. */
@@ -45,7 +44,7 @@ final class Resolution {
     /** An error of 0.7 %, a third of what means and rms values are compared with [-]. */
     private static final double FIGURE_BAND = 0.02;
 
-    /** Far from both: measured on the step-up example, Gear's rule has none, the trapezoidal rule 28 in 100 [-]. */
+    /** Between the two integration rules: on the step-up example Gear's rule has none, the trapezoidal rule 28 in 100 [-]. */
     private static final double ALTERNATION = 0.01;
 
     private final ProbeMeasurements measurements;
@@ -145,7 +144,7 @@ final class Resolution {
     private TrustCheck rings() {
         return TrustCheck.failed(
                 NAME,
-                "numerical ringing: switch.current turns back at every point in "
+                "numerical ringing: switch.current alternates from point to point in "
                         + TrustCheck.percent(alternation.result().value()) + " of the record (limit "
                         + TrustCheck.percent(ALTERNATION)
                         + "): integrate with method=gear");
@@ -157,8 +156,8 @@ final class Resolution {
                 .map(HalvedFigure::text)
                 .toList();
         return moving.isEmpty()
-                ? TrustCheck.passed(NAME, steps + "; with every second point left out " + widest() + " at most")
-                : TrustCheck.failed(NAME, "too coarse: with every second point left out " + String.join(", ", moving));
+                ? TrustCheck.passed(NAME, steps + "; with every second point omitted " + widest() + " at most")
+                : TrustCheck.failed(NAME, "too coarse: with every second point omitted " + String.join(", ", moving));
     }
 
     /** The figure that moves most. */

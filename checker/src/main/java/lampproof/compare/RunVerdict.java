@@ -52,7 +52,7 @@ public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> oth
                 .toList();
     }
 
-    /** How many figures have an outcome at the typical line voltage. */
+    /** The number of figures with an outcome at the typical line voltage. */
     public long count(Outcome outcome) {
         return verdicts().stream()
                 .filter(verdict -> verdict.outcome() == outcome)
@@ -70,7 +70,7 @@ public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> oth
                 .orElse(OptionalDouble.empty());
     }
 
-    /** The outcome of the whole: no verdict outweighs a difference, which outweighs agreement. */
+    /** The outcome of the run: no verdict is worse than a difference, a difference is worse than agreement. */
     public Outcome worst() {
         return Stream.of(Outcome.NO_VERDICT, Outcome.DIFFERS, Outcome.AGREES)
                 .filter(outcome -> count(outcome) > 0)

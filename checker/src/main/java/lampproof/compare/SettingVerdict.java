@@ -16,7 +16,7 @@ public record SettingVerdict(double degrees, RunVerdict run) {
         return degrees == Math.rint(degrees) ? Long.toString(Math.round(degrees)) : Double.toString(degrees);
     }
 
-    /** The simulated value of a figure [unit of the figure]; empty when there is none to trust. */
+    /** The simulated value of a figure [unit of the figure]; empty when there is no valid one. */
     public OptionalDouble simulated(String figure) {
         Optional<Verdict> found = run.decks().stream()
                 .flatMap(deck -> deck.verdicts().stream())

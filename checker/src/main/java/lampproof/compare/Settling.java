@@ -24,8 +24,8 @@ import lampproof.unit.Engineering;
 /**
  * Whether a record repeats itself.
  *
- * <p>The halves of a window must show the same. Where the window is a single half period of the line it must end as it
- * started: what a store gains in it, each later one would gain as well.
+ * <p>The two halves of a window must agree. Where the window is a single half period of the line it must end as it
+ * started: the energy that a store gains in it would grow with each half period.
  */
 final class Settling {
 
@@ -40,7 +40,7 @@ final class Settling {
     /** Every deck starts from the predicted steady state. */
     private static final String LEAVES =
             ": the run leaves the predicted steady state, so circuit and prediction differ;"
-                    + " a later stop time in .tran lets it settle, and each figure is told";
+                    + " a later stop time in .tran lets it settle and gives a verdict on each figure";
 
     private final ProbeMeasurements measurements;
     private final List<Change> changes = new ArrayList<>();
@@ -130,7 +130,7 @@ final class Settling {
                 probe, statistic + " %s in the first half", first, "in the second", second, share, "", band));
     }
 
-    /** A bus falls steeply where the line crosses zero: its energy shows what remains, its voltage does not. */
+    /** The bus voltage falls steeply at the zero crossing of the line; its energy is the better measure. */
     private void returns(Probe probe, double band, UnaryOperator<PendingValue> measure, String of) {
         PendingValue start = measurements.add(new ValueAtStart(measurements.window(), measurements.channel(probe)));
         PendingValue end = measurements.add(new ValueAtEnd(measurements.window(), measurements.channel(probe)));
@@ -143,7 +143,7 @@ final class Settling {
         return after.minus(before).with(scale, (change, whole) -> change == 0 ? 0 : change / whole);
     }
 
-    /** The change that comes nearest to its band. */
+    /** The change nearest to its limit. */
     private Change widest() {
         return changes.stream()
                 .max((a, b) -> Double.compare(a.nearness(), b.nearness()))

@@ -14,7 +14,7 @@ import lampproof.prediction.Solution;
 import lampproof.quasistatic.Condition;
 import lampproof.quasistatic.WhatIf;
 
-/** The predictions of a deck, evaluated again with some conditions as they were measured; each set of them once. */
+/** The predictions of a deck, evaluated again with some conditions as they were measured; each combination once. */
 final class SolvedAlternatives implements Alternatives {
 
     private final DeckKind deck;

@@ -32,14 +32,14 @@ import lampproof.unit.Engineering;
 /**
  * Whether a simulation can be trusted: settled, resolved, and its energy accounted for.
  *
- * <p>A simulator may end normally and be wrong. But a wrong run does not close its energy balance.
+ * <p>A simulator may end normally and be wrong. The energy balance of a wrong run does not close.
  */
 final class Trust {
 
-    /** Common practice, no source: as far off as means may be. */
+    /** Common practice, no source: the tolerance of means. */
     private static final double ENERGY_BAND = 0.02;
 
-    /** Above zero in the mean wherever a lamp is lit, which a dimmer may keep it from. */
+    /** Probes whose mean is positive in a lit lamp; behind a dimmer the lamp may be dark. */
     private static final List<Probe> ONE_WAY = List.of(
             STRING_CURRENT,
             BUS_VOLTAGE,
@@ -98,8 +98,7 @@ final class Trust {
         Measured taken = input.result();
         if (taken.present() && taken.value() <= 0) {
             String power = Engineering.rounded(taken.value(), "W");
-            return TrustCheck.failed(
-                    "energy", "no power flows in from the line (" + power + "): a probe turned round?");
+            return TrustCheck.failed("energy", "no power flows in from the line (" + power + "): is a probe reversed?");
         }
         TrustCheck books = closes(taken, 1, "W", "from the line");
         return books.passed() ? reversed().orElse(books) : books;
@@ -120,7 +119,7 @@ final class Trust {
                                 + Engineering.rounded(
                                         each.getValue().result().value(),
                                         each.getKey().unit())
-                                + " in the mean, but a lamp at work has it above zero: a probe turned round?"));
+                                + " in the mean, but positive in every lit lamp: is a probe reversed?"));
     }
 
     /**

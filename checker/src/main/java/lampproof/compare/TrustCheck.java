@@ -3,7 +3,7 @@ package lampproof.compare;
 import lampproof.unit.PlainNumber;
 
 /**
- * A condition that a simulation must meet before its figures are compared.
+ * A condition that a simulation must satisfy before its figures are compared.
  *
  * @param name the condition, in a word
  * @param passed whether it holds

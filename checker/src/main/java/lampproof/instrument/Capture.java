@@ -12,7 +12,7 @@ import lampproof.waveform.Remark;
 import lampproof.waveform.Span;
 import lampproof.waveform.file.WaveformFile;
 
-/** Measures the table of an instrument for everything that it allows on its own. */
+/** Measures every figure that a table of an instrument allows without a spec. */
 public final class Capture {
 
     private final MappedTable table;
@@ -29,10 +29,10 @@ public final class Capture {
     /**
      * Measures a file.
      *
-     * @param mappings which column is which quantity
-     * @param from start of the stretch to measure [s]; before the record for the whole record
-     * @param to end of the stretch to measure [s]; after the record for the whole record
-     * @throws UserFault no verdict, when the file is damaged, or the stretch is empty or has gaps
+     * @param mappings the column of each quantity
+     * @param from start of the measured interval [s]; before the record for the whole record
+     * @param to end of the measured interval [s]; after the record for the whole record
+     * @throws UserFault no verdict, when the file is damaged, or the interval is empty or has gaps
      */
     public static CaptureReport report(WaveformFile file, List<Mapping> mappings, double from, double to) {
         MappedTable table = MappedTable.of(file, mappings);
@@ -41,7 +41,7 @@ public final class Capture {
         Survey survey = Survey.of(table, span);
         if (!(span.length() > 0)) {
             throw UserFault.noVerdict(new Finding(
-                    "the stretch to measure holds nothing",
+                    "the measured interval is empty",
                     survey.reading().file(),
                     asked(from, to, whole).text(),
                     Window.of(whole).text(),
@@ -49,7 +49,7 @@ public final class Capture {
         }
         survey.sampling().gaps().fault().ifPresent(gap -> {
             throw UserFault.noVerdict(
-                    Finding.of(gap, survey.reading().file(), "choose a stretch without gaps with --from and --to"));
+                    Finding.of(gap, survey.reading().file(), "choose an interval without gaps with --from and --to"));
         });
         Capture capture = new Capture(table, survey, span);
         capture.remarkShorter(asked(from, to, whole));
@@ -59,7 +59,7 @@ public final class Capture {
     private void remarkShorter(Window asked) {
         Window got = Window.of(span);
         if (!got.equals(asked)) {
-            remarks.add("asked " + asked.text() + ", got " + got.text() + ": the record holds no more");
+            remarks.add("asked " + asked.text() + ", got " + got.text() + ": the record ends there");
         }
     }
 
@@ -97,12 +97,12 @@ public final class Capture {
                 .map(word -> new LightCapture(forwardPower, word, survey, span, pass, remarks)::section);
     }
 
-    /** The table with the current turned round where power would flow back into the line. */
+    /** The table with the current reversed if power would flow back into the line. */
     private MappedTable forwardPower() {
         if (!survey.power().present() || survey.power().value() >= 0) {
             return table;
         }
-        remarks.add("power flows into the line: input current reversed? The sign of line.current was turned");
+        remarks.add("power flows into the line: is the current probe reversed? The sign of line.current was inverted");
         return table.reversed(CaptureQuantity.LINE_CURRENT.word());
     }
 }

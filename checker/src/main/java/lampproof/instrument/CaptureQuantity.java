@@ -26,7 +26,7 @@ public enum CaptureQuantity {
     private static final String CHANNEL =
             "(ch|chan|channel|kanal|voie|trace|probe|clamp|signal|data)([^\\p{L}]*[a-d])?";
 
-    /** Names made of words for the line, for a channel, or for the measured quantity only. */
+    /** Names that consist only of words for the line, a channel or the measured quantity. */
     private static final Pattern NO_OTHER_PLACE = Pattern.compile(
             "[a-d]|c\\d|[^\\p{L}]*(?:(?:" + LINE + "|" + ELECTRIC + "|" + CHANNEL + ")(?:[^\\p{L}]+|$))*",
             Pattern.CASE_INSENSITIVE);

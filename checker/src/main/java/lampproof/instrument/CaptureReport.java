@@ -3,12 +3,12 @@ package lampproof.instrument;
 import java.util.List;
 
 /**
- * Every figure that a table of an instrument allows on its own.
+ * Every figure that a table of an instrument allows without a spec.
  *
  * @param file name of the file
  * @param form what was recognised
- * @param mappings which column was read as which quantity
- * @param remarks what must be said beside the figures
+ * @param mappings the column of each quantity
+ * @param remarks remarks on the figures
  * @param sections the figures
  */
 public record CaptureReport(
@@ -21,7 +21,7 @@ public record CaptureReport(
         sections = List.copyOf(sections);
     }
 
-    /** Whether there is any figure at all. */
+    /** Whether there is a figure. */
     public boolean measured() {
         return sections.stream()
                 .flatMap(section -> section.figures().stream())

@@ -8,7 +8,7 @@ import java.util.List;
  * @param title what they are about
  * @param window the window in words
  * @param figures the figures
- * @param limits what rules say of them
+ * @param limits the verdicts of rules on them
  */
 public record CaptureSection(String title, String window, List<CaptureFigure> figures, List<CaptureLimit> limits) {
 

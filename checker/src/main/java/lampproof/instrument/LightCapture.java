@@ -27,7 +27,7 @@ import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 import lampproof.waveform.Span;
 
-/** Light, or a current that it follows: how deep and how fast it flickers. */
+/** Light, or a current that it follows: its flicker depth and frequency. */
 final class LightCapture {
 
     /** Twice any line frequency is below [Hz]. */
@@ -36,7 +36,7 @@ final class LightCapture {
     /** IEEE Std 1789-2015 limits flicker up to here [Hz]. */
     private static final double FASTEST = 3000;
 
-    /** So many that a pulse of a fiftieth of the period keeps its height; a choice of ours, no source. */
+    /** Enough that a pulse of 2 % of the period keeps its height; own choice, no source. */
     private static final double RUNNING_MEANS_PER_PULSE = 250;
 
     private static final double HYSTERESIS = 0.1;
@@ -62,9 +62,9 @@ final class LightCapture {
     private final FlickerIndex index;
 
     /**
-     * Adds what is to be measured to a pass.
+     * Adds the measurements to a pass.
      *
-     * @param remarks receives what the user should know
+     * @param remarks receives remarks for the user
      */
     LightCapture(
             MappedTable table, String quantity, Survey survey, Span span, MeasurementPass pass, List<String> remarks) {
@@ -87,7 +87,7 @@ final class LightCapture {
         index = pass.add(new FlickerIndex(window, light, running));
     }
 
-    /** The figures, once the pass is over. */
+    /** The figures after the pass. */
     CaptureSection section() {
         remarkUnsteady();
         LineQuantity.clipped(extremes.clippedAbove(), quantity).ifPresent(remarks::add);
@@ -106,7 +106,7 @@ final class LightCapture {
         return new CaptureSection(quantity, window.text(), figures, limits(frequency, percent.result()));
     }
 
-    /** The window in stretches of whole periods, each long enough for a mean of the shortest pulses. */
+    /** The window in intervals of whole periods, each long enough for a mean of the shortest pulses. */
     private Window stretches() {
         int together = (int) Math.ceil(SHORTEST_STRETCH / window.period());
         int count = window.periods() / together;
@@ -138,7 +138,7 @@ final class LightCapture {
                 .filter(level -> Math.abs(level - last) > STEADY * scale)
                 .findFirst();
         odd.ifPresent(level -> remarks.add(quantity + " is not steady: " + what + " " + number(level) + ", but "
-                + number(last) + " in the last; choose a stretch with --from and --to"));
+                + number(last) + " in the last; choose an interval with --from and --to"));
         return odd.isPresent();
     }
 
@@ -164,7 +164,7 @@ final class LightCapture {
         return new Window(span.start(), span.end(), 2, "part");
     }
 
-    /** At twice the line frequency, or else at the pace of a modulator [Hz]. */
+    /** At twice the line frequency, or else at the frequency of a modulator [Hz]. */
     private Measured frequency(Measured slow) {
         double lowest = Math.max(SLOW, 1.05 / span.length());
         double highest = Math.min(FASTEST, sampling.rate() / 8);
@@ -188,7 +188,7 @@ final class LightCapture {
                 all, new Gate(pass.channel(quantity), trough.result().value() + swing / 2, HYSTERESIS * swing)));
         pass.over(table);
         Measured spread = edges.highest().with(edges.lowest(), (high, low) -> high / low);
-        return spread.present() && spread.value() < ALIKE ? edges.result() : Measured.absent("no frequency stands out");
+        return spread.present() && spread.value() < ALIKE ? edges.result() : Measured.absent("no dominant frequency");
     }
 
     private Measured fit(double lowest, double highest) {

@@ -42,9 +42,9 @@ final class LineCapture {
     private final List<CaptureFigure> figures = new ArrayList<>();
 
     /**
-     * Adds what is to be measured to a pass.
+     * Adds the measurements to a pass.
      *
-     * @param remarks receives what the user should know
+     * @param remarks receives remarks for the user
      */
     LineCapture(MappedTable table, Survey survey, Span span, MeasurementPass pass, List<String> remarks) {
         this.table = table;
@@ -65,7 +65,7 @@ final class LineCapture {
         flow = power.isPresent() && frequency.present() ? Optional.of(flow()) : Optional.empty();
     }
 
-    /** The figures, once the pass is over. */
+    /** The figures after the pass. */
     CaptureSection section() {
         figures.add(new CaptureFigure("line.frequency", "Hz", frequency));
         voltage.ifPresent(v -> add("line.voltage.rms", "V", steady(v.rms())));

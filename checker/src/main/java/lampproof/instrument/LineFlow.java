@@ -20,7 +20,7 @@ final class LineFlow {
         this.frequency = frequency;
     }
 
-    /** The flow, once the pass is over; both half cycles are laid over each other. */
+    /** The flow after the pass; both half cycles are superposed. */
     CurrentFlow found() {
         Window window = current.window();
         double crossing = (-Math.PI / 2 - voltage.amplitude(1).getArgument()) / (2 * Math.PI * frequency);

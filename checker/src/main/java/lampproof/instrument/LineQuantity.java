@@ -14,12 +14,12 @@ import lampproof.measure.Window;
 import lampproof.unit.Engineering;
 import lampproof.unit.PlainNumber;
 
-/** Line voltage or line current on its own: how large it is, its harmonics, and what is odd in it. */
+/** Line voltage or line current on its own: its magnitude, its harmonics and its irregularities. */
 final class LineQuantity {
 
     private static final double STEADY = 0.05;
 
-    /** What swings by less than this share of its peak is direct. */
+    /** A quantity is direct if its swing is below this share of its peak. */
     private static final double DIRECT = 0.1;
 
     private final CaptureQuantity quantity;
@@ -29,7 +29,7 @@ final class LineQuantity {
     private final Harmonics spectrum;
 
     /**
-     * Adds what is to be measured to a pass.
+     * Adds the measurements to a pass.
      *
      * @param window the line periods to measure
      * @param record all of the record
@@ -66,17 +66,17 @@ final class LineQuantity {
         return extremes.swing() <= DIRECT * peak().value();
     }
 
-    /** What the user should know of it. */
+    /** Remarks for the user. */
     List<String> remarks() {
         return Stream.of(unsteady(), clipped(extremes.clipped(), quantity.word()), singlePoint())
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    /** What should be known of a quantity that is cut off in a share of its points [-]. */
+    /** The remark on a quantity that is clipped in a share of its points [-]. */
     static Optional<String> clipped(double share, String name) {
         return share > 0
-                ? Optional.of(name + " stands at exactly the same extreme in " + PlainNumber.fixed(100 * share, 0)
+                ? Optional.of(name + " has exactly the same extreme value in " + PlainNumber.fixed(100 * share, 0)
                         + " % of the points: clipped by the instrument?")
                 : Optional.empty();
     }
@@ -90,16 +90,16 @@ final class LineQuantity {
         int odd = periods.farthest();
         return Optional.of(quantity.word() + " is not steady: rms " + quantity.text(rms[odd]) + " in line period "
                 + (odd + 1) + ", " + quantity.text(rms[rms.length - 1])
-                + " in the last; choose a stretch with --from and --to");
+                + " in the last; choose an interval with --from and --to");
     }
 
     private Optional<String> singlePoint() {
         Measured size = greatest();
         return size.present() && greatest.alone()
                 ? Optional.of("the greatest " + quantity.word() + ", " + quantity.text(size.value()) + " at "
-                        + Engineering.precise(greatest.time(), "s") + ", stands on a single point, "
+                        + Engineering.precise(greatest.time(), "s") + ", is a single point, "
                         + Engineering.rounded(greatest.width(), "s")
-                        + " wide at half its height: figures that take it in hang on it")
+                        + " wide at half its height: the figures depend on that point")
                 : Optional.empty();
     }
 }

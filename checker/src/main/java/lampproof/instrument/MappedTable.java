@@ -12,7 +12,7 @@ import lampproof.waveform.Span;
 import lampproof.waveform.Waveforms;
 import lampproof.waveform.file.WaveformFile;
 
-/** The table of an instrument, its columns read as the quantities that they show. */
+/** The table of an instrument, its columns read as quantities. */
 public final class MappedTable implements Waveforms {
 
     private final WaveformFile file;
@@ -51,17 +51,17 @@ public final class MappedTable implements Waveforms {
         return new MappedTable(file, mappings, naming);
     }
 
-    /** Which column is read as which quantity. */
+    /** The column of each quantity. */
     public List<Mapping> mappings() {
         return mappings;
     }
 
-    /** Whether a quantity is there. */
+    /** Whether the table has a quantity. */
     public boolean has(String quantity) {
         return mappings.stream().anyMatch(mapping -> mapping.quantity().equals(quantity));
     }
 
-    /** The same with the probe of one quantity turned round. */
+    /** The same with the probe of one quantity reversed. */
     public MappedTable reversed(String quantity) {
         List<Mapping> others = mappings.stream()
                 .map(mapping -> mapping.quantity().equals(quantity) ? mapping.reversed() : mapping)
@@ -90,7 +90,7 @@ public final class MappedTable implements Waveforms {
         return new ReadResult(reading.file(), aligned.count(), aligned.span(), reading.remarks());
     }
 
-    /** Whether a column shows what happened later than others do. */
+    /** Whether a column has a delay against the others. */
     private boolean late() {
         return mappings.stream().anyMatch(mapping -> mapping.delay() != 0);
     }
@@ -122,7 +122,7 @@ public final class MappedTable implements Waveforms {
                 .map(near -> "did you mean '" + near + "'?")
                 .orElse("");
         return new Finding(
-                "the table has no such column, or more than one, for " + mapping.quantity(),
+                "the column is missing or not unique for " + mapping.quantity(),
                 "--map",
                 mapping.column(),
                 names.stream().collect(Collectors.joining(", ")),

@@ -61,7 +61,7 @@ public final class MappingText {
     private static void add(String text, Collection<String> known, List<Mapping> mappings, List<Finding> findings) {
         Matcher part = PART.matcher(text);
         if (!part.matches()) {
-            findings.add(new Finding("this maps nothing", OPTION, text.strip(), FORM, ""));
+            findings.add(new Finding("invalid mapping", OPTION, text.strip(), FORM, ""));
             return;
         }
         Mapping mapping = mapping(part);
@@ -90,8 +90,7 @@ public final class MappingText {
         String quantity = mapping.quantity();
         if (!known.contains(quantity)) {
             String next = NearestName.question(quantity, known);
-            return Optional.of(
-                    new Finding("this quantity is not known", OPTION, quantity, String.join(", ", known), next));
+            return Optional.of(new Finding("unknown quantity", OPTION, quantity, String.join(", ", known), next));
         }
         if (before.stream().anyMatch(other -> other.quantity().equals(quantity))) {
             return Optional.of(Finding.of(quantity + " is mapped twice", OPTION, "map it once"));
@@ -99,7 +98,7 @@ public final class MappingText {
         boolean scale = Double.isFinite(mapping.gain()) && Double.isFinite(mapping.offset());
         if (mapping.gain() == 0 || !scale) {
             return Optional.of(new Finding(
-                    "this is no gain or offset",
+                    "invalid gain or offset",
                     OPTION,
                     mapping.gain() + ", " + mapping.offset(),
                     "a finite gain that is not 0, a finite offset",
@@ -107,7 +106,7 @@ public final class MappingText {
         }
         return Math.abs(mapping.delay()) > LONGEST_DELAY
                 ? Optional.of(new Finding(
-                        "this delay is too long",
+                        "the delay is too long",
                         OPTION,
                         Engineering.precise(mapping.delay(), "s"),
                         "up to " + Engineering.precise(LONGEST_DELAY, "s"),

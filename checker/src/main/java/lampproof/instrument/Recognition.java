@@ -11,7 +11,7 @@ import lampproof.waveform.Signal;
 import lampproof.waveform.file.WaveformFile;
 
 /**
- * Finds which column is which quantity, by name or by unit, without guessing: if two columns qualify, the user must
+ * Finds the column of each quantity, by name or by unit, without guessing: if two columns qualify, the user must
  * choose. A unit counts only if the name does not refer to another place than the line. A single column without a known
  * name or unit is light.
  */
@@ -35,7 +35,7 @@ public final class Recognition {
         Recognition recognition = new Recognition(file);
         recognition.recognise();
         if (recognition.found.isEmpty()) {
-            throw recognition.unclear("what the columns show cannot be told");
+            throw recognition.unclear("the columns cannot be identified");
         }
         return List.copyOf(recognition.found);
     }
@@ -57,7 +57,7 @@ public final class Recognition {
         });
         List<Signal> candidates = named.isEmpty() ? those(byUnit(quantity)) : named;
         if (candidates.size() > 1) {
-            throw unclear("which column is " + quantity.word() + " cannot be told");
+            throw unclear("which column is " + quantity.word() + " cannot be identified");
         }
         return candidates.stream().findFirst();
     }
@@ -84,6 +84,6 @@ public final class Recognition {
     private UserFault unclear(String what) {
         String names = signals.stream().map(file::uniqueName).collect(Collectors.joining(", "));
         return UserFault.badInput(new Finding(
-                what, "", names, "", "say it, as in --map line.voltage='" + file.uniqueName(signals.get(0)) + "'"));
+                what, "", names, "", "map it, as in --map line.voltage='" + file.uniqueName(signals.get(0)) + "'"));
     }
 }

@@ -5,7 +5,7 @@ import lampproof.waveform.Block;
 import lampproof.waveform.BlockPair;
 import lampproof.waveform.BlockSink;
 
-/** Turns the columns of a file into the quantities that they show: gain times column plus offset. */
+/** Converts the columns of a file to quantities: gain times column plus offset. */
 final class ScaledBlocks implements BlockSink {
 
     private final List<Mapping> mappings;

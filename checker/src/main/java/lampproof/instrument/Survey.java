@@ -19,7 +19,7 @@ import lampproof.waveform.Span;
  * @param reading what the pass found
  * @param sampling how the table was sampled
  * @param power mean power from voltage and current as mapped [W]; absent without both
- * @param frequencies frequency of each quantity, between the limits that the line sets it [Hz]; that of a current is
+ * @param frequencies frequency of each quantity, within the limits of the line [Hz]; that of a current is
  *     the one of its voltage if there is one
  */
 record Survey(ReadResult reading, Sampling sampling, Measured power, Map<String, Measured> frequencies) {
@@ -32,7 +32,7 @@ record Survey(ReadResult reading, Sampling sampling, Measured power, Map<String,
     /**
      * Makes the first pass over a table.
      *
-     * @param span the stretch of time to measure
+     * @param span the measured interval
      * @throws lampproof.fault.UserFault no verdict, when the table is damaged
      */
     static Survey of(MappedTable table, Span span) {

@@ -26,7 +26,7 @@ public final class Efficiency {
             return Measured.absent("power in " + Engineering.rounded(in, "W") + " and power out "
                     + Engineering.rounded(out, "W") + " have opposite signs: input current reversed?");
         }
-        Measured efficiency = Measured.ratio(out, in + fromStores, "no power flows in");
+        Measured efficiency = Measured.ratio(out, in + fromStores, "no input power");
         boolean impossible = efficiency.present() && (efficiency.value() > 1 || efficiency.value() < 0);
         return impossible
                 ? Measured.absent("an efficiency of " + PlainNumber.fixed(100 * efficiency.value(), 1)

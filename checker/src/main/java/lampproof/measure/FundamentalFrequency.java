@@ -44,7 +44,7 @@ public final class FundamentalFrequency extends Measurement {
     private static final double ABOUT = 1e-3;
 
     private static final String NO_PERIOD = "the window holds no whole period";
-    private static final String NO_FREQUENCY = "no frequency stands out";
+    private static final String NO_FREQUENCY = "no dominant frequency";
     private static final int MOST_TRIALS = 200;
 
     private final double lowest;

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import lampproof.unit.PlainNumber;
 
 /**
- * The rule by which a run is accepted; the exit status alone proves nothing, since ngspice ends with status 0 after many
+ * The rule by which a run is accepted; the exit status is not sufficient, since ngspice ends with status 0 after many
  * failures.
  */
 final class Acceptance {

@@ -8,8 +8,7 @@ import java.util.stream.Stream;
 /**
  * The lines of a log that make its run unusable, and what each means.
  *
- * <p>Recorded from runs of ngspice 39 that were made to fail in each of these ways, and from what a shell says of a
- * program that ended; with many of them the simulator ends with status 0 and a table that looks whole. Where several
+ * <p>Recorded from runs of ngspice 39 that were made to fail in each of these ways, and from the messages of a shell about an ended program; with many of them the simulator ends with status 0 and a table that looks complete. Where several
  * constants fit a line, the first one counts.
  */
 enum FailingLine {
@@ -22,7 +21,7 @@ enum FailingLine {
     SINGULAR_MATRIX("singular matrix:\\s*(.*\\S)\\s*", "singular matrix, $1", Part.CAUSE),
     ONE_MILLIOHM(
             "(?<!\\S)(\\S+): resistance to low, set to 1 mOhm.*",
-            "resistor $1 has no value, the simulator took 1 mOhm",
+            "resistor $1 has no value, the simulator used 1 mOhm",
             Part.CAUSE),
     INTERPOLATED(
             "Interpolated raw file data.*",
@@ -30,9 +29,11 @@ enum FailingLine {
             Part.CAUSE),
     MISSING_MODEL("can't find model '(.*?)'.*", "model $1 is missing", Part.CAUSE_WITH_DETAILS),
     MISSING_VECTOR(
-            "no such vector (\\S+).*", "the circuit has no vector $1 that the deck asks for", Part.CAUSE_WITH_DETAILS),
+            "no such vector (\\S+).*",
+            "the deck requests vector $1, which the circuit does not contain",
+            Part.CAUSE_WITH_DETAILS),
     MISSING_FILE("Could not find (?:include|library) file (.*\\S)\\s*", "included file $1 is missing", Part.CAUSE),
-    MISSING_PATH("^\\s*(\\S.*): No such file or directory.*", "there is no file or folder for $1", Part.CAUSE),
+    MISSING_PATH("^\\s*(\\S.*): No such file or directory.*", "file or folder for $1 is missing", Part.CAUSE),
     UNKNOWN_COMMAND(
             "(?<!\\S)(\\S+): no such command available.*", "the simulator does not know the command $1", Part.CAUSE),
     WRITE_ERROR(

@@ -51,7 +51,7 @@ public record MeasureWindow(String name, OptionalDouble from, OptionalDouble to)
                 .filter(it -> it.name.equals(name))
                 .filter(it -> differ(it.from, from, stopTime) || differ(it.to, to, stopTime))
                 .findFirst()
-                .map(it -> "measure " + name + " asked for " + it.text() + " and got " + text());
+                .map(it -> "measure " + name + " requested " + it.text() + " and got " + text());
     }
 
     private String text() {

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * <p>With a full disk ngspice silently ends with status 0, and the table is cut within a row; only its last row shows
  * it.
  *
- * @param fault what is wrong with the form of the table, empty when it is whole
+ * @param fault what is wrong with the form of the table, empty if the table is complete
  * @param lastTime the time of the last row [s], empty when there is none
  */
 record OutputTable(Optional<String> fault, OptionalDouble lastTime) {
@@ -69,7 +69,7 @@ record OutputTable(Optional<String> fault, OptionalDouble lastTime) {
         List<String> bad = row.stream().filter(field -> !isFinite(field)).toList();
         return bad.isEmpty()
                 ? new OutputTable(Optional.empty(), OptionalDouble.of(Double.parseDouble(row.get(0))))
-                : faulty("the last row of the table holds " + bad.get(0) + ", which is no finite number");
+                : faulty("the last row of the table holds " + bad.get(0) + ", which is not a finite number");
     }
 
     private static OutputTable faulty(String fault) {

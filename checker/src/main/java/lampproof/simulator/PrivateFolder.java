@@ -20,8 +20,7 @@ import java.util.regex.Pattern;
  * The folder in which one run works, beside its deck, named {@code .NAME-PROCESS} after the run and the process that
  * owns it.
  *
- * <p>Two processes that simulate the same deck in the same run folder see each other by it; what a killed process left
- * is cleared away by the next run.
+ * <p>Two processes that simulate the same deck in the same run folder see each other by it; the next run removes the folder of a killed process.
  */
 final class PrivateFolder implements AutoCloseable {
 
@@ -36,7 +35,7 @@ final class PrivateFolder implements AutoCloseable {
     /**
      * A fresh folder.
      *
-     * @throws FileAlreadyExistsException if another run of this name is at work in the run folder
+     * @throws FileAlreadyExistsException if another run of this name is running in the run folder
      * @throws IOException if the run folder cannot be written
      */
     static PrivateFolder create(SimulationJob job) throws IOException {
@@ -54,12 +53,12 @@ final class PrivateFolder implements AutoCloseable {
         return path;
     }
 
-    /** What the simulator prints on its standard output. */
+    /** The standard output of the simulator. */
     Path output() {
         return path.resolve(".output");
     }
 
-    /** What the simulator prints on its error stream, without the progress. */
+    /** The error stream of the simulator, without the progress. */
     Path messages() {
         return path.resolve(".messages");
     }
@@ -104,7 +103,7 @@ final class PrivateFolder implements AutoCloseable {
         return size;
     }
 
-    /** Removes the folder as far as possible; the next run clears away what could not be removed. */
+    /** Removes the folder as far as possible; the next run removes the rest. */
     @Override
     public void close() {
         remove(path);
@@ -135,7 +134,7 @@ final class PrivateFolder implements AutoCloseable {
 
     private static FileAlreadyExistsException inUse(Path path) {
         return new FileAlreadyExistsException(
-                path.toString(), null, "another simulation is at work here; if not, remove this folder");
+                path.toString(), null, "another simulation is running here; if not, remove this folder");
     }
 
     private static void remove(Path folder) {

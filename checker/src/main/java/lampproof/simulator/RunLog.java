@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the log of a run says about it.
+ * The findings of a log about its run.
  *
- * @param failures what makes the run unusable, in the order of the log
- * @param remarks what the simulator warned of, ignored, redefined or noted, in the order of the log
+ * @param failures failures that make the run invalid, in the order of the log
+ * @param remarks warnings and notes of the simulator, in the order of the log
  * @param measures the windows over which the simulator's own measures were made
- * @param stoppedAt the simulated time at which the simulator gave up [s], empty when it does not say so
+ * @param stoppedAt the simulated time at which the simulator gave up [s], empty when it has no stop time
  */
 public record RunLog(
         List<Failure> failures, List<String> remarks, List<MeasureWindow> measures, OptionalDouble stoppedAt) {
@@ -18,7 +18,7 @@ public record RunLog(
     static final RunLog EMPTY = new RunLog(List.of(), List.of(), List.of(), OptionalDouble.empty());
 
     /**
-     * Something that makes a run unusable.
+     * A failure that makes a run invalid.
      *
      * @param reason what it is, in one clause
      * @param cause whether it is a cause, not the consequence of another failure

@@ -45,7 +45,7 @@ public final class SimulationBatch {
     /**
      * Runs all jobs, the longest first, since a long one that starts last would run alone.
      *
-     * <p>Interrupting the thread ends the running simulations; what has not been started is then not run.
+     * <p>Interrupting the thread ends the running simulations; waiting simulations are then not run.
      *
      * @return the outcomes, in the order of the jobs
      * @throws IllegalArgumentException if two jobs would write the same file
@@ -61,7 +61,7 @@ public final class SimulationBatch {
         return jobs.stream().map(job -> outcomes.getOrDefault(job, notRun(job))).toList();
     }
 
-    /** Outcomes are noted as they come, since an interrupted pool forgets even those that it has. */
+    /** Outcomes are noted as they come, since an interrupted pool loses them. */
     private Callable<SimulationOutcome> recorded(
             SimulationJob job, ProgressListener listener, Map<SimulationJob, SimulationOutcome> outcomes) {
         return () -> {
@@ -80,7 +80,7 @@ public final class SimulationBatch {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException e) {
-            throw new IllegalStateException("a simulation met a fault of lampproof itself", e.getCause());
+            throw new IllegalStateException("a fault of lampproof itself stopped a simulation", e.getCause());
         } finally {
             end(workers);
         }

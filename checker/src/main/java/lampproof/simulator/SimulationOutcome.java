@@ -30,9 +30,9 @@ public record SimulationOutcome(
 
     /** The four outcomes of a simulation. */
     public enum Kind {
-        /** The table is whole and may be measured. */
+        /** The table is complete and may be measured. */
         COMPLETED,
-        /** The simulator ran and its results are not to be used. */
+        /** The simulator ran and its results are not valid. */
         FAILED,
         /** The simulator was not started for this job. */
         NOT_RUN,
@@ -49,7 +49,7 @@ public record SimulationOutcome(
         return new SimulationOutcome(job, kind, reason, List.of(), OptionalInt.empty(), 0.0, simulator);
     }
 
-    /** Whether the table is whole and may be measured. */
+    /** Whether the table is complete and may be measured. */
     public boolean completed() {
         return kind == Kind.COMPLETED;
     }

@@ -82,7 +82,7 @@ final class SimulatorProcess {
         return reached;
     }
 
-    /** A question of the simulator has no answer: it must find the end of its input, not wait. */
+    /** The simulator may ask a question: it must find the end of its input, not wait. */
     private void closeInput() {
         try {
             process.getOutputStream().close();

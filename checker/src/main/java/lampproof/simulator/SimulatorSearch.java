@@ -37,14 +37,13 @@ final class SimulatorSearch {
     static String version(Path program) {
         Matcher version = VERSION.matcher(answer(program));
         if (!version.find()) {
-            throw refusal("this is not ngspice: it does not tell its version", program.toString());
+            throw refusal("not ngspice: the program does not print its version", program.toString());
         }
         return version.group();
     }
 
     private static Path set(String setting) {
-        return executable(setting)
-                .orElseThrow(() -> refusal("there is no program that can be run", SETTING + "=" + setting));
+        return executable(setting).orElseThrow(() -> refusal("the program cannot be run", SETTING + "=" + setting));
     }
 
     private static Path onPath(Map<String, String> environment) {
@@ -80,7 +79,7 @@ final class SimulatorSearch {
     private static String answer(Process process) throws IOException {
         try (InputStream output = process.getInputStream()) {
             process.waitFor(ANSWER_SECONDS, TimeUnit.SECONDS);
-            // Read no more than what has come: a child that outlives the program would hold the pipe open for ever.
+            // Read only the available bytes: a child that outlives the program would keep the pipe open.
             int ready = Math.min(output.available(), ANSWER_BYTES);
             return new String(output.readNBytes(ready), StandardCharsets.UTF_8);
         } catch (InterruptedException e) {

@@ -50,8 +50,8 @@ class CommandsTest {
 
     @Test
     void everyCommandExplainsItselfWithAnExample() {
-        for (String command :
-                List.of("prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "lint")) {
+        for (String command : List.of(
+                "prove", "predict", "deck", "simulate", "check", "dimming", "measure", "figures", "rows", "lint")) {
             out.getBuffer().setLength(0);
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString())
@@ -73,6 +73,7 @@ class CommandsTest {
                         "\n  dimming",
                         "\n  measure",
                         "\n  figures",
+                        "\n  rows",
                         "\n  lint");
     }
 
@@ -200,14 +201,14 @@ class CommandsTest {
         run("deck", spec.toString(), "-o", run.toString());
         assertThat(run("check", run.toString(), "--wave", "main=x.csv")).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo("--wave: there is no such deck, found 'main', allowed: crest, mains, dimmed, "
+                .isEqualTo("--wave: unknown deck, found 'main', allowed: crest, mains, dimmed, "
                         + "open-string, shorted-string, surge, noise, power-up; did you mean mains?\n");
     }
 
-    /** A run that fails may leave a table that looks whole, or one of the run before. */
+    /** A run that fails may leave a table that looks complete, or one of the run before. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    Error: no such vector nope | crest.log: the circuit has no vector nope that the deck asks for
+                    Error: no such vector nope | crest.log: the deck requests vector nope, which the circuit does not contain
                     run simulation(s) aborted | crest.log: the run was aborted
                     """)
     void checkGivesNoVerdictOnATableWhoseLogTellsOfAFailure(String line, String reason) throws IOException {
@@ -319,7 +320,7 @@ class CommandsTest {
         assertThat(run("check", folder.toString())).isEqualTo(2);
         assertThat(err.toString())
                 .isEqualTo(folder.resolve("predictions.csv")
-                        + ": there is no such file; write the run folder again with 'lampproof deck'\n");
+                        + ": the file does not exist; write the run folder again with 'lampproof deck'\n");
     }
 
     @Test
@@ -327,8 +328,8 @@ class CommandsTest {
         assumeSimulator();
         assertThat(run("simulate", folder.toString())).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo(folder + ": there is no deck in this folder; write one with 'lampproof deck SPEC -o "
-                        + folder + "'\n");
+                .isEqualTo(folder + ": the folder contains no deck; write one with 'lampproof deck SPEC -o " + folder
+                        + "'\n");
     }
 
     @Test
@@ -336,7 +337,7 @@ class CommandsTest {
         assumeSimulator();
         assertThat(run("simulate", folder.toString(), "--time-limit", "0")).isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo("--time-limit: this is no time limit, found '0.0', allowed: above 0 to 86400 s\n");
+                .isEqualTo("--time-limit: invalid time limit, found '0.0', allowed: above 0 to 86400 s\n");
     }
 
     @Test
@@ -358,7 +359,8 @@ class CommandsTest {
         assertThat(out.toString()).doesNotContain("line.power.mean");
         assertThat(run("figures", "sting")).isEqualTo(2);
         assertThat(err.toString())
-                .contains("NAME: no figure begins like this, found 'sting'; list them all with 'lampproof figures'");
+                .contains(
+                        "NAME: no figure has a name that begins with this text, found 'sting'; list them all with 'lampproof figures'");
     }
 
     private static void assumeSimulator() {

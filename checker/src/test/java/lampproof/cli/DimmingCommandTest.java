@@ -62,8 +62,8 @@ class DimmingCommandTest {
         assertThat(run("dimming", spec("dimmer.edge,,trailing,,,\n").toString(), "-o", folder.toString()))
                 .isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo(
-                        other + ": the file is there already and is no dimming curve; name another folder with -o\n");
+                .isEqualTo(other
+                        + ": the file exists and is not a dimming curve of lampproof; name another folder with -o\n");
         assertThat(other).hasContent("my,own\n");
     }
 
@@ -72,7 +72,7 @@ class DimmingCommandTest {
         assertThat(run("dimming", spec("dimmer.edge,,trailing,,,\n").toString(), "--prove", "--angles", "90,190"))
                 .isEqualTo(2);
         assertThat(err.toString())
-                .isEqualTo("--angles: this is no conduction angle, found '190.0', allowed: above 0 to 180 deg\n");
+                .isEqualTo("--angles: invalid conduction angle, found '190.0', allowed: above 0 to 180 deg\n");
     }
 
     @Test

@@ -68,7 +68,7 @@ class DeckComparisonTest {
                         TrustCheck.passed(
                                 "resolved",
                                 "40 steps in a switching cycle (at least 20), 20 of them in the on-time of 10.0 µs "
-                                        + "(at least 10); with every second point left out line.power.mean moves by "
+                                        + "(at least 10); with every second point omitted line.power.mean moves by "
                                         + "0.00 % (limit 2.00 %) at most"),
                         TrustCheck.passed(
                                 "settled",
@@ -144,7 +144,7 @@ class DeckComparisonTest {
     @Test
     void aLineProbeTurnedRoundGivesNoVerdict() {
         table.lineGain = -1;
-        assertRefused(verdict(), "no power flows in from the line (-50.0 W): a probe turned round?");
+        assertRefused(verdict(), "no power flows in from the line (-50.0 W): is a probe reversed?");
     }
 
     /** At the crest the books of energy close without the string. */
@@ -153,7 +153,7 @@ class DeckComparisonTest {
         table.turned = Set.of(Probe.STRING_CURRENT);
         assertRefused(
                 verdict(),
-                "string.current is -250 mA in the mean, but a lamp at work has it above zero: a probe turned round?");
+                "string.current is -250 mA in the mean, but positive in every lit lamp: is a probe reversed?");
     }
 
     /** Two probes of one part turned round leave its power as it is. */
@@ -163,7 +163,7 @@ class DeckComparisonTest {
         table.turned = Set.of(one, other);
         assertThat(verdict().verdicts())
                 .extracting(Verdict::reason)
-                .allMatch(reason -> reason.endsWith("a probe turned round?"));
+                .allMatch(reason -> reason.endsWith("is a probe reversed?"));
     }
 
     @Test
@@ -190,7 +190,7 @@ class DeckComparisonTest {
         table.ringing = 0.2;
         assertRefused(
                 verdict(),
-                "numerical ringing: switch.current turns back at every point in 45.18 % of the record (limit 1.00 %): "
+                "numerical ringing: switch.current alternates from point to point in 45.18 % of the record (limit 1.00 %): "
                         + "integrate with method=gear");
     }
 
@@ -199,7 +199,7 @@ class DeckComparisonTest {
         table.spikes = 0.5;
         assertRefused(
                 verdict(),
-                "too coarse: with every second point left out switch.current.rms moves by 17.31 % (limit 2.00 %)");
+                "too coarse: with every second point omitted switch.current.rms moves by 17.31 % (limit 2.00 %)");
     }
 
     @Test
@@ -209,7 +209,7 @@ class DeckComparisonTest {
                 verdict(),
                 "not settled: output.voltage mean 206 V in the first half, 210 V in the second (1.91 %, limit 1.00 %): "
                         + "the run leaves the predicted steady state, so circuit and prediction differ; a later stop "
-                        + "time in .tran lets it settle, and each figure is told");
+                        + "time in .tran lets it settle and gives a verdict on each figure");
     }
 
     @Test

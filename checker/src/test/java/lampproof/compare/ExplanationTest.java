@@ -34,7 +34,7 @@ class ExplanationTest {
     @Test
     void aGapBelowThePredictionIsToldWithoutASign() {
         assertThat(explanation(51.1, Map.of(COIL, -49.4, BUS, 0.1)))
-                .isEqualTo("all of the 48.9 % comes from the inductor: the one in the circuit measures 24.00 mH, "
+                .isEqualTo("all of the 48.9 % comes from the inductor: in the circuit 24.00 mH, "
                         + "the prediction used 12.00 mH");
     }
 
@@ -50,21 +50,21 @@ class ExplanationTest {
         assertThat(explanation(110, Map.of(ON_TIME, 13.0, OUTPUT, -3.0)))
                 .isEqualTo(
                         "13.0 of the 10.0 % comes from the on-time: predicted 3.457 µs, simulated 1.741 µs; "
-                                + "3.0 % is taken back by the output voltage at the crest: predicted 421.0 V, simulated 433.5 V");
+                                + "3.0 % is compensated by the output voltage at the crest: predicted 421.0 V, simulated 433.5 V");
     }
 
     @Test
     void whenNothingExplainsItEverythingThatWasTriedIsNamed() {
         assertThat(explanation(110, Map.of(BUS, 0.2)))
                 .isEqualTo("none of bus voltage at the crest explains it; "
-                        + "another value in the circuit may not be that of the spec");
-        assertThat(explanation(110, Map.of())).isEqualTo("nothing was measured that could explain it");
+                        + "another value in the circuit may differ from the spec");
+        assertThat(explanation(110, Map.of())).isEqualTo("no measured condition explains it");
     }
 
     @Test
     void aFigureDoesNotExplainItself() {
         assertThat(explanation("switching.on_time", 50, Map.of(ON_TIME, -50.0)))
-                .isEqualTo("nothing was measured that could explain it");
+                .isEqualTo("no measured condition explains it");
     }
 
     @Test

@@ -83,7 +83,7 @@ class InstrumentComparisonTest {
         assertThat(verdict("line.power.mean", POWER))
                 .returns(Outcome.NO_VERDICT, Verdict::outcome)
                 .returns(
-                        "no power flows into the lamp (-10.0 W): a probe turned round? Map it with *-1",
+                        "no power flows into the lamp (-10.0 W): is a probe reversed? map it with *-1",
                         Verdict::reason);
     }
 

@@ -70,7 +70,7 @@ class CaptureTest {
         assertThat(value(report, "line.power.mean")).isCloseTo(POWER, within(2e-3));
         assertThat(report.remarks())
                 .containsExactly(
-                        "power flows into the line: input current reversed? The sign of line.current was turned");
+                        "power flows into the line: is the current probe reversed? The sign of line.current was inverted");
         assertThat(report.mappings()).contains(new Mapping("line.current", "current", -1, 0, 0));
     }
 
@@ -168,7 +168,7 @@ class CaptureTest {
                 .singleElement()
                 .asString()
                 .startsWith("light is not steady: mean ")
-                .endsWith(" in the last; choose a stretch with --from and --to");
+                .endsWith(" in the last; choose an interval with --from and --to");
     }
 
     @Test
@@ -179,7 +179,7 @@ class CaptureTest {
                 .singleElement()
                 .asString()
                 .startsWith("line.current is not steady: rms ")
-                .endsWith(" in the last; choose a stretch with --from and --to");
+                .endsWith(" in the last; choose an interval with --from and --to");
     }
 
     @Test
@@ -187,7 +187,7 @@ class CaptureTest {
         WaveformFile file = lamp("time,voltage (V),current (A)", 1);
         assertThatThrownBy(() -> Capture.report(file, Recognition.of(file), 5, Double.POSITIVE_INFINITY))
                 .isInstanceOf(UserFault.class)
-                .hasMessageStartingWith("scope.csv: the stretch to measure holds nothing, found '5 s to 100 ms', ")
+                .hasMessageStartingWith("scope.csv: the measured interval is empty, found '5 s to 100 ms', ")
                 .hasMessageContaining("allowed: 0 s to 100 ms");
     }
 
@@ -198,7 +198,7 @@ class CaptureTest {
         assertThatThrownBy(() -> report(file, ""))
                 .isInstanceOf(UserFault.class)
                 .hasMessage("scope.csv: no sample from 32 ms to 55 ms, step 50.0 µs elsewhere; "
-                        + "choose a stretch without gaps with --from and --to");
+                        + "choose an interval without gaps with --from and --to");
         CaptureReport behind = Capture.report(file, Recognition.of(file), 0.055, 0.1);
         assertThat(value(behind, "line.voltage.rms")).isCloseTo(325 / Math.sqrt(2), within(0.02));
         assertThat(behind.remarks()).isEmpty();
@@ -239,7 +239,7 @@ class CaptureTest {
                 t -> 152 + 3 * Math.sin(2 * Math.PI * 100 * t),
                 t -> 0.061 + 0.004 * Math.sin(2 * Math.PI * 100 * t));
         CaptureReport report = report(file, "line.voltage=U_LED,line.current=I_LED");
-        assertThat(figure(report, "line.frequency").note()).isEqualTo("no frequency stands out");
+        assertThat(figure(report, "line.frequency").note()).isEqualTo("no dominant frequency");
         assertThat(report.sections().get(0).limits()).isEmpty();
     }
 
@@ -253,8 +253,8 @@ class CaptureTest {
                 t -> Math.abs(t - 0.05) < 1e-6 ? 50 : current(t));
         assertThat(report(file, "").remarks())
                 .anySatisfy(remark -> assertThat(remark)
-                        .startsWith("the greatest line.current, 50.0 A at 50 ms, stands on a single point, 50.")
-                        .endsWith(" µs wide at half its height: figures that take it in hang on it"));
+                        .startsWith("the greatest line.current, 50.0 A at 50 ms, is a single point, 50.")
+                        .endsWith(" µs wide at half its height: the figures depend on that point"));
     }
 
     @Test
@@ -266,8 +266,8 @@ class CaptureTest {
                 t -> Math.min(75, 60 + 24 * Math.sin(2 * Math.PI * 100 * t)));
         assertThat(report(file, "").remarks())
                 .containsExactly(
-                        "line.voltage stands at exactly the same extreme in 44 % of the points: clipped by the instrument?",
-                        "light stands at exactly the same extreme in 28 % of the points: clipped by the instrument?");
+                        "line.voltage has exactly the same extreme value in 44 % of the points: clipped by the instrument?",
+                        "light has exactly the same extreme value in 28 % of the points: clipped by the instrument?");
     }
 
     @Test
@@ -275,7 +275,7 @@ class CaptureTest {
         WaveformFile file = lamp("time,voltage (V),current (A)", 1);
         CaptureReport report = Capture.report(file, Recognition.of(file), 0.02, 0.2);
         assertThat(report.remarks())
-                .containsExactly("asked 20 ms to 200 ms, got 20 ms to 100 ms: the record holds no more");
+                .containsExactly("asked 20 ms to 200 ms, got 20 ms to 100 ms: the record ends there");
         assertThat(Capture.report(file, Recognition.of(file), 0.02, 0.1).remarks())
                 .isEmpty();
     }
@@ -285,7 +285,7 @@ class CaptureTest {
         WaveformFile file = ScopeTable.file(folder, "time,voltage (V)", t -> t < 0.03 ? 0 : sine(t, 325, 1, 0));
         assertThat(report(file, "").remarks())
                 .containsExactly("line.voltage is not steady: rms 0 V in line period 1, 230 V in the last; "
-                        + "choose a stretch with --from and --to");
+                        + "choose an interval with --from and --to");
     }
 
     @Test
@@ -294,7 +294,7 @@ class CaptureTest {
                 ScopeTable.file(folder, "time,voltage (V)", t -> (t > 0.04 && t < 0.06 ? 0.4 : 1) * sine(t, 325, 1, 0));
         assertThat(report(file, "").remarks())
                 .containsExactly("line.voltage is not steady: rms 91.9 V in line period 3, 230 V in the last; "
-                        + "choose a stretch with --from and --to");
+                        + "choose an interval with --from and --to");
     }
 
     /** The rms of a sine of 24 about its mean is 17. */
@@ -313,7 +313,7 @@ class CaptureTest {
         WaveformFile file = WaveformFile.open(Files.writeString(folder.resolve("edge.csv"), "time,light\n3,1\n3,2\n"));
         assertThatThrownBy(() -> report(file, ""))
                 .isInstanceOf(UserFault.class)
-                .hasMessageContaining("the stretch to measure holds nothing");
+                .hasMessageContaining("the measured interval is empty");
     }
 
     @Test
@@ -332,7 +332,7 @@ class CaptureTest {
     void constantLightHasNoFrequencyAndNoVerdict() {
         CaptureReport report = report(ScopeTable.file(folder, "time,light", t -> 2), "");
         assertThat(report.sections().get(0).limits())
-                .containsExactly(new CaptureLimit("IEEE 1789-2015", "no verdict", "no frequency stands out"));
+                .containsExactly(new CaptureLimit("IEEE 1789-2015", "no verdict", "no dominant frequency"));
     }
 
     @Test
@@ -341,7 +341,7 @@ class CaptureTest {
         assertThatThrownBy(() -> Recognition.of(file))
                 .isInstanceOf(UserFault.class)
                 .hasMessage(
-                        "what the columns show cannot be told, found 'CH1, CH2'; say it, as in --map line.voltage='CH1'");
+                        "the columns cannot be identified, found 'CH1, CH2'; map it, as in --map line.voltage='CH1'");
     }
 
     @Test
@@ -349,15 +349,15 @@ class CaptureTest {
         WaveformFile file = ScopeTable.file(folder, "time,CH1 (V),CH2 (V)", t -> 1, t -> 2);
         assertThatThrownBy(() -> Recognition.of(file))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("which column is line.voltage cannot be told, found 'CH1, CH2'; "
-                        + "say it, as in --map line.voltage='CH1'");
+                .hasMessage("which column is line.voltage cannot be identified, found 'CH1, CH2'; "
+                        + "map it, as in --map line.voltage='CH1'");
     }
 
     @Test
     void columnsOfOneNameAreCalledByTheirPlaces() {
         WaveformFile file = ScopeTable.file(folder, "Second,Value,Value", t -> sine(t, 325, 1, 0), t -> current(t));
         assertThatThrownBy(() -> Recognition.of(file))
-                .hasMessageEndingWith("found 'column 2, column 3'; say it, as in --map line.voltage='column 2'");
+                .hasMessageEndingWith("found 'column 2, column 3'; map it, as in --map line.voltage='column 2'");
         assertThatThrownBy(() -> report(file, "line.voltage=Value"))
                 .hasMessageContaining("allowed: column 2, column 3");
         CaptureReport report = report(file, "line.voltage=column 2,line.current=column 3");
@@ -369,7 +369,7 @@ class CaptureTest {
         WaveformFile file = ScopeTable.file(folder, "time,CH1,CH2", t -> 1, t -> 2);
         assertThatThrownBy(() -> report(file, "light=CH22"))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("--map: the table has no such column, or more than one, for light, found 'CH22', "
+                .hasMessage("--map: the column is missing or not unique for light, found 'CH22', "
                         + "allowed: CH1, CH2; did you mean 'CH2'?");
     }
 

@@ -39,15 +39,15 @@ class MappingTextTest {
     void anUnknownQuantityIsToldWithItsNearest() {
         assertRefused(
                 "line.curent=CH1",
-                "--map: this quantity is not known, found 'line.curent', allowed: line.voltage, line.current, light, "
+                "--map: unknown quantity, found 'line.curent', allowed: line.voltage, line.current, light, "
                         + "string.current; did you mean line.current?");
     }
 
     @Test
     void whatMapsNothingIsTold() {
-        assertRefused("line.voltage", "--map: this maps nothing, found 'line.voltage', allowed: " + FORM);
-        assertRefused("light=CH1*two", "--map: this maps nothing, found 'light=CH1*two', allowed: " + FORM);
-        assertRefused("light=CH1@2min", "--map: this maps nothing, found 'light=CH1@2min', allowed: " + FORM);
+        assertRefused("line.voltage", "--map: invalid mapping, found 'line.voltage', allowed: " + FORM);
+        assertRefused("light=CH1*two", "--map: invalid mapping, found 'light=CH1*two', allowed: " + FORM);
+        assertRefused("light=CH1@2min", "--map: invalid mapping, found 'light=CH1@2min', allowed: " + FORM);
         assertRefused("", "--map: nothing is mapped, allowed: " + FORM);
     }
 
@@ -55,8 +55,8 @@ class MappingTextTest {
     void everyFaultIsToldAtOnce() {
         assertRefused(
                 "light=CH1*0,light=CH2@1s,light=CH1,light=CH2",
-                "--map: this is no gain or offset, found '0.0, 0.0', allowed: a finite gain that is not 0, a finite offset\n"
-                        + "--map: this delay is too long, found '1 s', allowed: up to 100 ms\n"
+                "--map: invalid gain or offset, found '0.0, 0.0', allowed: a finite gain that is not 0, a finite offset\n"
+                        + "--map: the delay is too long, found '1 s', allowed: up to 100 ms\n"
                         + "--map: light is mapped twice; map it once");
     }
 
@@ -64,7 +64,7 @@ class MappingTextTest {
     void aGainThatIsNotFiniteIsRefused() {
         assertRefused(
                 "light=CH1*1e999",
-                "--map: this is no gain or offset, found 'Infinity, 0.0', allowed: a finite gain that is not 0, a finite offset");
+                "--map: invalid gain or offset, found 'Infinity, 0.0', allowed: a finite gain that is not 0, a finite offset");
     }
 
     private static void assertRefused(String text, String message) {

@@ -43,7 +43,7 @@ class RecognitionTest {
     void namesThatTellAnotherPlaceAreNoLineWhateverTheirUnit(String header) {
         assertThatThrownBy(() -> recognised(header))
                 .isInstanceOf(UserFault.class)
-                .hasMessageStartingWith("what the columns show cannot be told, found '")
+                .hasMessageStartingWith("the columns cannot be identified, found '")
                 .hasMessageContaining("--map");
     }
 
@@ -51,7 +51,7 @@ class RecognitionTest {
     void aLoneColumnOfAnotherPlaceIsNeitherLineNorLight() {
         assertThatThrownBy(() -> Recognition.of(ScopeTable.file(folder, "time,Bus voltage [V]", t -> 320)))
                 .isInstanceOf(UserFault.class)
-                .hasMessageStartingWith("what the columns show cannot be told");
+                .hasMessageStartingWith("the columns cannot be identified");
     }
 
     @Test

@@ -84,7 +84,7 @@ class CapturedLampsTest {
         FundamentalFrequency frequency = pass.add(new FundamentalFrequency(all, light, 95, 125));
         pass.over(file);
         assertThat(100 * flicker.result().value()).isLessThan(0.3);
-        assertThat(frequency.result()).isEqualTo(Measured.absent("no frequency stands out"));
+        assertThat(frequency.result()).isEqualTo(Measured.absent("no dominant frequency"));
     }
 
     private static Map<String, String> expected(int lamp) {

@@ -37,7 +37,7 @@ class FailureTableTest {
             points on the print grid    | .options interp                          | the option interp
             measure out of its interval | .meas tran vx find v(out) at=5m          | measure vx failed, find(AT)
             level never reached         | .meas tran tc when v(in)=400 rise=1      | measure tc failed, when(WHEN)
-            clipped window              | .meas tran vr RMS v(in) from=0.2m to=60m | asked for 200 us to 60.0 ms and got
+            clipped window              | .meas tran vr RMS v(in) from=0.2m to=60m | requested 200 us to 60.0 ms and got
             """)
     void aLineThatSpoilsTheCircuitFailsTheRun(String name, String line, String reason) throws IOException {
         SimulationJob job = Decks.rc(folder, line.replace("\\n", "\n"));

@@ -28,7 +28,7 @@ class MeasureWindowTest {
             })
     void aWindowThatTheSimulatorHasShortenedIsTold(String statement) throws IOException {
         assertThat(clipping(statement, "vr    =   2.29810e+02 from=  2.00000e-02 to=  4.50000e-02"))
-                .contains("measure vr asked for 20.0 ms to 60.0 ms and got 20.0 ms to 45.0 ms");
+                .contains("measure vr requested 20.0 ms to 60.0 ms and got 20.0 ms to 45.0 ms");
     }
 
     @ParameterizedTest

@@ -58,7 +58,7 @@ class OutputTableTest {
     @CsvSource({"nan", "-nan", "inf", "1e999", "6.3x"})
     void aLastRowThatIsNoNumberIsSeen(String word) throws IOException {
         assertThat(read(HEAD + ROW.replace("6.321205588286e+00", word)).fault())
-                .contains("the last row of the table holds " + word + ", which is no finite number");
+                .contains("the last row of the table holds " + word + ", which is not a finite number");
     }
 
     private OutputTable read(String text) throws IOException {

@@ -48,7 +48,7 @@ class SimulatorSearchTest {
     void aSettingThatNamesNoProgramIsToldAndThePathNotSearched() throws IOException {
         Path text = Files.writeString(folder.resolve("notes.txt"), "no program");
         assertRefused(
-                "LAMPPROOF_NGSPICE=" + text + ": there is no program that can be run; " + REMEDY,
+                "LAMPPROOF_NGSPICE=" + text + ": the program cannot be run; " + REMEDY,
                 "LAMPPROOF_NGSPICE",
                 text.toString(),
                 "PATH",
@@ -59,7 +59,7 @@ class SimulatorSearchTest {
     void aProgramThatTellsNoVersionIsNotTheSimulator() throws IOException {
         String program = Simulators.script(folder, "echo hello").toString();
         assertRefused(
-                program + ": this is not ngspice: it does not tell its version; " + REMEDY,
+                program + ": not ngspice: the program does not print its version; " + REMEDY,
                 "LAMPPROOF_NGSPICE",
                 program,
                 "PATH",

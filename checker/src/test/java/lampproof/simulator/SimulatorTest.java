@@ -119,7 +119,7 @@ class SimulatorTest {
         SimulationOutcome outcome = run(job);
         assertThat(outcome.kind()).isEqualTo(Kind.NOT_RUN);
         assertThat(outcome.reason())
-                .isEqualTo(other + ": another simulation is at work here; if not, remove this folder");
+                .isEqualTo(other + ": another simulation is running here; if not, remove this folder");
         assertThat(job.tableFile()).hasContent("of the other run");
     }
 

@@ -100,7 +100,7 @@ final class CellValues {
         return 1e6 * (time + (SWITCH_LAG - TIMER_LAG) * gateTimeConstant);
     }
 
-    /** When the clock first strikes [s]: the run must not end on an edge, or the simulator's last steps vanish. */
+    /** Time of the first clock edge [s]: if the run ended on an edge, the last steps of the simulator would collapse. */
     private double phase(double period) {
         double cycles = stop / period - LampEvents.CLOCK_AT_END;
         return (cycles - Math.floor(cycles)) * period;

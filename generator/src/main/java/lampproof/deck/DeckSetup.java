@@ -19,7 +19,7 @@ interface DeckSetup {
         return Map.of();
     }
 
-    /** What happens and when, by the names of the templates; empty for a steady state. */
+    /** The event and its time, by the names of the templates; empty for a steady state. */
     default Map<String, Object> event() {
         return Map.of();
     }

@@ -19,7 +19,7 @@ final class DeckValues {
 
     private static final double LEAST_CAPACITANCE = 1e-12;
 
-    /** Of the step of a run that has collapsed [-]; other time points will do. */
+    /** Share of the step for the second try of a collapsed run [-]. */
     private static final double SHORTER = 0.97;
 
     private final Solution solution;

@@ -6,11 +6,10 @@ import lampproof.physics.SoftRecovery;
 /**
  * The store of a diode's charge, in the elements of a deck: its voltage is the stored current times a resistance.
  *
- * @param junctionCurrent saturation current of the junction, which carries what leaves the diode and what it gives back to
- *     the store [A]
+ * @param junctionCurrent saturation current of the junction, which carries the charge that leaves the diode and the charge that returns to the store [A]
  * @param resistance resistance of the store [Ohm]
  * @param capacitance its capacitance, which makes its time constant the lifetime of the charge [F]
- * @param conductance what flows back for each volt of the store [S]
+ * @param conductance reverse current for each volt of the store [S]
  */
 record DiodeRecovery(double junctionCurrent, double resistance, double capacitance, double conductance) {
 

@@ -11,7 +11,7 @@ import lampproof.prediction.DeckKind;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 
-/** A lamp to which something happens: from the predicted steady state some cycles before it, or dead when the line comes on. */
+/** A lamp in an event: from the predicted steady state some cycles before, or without charge when the line is switched on. */
 record EventSetup(DeckKind kind, Solution solution) implements DeckSetup {
 
     private static final double STEPS_PER_ON_TIME = 40;

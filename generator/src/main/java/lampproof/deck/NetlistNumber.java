@@ -20,7 +20,7 @@ final class NetlistNumber {
      */
     static String text(double value) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("a netlist holds finite numbers only, not " + value);
+            throw new IllegalArgumentException("a netlist contains only finite numbers, not " + value);
         }
         if (value == 0) {
             return "0";

@@ -12,7 +12,7 @@ import lampproof.spec.Vocabulary;
 import lampproof.unit.Dimension;
 import lampproof.unit.QuantityWriter;
 
-/** The value or kind of each part and of what surrounds it, given or chosen, with its margin and the rule that chose it. */
+/** The value or kind of each part and of its surroundings, given or chosen, with its margin and default rule. */
 final class PartTable {
 
     private static final List<String> HEADER = List.of("part", "value", "unit", "origin", "margin", "rule");

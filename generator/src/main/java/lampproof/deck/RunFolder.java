@@ -21,7 +21,7 @@ import lampproof.spec.SpecWriter;
 import lampproof.subcircuit.PartModels;
 
 /**
- * The folder of a run, in which generator, simulator and checker meet.
+ * The folder of a run, shared by generator, simulator and checker.
  *
  * @param path the folder
  */
@@ -40,7 +40,7 @@ public record RunFolder(Path path) {
         return path.resolve("parts.csv");
     }
 
-    /** What each figure should be. */
+    /** The predictions. */
     public Path predictions() {
         return path.resolve("predictions.csv");
     }
@@ -55,7 +55,7 @@ public record RunFolder(Path path) {
         return path.resolve(kind.word() + ".csv");
     }
 
-    /** What the simulator said of a deck. */
+    /** The log of the simulator for a deck. */
     public Path log(DeckKind kind) {
         return path.resolve(kind.word() + ".log");
     }
@@ -80,7 +80,7 @@ public record RunFolder(Path path) {
         return path.resolve("report.html");
     }
 
-    /** The kinds of which the folder holds a deck. */
+    /** The kinds of the decks in the folder. */
     public List<DeckKind> decks() {
         return Arrays.stream(DeckKind.values())
                 .filter(kind -> Files.isRegularFile(deck(kind)))
@@ -108,7 +108,7 @@ public record RunFolder(Path path) {
     }
 
     /**
-     * Writes spec, parts, predictions and decks, and removes what belonged to an earlier run. Other files stay. The
+     * Writes spec, parts, predictions and decks, and removes the files of an earlier run. Other files stay. The
      * predictions come last: a folder that has them is complete.
      *
      * @throws UserFault when the folder cannot be written, or holds files of the same names that lampproof did not write

@@ -73,7 +73,7 @@ public final class Linter {
             List<Path> decks = files.filter(Linter::isDeck).sorted().toList();
             if (decks.isEmpty()) {
                 throw UserFault.badInput(Finding.of(
-                        "there is no deck in this folder", fileOrRun.toString(), "name a run folder with .cir files"));
+                        "the folder contains no deck", fileOrRun.toString(), "name a run folder with .cir files"));
             }
             return decks;
         } catch (IOException unreadable) {

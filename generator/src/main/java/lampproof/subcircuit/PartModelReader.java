@@ -45,7 +45,7 @@ final class PartModelReader {
         refusePins(scope);
         scope.elements().forEach(element -> {
             if (element.kind() == ElementKind.OPAQUE || element.kind() == ElementKind.SUBCIRCUIT) {
-                throw fault("an element of this kind may not stand in a part", element.name());
+                throw fault("an element of this kind is not allowed in a part", element.name());
             }
         });
         boolean starts = kind == PartKind.INDUCTOR && heading().text().contains(START_CURRENT);
@@ -60,11 +60,11 @@ final class PartModelReader {
         Word first = statement.words().get(0);
         boolean dot = first.text().startsWith(".");
         if (statement.part() == DeckLine.Part.CONTROL || (dot && !ALLOWED.contains(first.lower()))) {
-            throw fault("a part may hold no command and no such line", first);
+            throw fault("commands and such lines are not allowed in a part", first);
         }
         if (!statement.text().matches("[ -~\t]*") || statement.text().matches(".*[\"`].*")) {
             throw UserFault.badInput(new Finding(
-                    "a line of a part holds a character that it may not",
+                    "a line of a part contains a forbidden character",
                     where(place),
                     "",
                     "ASCII without quotation marks and backquotes",
@@ -81,7 +81,7 @@ final class PartModelReader {
                 || !alone
                 || !deck.scopes().get(0).scopes().isEmpty()) {
             throw UserFault.badInput(new Finding(
-                    "the file of a part must hold one sub-circuit and nothing else",
+                    "the file of a part must contain exactly one sub-circuit",
                     netlist.file(),
                     deck.scopes().size() + " sub-circuits",
                     "",

@@ -15,7 +15,7 @@ import lampproof.spec.Spec;
 /** The sub-circuits that a spec names in place of its parts. */
 public final class PartModels {
 
-    /** None: every part is the usual one. */
+    /** No sub-circuit: every part has its usual model. */
     public static final PartModels NONE = new PartModels(Map.of());
 
     private static final Pattern FILE_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_.-]*");
@@ -31,7 +31,7 @@ public final class PartModels {
      *
      * @param spec the spec
      * @param file the file that it was read from
-     * @throws UserFault when a file is not beside the spec, or holds anything but the sub-circuit of its part
+     * @throws UserFault when a file is not beside the spec, or contains more than the sub-circuit of its part
      */
     public static PartModels of(Spec spec, Path file) {
         Map<PartKind, PartModel> models = new EnumMap<>(PartKind.class);
@@ -51,7 +51,7 @@ public final class PartModels {
         if (!FILE_NAME.matcher(name).matches()
                 || !Files.isRegularFile(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
             throw UserFault.badInput(new Finding(
-                    "there is no such file beside the spec",
+                    "the file is not in the folder of the spec",
                     kind.row(),
                     name,
                     "the name of a file in the folder of the spec, no link and no other folder",

@@ -87,7 +87,7 @@ class LinterTest {
                         folder.resolve("none.cir"));
         assertThatThrownBy(() -> Linter.check(folder))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("%s: there is no deck in this folder; name a run folder with .cir files", folder);
+                .hasMessage("%s: the folder contains no deck; name a run folder with .cir files", folder);
     }
 
     @Test

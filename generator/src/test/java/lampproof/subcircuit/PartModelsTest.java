@@ -124,7 +124,7 @@ class PartModelsTest {
     @Test
     void aRefusedLineIsToldWithWhatAPartMayHold() {
         assertThatThrownBy(() -> diode(DIODE.replace("* of the bond wire", ".include /etc/passwd")))
-                .hasMessage(folder.resolve("fast.lib") + ", line 4: a part may hold no command and no such line, "
+                .hasMessage(folder.resolve("fast.lib") + ", line 4: commands and such lines are not allowed in a part, "
                         + "found '.include', allowed: R, C, L, K, D, M, J, Q, S, W and sources, .model and .param");
     }
 
@@ -149,7 +149,7 @@ class PartModelsTest {
     void aFileOfAnythingButOneSubcircuitIsRefused(String text) {
         assertThatThrownBy(() -> diode(text))
                 .isInstanceOf(UserFault.class)
-                .hasMessageContaining("the file of a part must hold one sub-circuit and nothing else");
+                .hasMessageContaining("the file of a part must contain exactly one sub-circuit");
     }
 
     @ParameterizedTest
@@ -159,7 +159,7 @@ class PartModelsTest {
         Files.writeString(folder.resolve("sub/fast.lib"), DIODE);
         assertThatThrownBy(() -> models("diode.model,," + name + ",,,\n"))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("diode.model: there is no such file beside the spec, found '" + name
+                .hasMessage("diode.model: the file is not in the folder of the spec, found '" + name
                         + "', allowed: the name of a file in the folder of the spec, no link and no other folder");
     }
 

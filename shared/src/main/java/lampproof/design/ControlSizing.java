@@ -30,7 +30,7 @@ final class ControlSizing {
         return demand.law() == Law.FIXED_OFF_TIME
                 ? values.amount(
                         "switching.off_time",
-                        "switching.frequency at the crest",
+                        "the off-time for switching.frequency at the crest",
                         () -> Rounding.twoDigits(crest.source() / (crest.swing() * demand.frequency())))
                 : 0;
     }
@@ -39,7 +39,7 @@ final class ControlSizing {
         return demand.law() == Law.BOUNDARY
                 ? values.amount(
                         "switching.min_off_time",
-                        "a tenth of the crest period",
+                        "10 % of the crest period",
                         () -> Rounding.twoDigits(0.1 / demand.frequency()))
                 : 0;
     }
@@ -51,13 +51,13 @@ final class ControlSizing {
         boolean clocked = demand.law() == Law.PEAK_CURRENT;
         return values.amount(
                 "switching.max_on_time",
-                clocked ? "nine tenths of the period" : "twice the crest period",
+                clocked ? "peak-current control: 90 % of the period" : "fixed-off-time control: twice the crest period",
                 () -> Rounding.twoDigits((clocked ? 0.9 : 2) / demand.frequency()));
     }
 
     /** Time from comparator to switch [s]. */
     static double delay(DesignValues values) {
-        return values.amount("switching.delay", "60 ns from comparator to switch", () -> 60e-9);
+        return values.amount("switching.delay", "60 ns", () -> 60e-9);
     }
 
     private double blanking() {
@@ -66,14 +66,14 @@ final class ControlSizing {
 
     /** How long the current is ignored after turn-on, by a law that sets it and by the protection [s]. */
     static double blanking(DesignValues values) {
-        return values.amount("switching.blanking", "250 ns, longer than the turn-on spike", () -> 250e-9);
+        return values.amount("switching.blanking", "250 ns: longer than the turn-on spike", () -> 250e-9);
     }
 
     private double slope() {
         return demand.law() == Law.PEAK_CURRENT
                 ? values.amount(
                         "switching.slope",
-                        "three quarters of the falling slope at the crest",
+                        "75 % of the falling current slope at the crest",
                         () -> Rounding.twoDigits(0.75 * (crest.swing() - crest.source()) / crest.inductance()))
                 : 0;
     }

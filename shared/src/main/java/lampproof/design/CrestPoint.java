@@ -105,9 +105,10 @@ record CrestPoint(Demand demand, double crest) {
     /** What the inductance rests on. */
     String inductanceRule() {
         return switch (demand.law()) {
-            case BOUNDARY -> "switching.frequency at the crest, E12";
-            case FIXED_DUTY -> "current flows for 80 % of the cycle at the crest, E12";
-            case PEAK_CURRENT, FIXED_OFF_TIME -> "ripple of 60 % of the mean at the crest, E12";
+            case BOUNDARY -> "boundary control: switching.frequency at the crest, E12";
+            case FIXED_DUTY -> "fixed-duty control: current flows for 80 % of the cycle at the crest, E12";
+            case PEAK_CURRENT, FIXED_OFF_TIME ->
+                "peak-current and fixed-off-time control: ripple of 60 % of the mean at the crest, E12";
         };
     }
 

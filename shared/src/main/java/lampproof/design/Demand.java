@@ -3,9 +3,9 @@ package lampproof.design;
 import lampproof.spec.Amount;
 
 /**
- * What a spec demands before any part is chosen.
+ * The requirements of a spec before any part is chosen.
  *
- * @param topology where the string hangs
+ * @param topology the converter
  * @param law the control law
  * @param line the mains
  * @param lines rms line voltage from least to most [V]
@@ -24,10 +24,10 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
         Line line = new Line(
                 lines.typical(),
                 values.given("line.frequency"),
-                values.amount("line.resistance", "1 Ohm of house wiring", () -> 1));
+                values.amount("line.resistance", "1 Ohm: house wiring", () -> 1));
         LedString string = string(values);
         double frequency = values.amount(
-                "switching.frequency", "65 kHz: below the 150 kHz edge of the conducted limits", () -> 65e3);
+                "switching.frequency", "65 kHz: below the 150 kHz where conducted limits begin", () -> 65e3);
         double shaping = law.setsCurrent()
                 ? values.amount("driver.shaping", "1: the reference follows the line for the power factor", () -> 1)
                 : 0;
@@ -39,7 +39,7 @@ record Demand(Topology topology, Law law, Line line, Amount lines, LedString str
         double current = values.given("string.current");
         double resistance = values.amount(
                 "string.resistance",
-                "a tenth of string voltage over string current",
+                "10 % of string voltage over string current",
                 () -> Rounding.twoDigits(0.1 * voltage / current));
         return new LedString(voltage - resistance * current, resistance, current);
     }

@@ -1,6 +1,7 @@
 package lampproof.design;
 
-import lampproof.unit.Engineering;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
 
 /** Chooses the freewheel diode. */
 final class DiodeSizing {
@@ -15,13 +16,13 @@ final class DiodeSizing {
         values.amount("diode.voltage_rating", RatingClasses.RULE, () -> RatingClasses.voltageClass(values, demand));
         values.amount(
                 "diode.current_rating",
-                "mean current, with 10 % to spare at derating.current, class",
+                "mean current with a margin of 10 % at derating.current, next class",
                 () -> RatingClasses.currentClass(values, demand.string().current()));
         return recovers(values) ? diode.recovering(recoveryTime(values, demand)) : diode;
     }
 
     private static boolean recovers(DesignValues values) {
-        return values.word("diode.recovery", "none: no deck contains the recovery of the diode", "none")
+        return values.word("diode.recovery", "none: the decks contain no reverse recovery", "none")
                 .equals("soft");
     }
 
@@ -29,7 +30,7 @@ final class DiodeSizing {
     private static double recoveryTime(DesignValues values, Demand demand) {
         double current = values.amount(
                 "diode.recovery_current",
-                "crest peak current",
+                "the crest peak current",
                 () -> CrestPoint.typical(demand).peak());
         return recoveryCharge(values, demand) / current;
     }
@@ -45,10 +46,10 @@ final class DiodeSizing {
 
     /** A diode of a part's drop [V] at a current [A]. */
     static Rectifier rectifier(DesignValues values, String part, double usual, double current) {
-        String rule = "junction diode at " + Engineering.digits(3).inAscii().text(current, "A");
+        String rule = QuantityWriter.text(Dimension.VOLTAGE, usual) + ": junction diode at its working current";
         double drop = values.amount(part + ".drop", rule, () -> usual);
-        double resistance =
-                values.amount(part + ".resistance", "small junction diode", () -> Rounding.twoDigits(0.03 / current));
+        double resistance = values.amount(
+                part + ".resistance", "30 mV over the working current", () -> Rounding.twoDigits(0.03 / current));
         return Rectifier.through(drop, current, 1.8, resistance);
     }
 }

@@ -2,7 +2,7 @@ package lampproof.design;
 
 import lampproof.design.Exposure.Ratings;
 
-/** Chooses the protection of the control cell and the surge that the lamp is tried with. */
+/** Chooses the protection of the control cell and the surge test. */
 final class ExposureSizing {
 
     private static final double COLD = 1.05;
@@ -22,20 +22,21 @@ final class ExposureSizing {
         return new Exposure(
                 values.amount(
                         "output.voltage_limit",
-                        "coldest string voltage and 10 %",
+                        "coldest string voltage plus 10 %",
                         () -> Rounding.twoDigits(OVERSHOOT * COLD * demand.stringVoltage())),
                 values.amount(
                         "switching.current_limit",
-                        "one and a half times the crest peak at the lowest line",
+                        "1.5 times the crest peak current at the lowest line",
                         () -> Rounding.twoDigits(1.5 * CrestPoint.lowest(demand).peak())),
                 ControlSizing.blanking(values),
                 values.amount(
                         "switching.restart_time",
                         "200 us: restart timer of boundary controllers, common practice, no source",
                         () -> RESTART),
-                values.amount("string.short_resistance", "1 Ohm of wire and fault contact", () -> 1),
+                values.amount("string.short_resistance", "1 Ohm: wire and fault contact", () -> 1),
                 Surge.of(values),
-                Math.toRadians(values.amount("decks.power_up_angle", "at the crest: the greatest inrush", () -> 90)),
+                Math.toRadians(
+                        values.amount("decks.power_up_angle", "90 deg: greatest inrush, at the crest", () -> 90)),
                 ratings(),
                 Derating.of(values));
     }
@@ -66,8 +67,8 @@ final class ExposureSizing {
     private Ratings ratings() {
         values.amount(
                 "switch.current_rating",
-                "peak at the lowest line, with 10 % to spare at derating.current, and in a step-down converter that of a "
-                        + "shorted string, class",
+                "peak at the lowest line with a margin of 10 % at derating.current; step-down: also the peak with the "
+                        + "string shorted; next class",
                 () -> RatingClasses.currentClass(
                         values, CrestPoint.lowest(demand).peak(), shortedPeak()));
         return new Ratings(

@@ -33,20 +33,20 @@ final class Feasibility {
     private static void requireAbove(double string, double crest) {
         if (string < (1 + ROOM) * crest) {
             throw fault(
-                    "a step-up string must stand above the crest of the highest line",
+                    "a step-up string voltage must be above the crest of the highest line",
                     string,
                     "at least " + volts((1 + ROOM) * crest) + ", 5 % above the crest of " + volts(crest),
-                    "raise string.voltage, or take driver.topology step-down");
+                    "raise string.voltage, or choose driver.topology step-down");
         }
     }
 
     private static void requireBelow(double string, double crest) {
         if (string > (1 - ROOM) * crest) {
             throw fault(
-                    "a step-down string must stay below the crest of the lowest line",
+                    "a step-down string voltage must be below the crest of the lowest line",
                     string,
                     "at most " + volts((1 - ROOM) * crest) + ", 5 % below the crest of " + volts(crest),
-                    "lower string.voltage, or take driver.topology step-up");
+                    "lower string.voltage, or choose driver.topology step-up");
         }
     }
 

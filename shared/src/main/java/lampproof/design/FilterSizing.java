@@ -24,7 +24,7 @@ final class FilterSizing {
     double busCapacitance() {
         return values.amount(
                 "bus.capacitance",
-                "a tenth of what would turn the line current by 45 degrees, E6",
+                "10 % of the capacitance that shifts the line current by 45 deg, E6",
                 () -> E6.nearest(0.1 * displacement()));
     }
 
@@ -38,20 +38,20 @@ final class FilterSizing {
         double voltage = demand.line().voltage();
         double fuse = values.amount(
                 "filter.fuse_resistance",
-                "loses a fifth of a per cent of the power, E12",
+                "loses 0.2 % of the power, E12",
                 () -> E12.nearest(0.002 * voltage * voltage / demand.power()));
         double capacitance =
-                values.amount("filter.capacitance", "half the bus capacitance, E6", () -> E6.nearest(0.5 * bus));
+                values.amount("filter.capacitance", "half of bus.capacitance, E6", () -> E6.nearest(0.5 * bus));
         double corner = 2 * Math.PI * demand.frequency() / 6;
         double inductance = values.amount(
                 "filter.inductance",
-                "corner with both capacitors at a sixth of the switching frequency, E6",
+                "corner frequency with both capacitors at one sixth of the switching frequency, E6",
                 () -> E6.up(1 / (corner * corner * (bus + capacitance))));
         double resistance =
                 values.amount("filter.resistance", "3 Ohm for each mH", () -> Rounding.twoDigits(3e3 * inductance));
         double damping = values.amount(
                 "filter.damping",
-                "one and a half times the characteristic impedance, E12",
+                "1.5 times the characteristic impedance, E12",
                 () -> E12.nearest(1.5 * Math.sqrt(inductance / (bus + capacitance))));
         return new Filter(fuse, inductance, resistance, damping, capacitance);
     }
@@ -74,13 +74,13 @@ final class FilterSizing {
     Rectifier bridge() {
         values.amount(
                 "bus.voltage_rating",
-                "crest of the highest line at derating.capacitor, and with the surge at the whole rating, film class",
+                "crest of the highest line at derating.capacitor; crest plus surge at the full rating; next film class",
                 () -> Rounding.rating(busStress(), CLASSES));
         values.amount(
                 "bridge.voltage_rating", RatingClasses.RULE, () -> RatingClasses.bridgeVoltageClass(values, demand));
         values.amount(
                 "bridge.current_rating",
-                "half the mean line current at the lowest line, with 10 % to spare at derating.current, class",
+                "half the mean line current at the lowest line with a margin of 10 % at derating.current, next class",
                 () -> RatingClasses.currentClass(
                         values, 0.5 * demand.power() / demand.lines().least()));
         return DiodeSizing.rectifier(

@@ -4,8 +4,10 @@ import java.util.List;
 import lampproof.design.Housing.Part;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
+import lampproof.unit.Dimension;
+import lampproof.unit.QuantityWriter;
 
-/** Chooses the thermal resistances, the rated temperatures and the lives that a spec leaves open. */
+/** Chooses the thermal resistances, the rated temperatures and the lives that the spec does not give. */
 final class HeatSizing {
 
     private static final double HOUSING_RISE = 40;
@@ -28,7 +30,7 @@ final class HeatSizing {
         double ambient = values.amount("ambient.temperature", "40 degC: under a ceiling", () -> 40);
         double coldest = values.amount("ambient.coldest", "-20 degC", () -> -20);
         double resistance = values.amount(
-                "thermal.housing", "rises by 40 K at the line power", () -> rise(HOUSING_RISE, demand.power()));
+                "thermal.housing", "40 K of rise at the line power", () -> rise(HOUSING_RISE, demand.power()));
         return new Housing(ambient, coldest, resistance, parts());
     }
 
@@ -46,7 +48,11 @@ final class HeatSizing {
         return new Part(
                 name,
                 kind,
-                values.amount("thermal." + name, "small part on a crowded board", () -> resistance),
+                values.amount(
+                        "thermal." + name,
+                        QuantityWriter.text(Dimension.THERMAL_RESISTANCE, resistance)
+                                + ": small part on a crowded board",
+                        () -> resistance),
                 rating(name, kind, rating));
     }
 
@@ -64,13 +70,13 @@ final class HeatSizing {
                 "LEDs",
                 values.amount(
                         "thermal.string",
-                        "junctions 20 K above the housing if no light left",
+                        "20 K of rise above the housing at the string power",
                         () -> rise(STRING_RISE, power)),
                 rating("string", "LEDs", 120));
     }
 
     private double rating(String name, String kind, double usual) {
-        return values.amount(name + ".temperature_rating", "usual for " + kind, () -> usual);
+        return values.amount(name + ".temperature_rating", degrees(usual, "usual for " + kind), () -> usual);
     }
 
     private static double rise(double kelvins, double power) {
@@ -79,13 +85,23 @@ final class HeatSizing {
 
     private Light light() {
         double share = values.amount("string.light_share", "a third of the string power leaves as light", () -> 0.33);
-        double count =
-                values.amount("string.count", "3 V each", () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
+        double count = values.amount(
+                "string.count",
+                "one LED for each 3 V of string.voltage",
+                () -> Math.max(1, Math.round(demand.stringVoltage() / 3)));
         double slope = values.amount(
                 "string.temperature_slope",
                 "-2.2 mV/K for each LED",
                 () -> Rounding.twoDigits(Math.max(-5, -2.2e-3 * count)));
         return new Light(share, slope, life("life.", "LEDs, common practice", 50e3, 80, 30e3, 90));
+    }
+
+    private static String hours(double hours, String what) {
+        return QuantityWriter.text(Dimension.DURATION, hours) + ": " + what;
+    }
+
+    private static String degrees(double temperature, String what) {
+        return QuantityWriter.text(Dimension.TEMPERATURE, temperature) + ": " + what;
     }
 
     private LifePoints capacitorLife() {
@@ -100,10 +116,10 @@ final class HeatSizing {
             double hotHours,
             double hotTemperature) {
         LifePoints life = new LifePoints(
-                values.amount(group + "hours_cool", what, () -> coolHours),
-                values.amount(group + "temperature_cool", what, () -> coolTemperature),
-                values.amount(group + "hours_hot", what, () -> hotHours),
-                values.amount(group + "temperature_hot", what, () -> hotTemperature));
+                values.amount(group + "hours_cool", hours(coolHours, what), () -> coolHours),
+                values.amount(group + "temperature_cool", degrees(coolTemperature, what), () -> coolTemperature),
+                values.amount(group + "hours_hot", hours(hotHours, what), () -> hotHours),
+                values.amount(group + "temperature_hot", degrees(hotTemperature, what), () -> hotTemperature));
         if (!life.isShorterWhenHot()) {
             throw UserFault.badInput(Finding.of(
                     "life must be shorter at the hotter of two different temperatures",

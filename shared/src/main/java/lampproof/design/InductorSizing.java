@@ -47,7 +47,7 @@ final class InductorSizing {
                 inductance,
                 values.amount(
                         "inductor.resistance",
-                        "turns of this wire on this core at 100 degC",
+                        "copper of the winding at 100 degC",
                         () -> Rounding.twoDigits(CopperResistivity.at(Winding.TEMPERATURE) * length / area)),
                 saturates() ? winding.saturationCurrent() : Double.POSITIVE_INFINITY,
                 winding);
@@ -67,16 +67,14 @@ final class InductorSizing {
         double flux = FluxDensity.peak(inductance, overload(), turns, core.area());
         double gap = values.amount(
                 "inductor.gap",
-                "gives the inductance with these turns; fringing asks for a little more",
+                "gives the inductance with these turns; fringing needs a little more",
                 () -> Rounding.twoDigits(AirGap.length(inductance, overload(), flux, core.area())));
         double copper = WindowAllocation.wireArea(1, FILL, core.windowArea(), turns);
         double strands = values.amount(
-                "inductor.strands",
-                "as many as keep a strand below two thirds of the skin depth",
-                () -> strands(copper));
+                "inductor.strands", "fewest with a strand below two thirds of the skin depth", () -> strands(copper));
         double wire = values.amount(
                 "inductor.wire_diameter",
-                "fills 30 % of the window with copper, AWG",
+                "copper in 30 % of the window, AWG",
                 () -> Rounding.twoDigits(
                         WireGauge.thickestWithin(copper / strands).diameter()));
         double saturation = values.amount(
@@ -118,8 +116,8 @@ final class InductorSizing {
 
     private UserFault unknown(String name) {
         String known = CoreTable.all().stream().map(MagneticCore::name).collect(Collectors.joining(", "));
-        return UserFault.badInput(
-                new Finding("the table of cores has no such core", "inductor.core", name, known, "take one of these"));
+        return UserFault.badInput(new Finding(
+                "the table of cores has no such core", "inductor.core", name, known, "choose one of these cores"));
     }
 
     private UserFault tooSmall() {

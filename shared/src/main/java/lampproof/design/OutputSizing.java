@@ -36,7 +36,7 @@ final class OutputSizing {
         double nominal = Double.isInfinite(half)
                 ? capacitance
                 : values.amount(
-                        NOMINAL, "leaves " + WORKING + " at the string voltage", () -> capacitance / left(half));
+                        NOMINAL, "yields " + WORKING + " at the string voltage", () -> capacitance / left(half));
         return new Output(capacitance, nominal, half);
     }
 
@@ -48,8 +48,7 @@ final class OutputSizing {
                     "keep one of the two rows"));
         }
         double half = halfVoltage();
-        double capacitance = values.amount(
-                WORKING, "what is left of " + NOMINAL + " at the string voltage", () -> nominal * left(half));
+        double capacitance = values.amount(WORKING, NOMINAL + " at the string voltage", () -> nominal * left(half));
         return new Output(capacitance, nominal, half);
     }
 
@@ -57,7 +56,7 @@ final class OutputSizing {
         return CeramicBias.left(demand.stringVoltage(), half);
     }
 
-    /** All of it is left unless the spec says otherwise: film, or a capacitance at the working voltage. */
+    /** The full capacitance unless the spec gives a share: film, or a capacitance at the working voltage. */
     private double halfVoltage() {
         double rated = rating();
         return CeramicBias.halfVoltage(values.isOpen(LEFT) ? 1 : values.given(LEFT), rated);
@@ -66,7 +65,7 @@ final class OutputSizing {
     private double rating() {
         return values.amount(
                 "output.voltage_rating",
-                "coldest string voltage with 10 % of overshoot at derating.capacitor, class",
+                "coldest string voltage with 10 % of overshoot at derating.capacitor, next class",
                 () -> Rounding.rating(
                         1.1
                                 * 1.05

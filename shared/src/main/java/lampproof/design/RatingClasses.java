@@ -5,7 +5,8 @@ final class RatingClasses {
 
     /** How a voltage rating is chosen. */
     static final String RULE =
-            "highest line crest, or coldest string voltage, with 10 % to spare at derating.voltage; surge at the whole rating";
+            "highest line crest, or coldest string voltage, with a margin of 10 % at derating.voltage; surge at the full "
+                    + "rating; next class";
 
     private static final double SPARE = 1.1;
     private static final double COLD = 1.05;

@@ -3,7 +3,7 @@ package lampproof.design;
 import lampproof.spec.Spec;
 
 /**
- * Chooses what a spec leaves open, part by part, by rules of thumb of the trade (common practice, no source) on the
+ * Chooses the values that the spec does not give, part by part, by rules of thumb of the trade (common practice, no source) on the
  * lossless converter at the crest of the line.
  */
 public final class Sizing {
@@ -21,8 +21,8 @@ public final class Sizing {
     /**
      * The design of a spec, every value given or chosen.
      *
-     * @throws lampproof.fault.UserFault when physics forbids the combination, the spec names an unknown part, or the points of its string
-     *     are no string
+     * @throws lampproof.fault.UserFault when physics forbids the combination, the spec names an unknown part, or no string
+     *     has the points given
      */
     public static Design of(Spec given) {
         Spec spec = StringPoints.fitted(given);
@@ -58,15 +58,15 @@ public final class Sizing {
                 new ControlSizing(values, demand).control(),
                 silicon.edges(powerSwitch),
                 new CapacitorLosses(storage.resistance(output), mains.dissipationFactor(), mains.busResistance(bus)),
-                values.amount("bias.current", "0.3 mA besides the gate charge", () -> BIAS),
+                values.amount("bias.current", "0.3 mA, without the gate charge", () -> BIAS),
                 DimmingSizing.dimming(values, demand.line()),
                 new HeatSizing(values, demand).heat(),
                 exposure());
     }
 
-    /** The decks and what they try the lamp with. */
+    /** The faults and the surge that the decks apply. */
     private Exposure exposure() {
-        values.keyword("decks.detail", "normal: what the figures are compared with", Detail.NORMAL);
+        values.keyword("decks.detail", "normal: the tolerances of the figures hold for it", Detail.NORMAL);
         return new ExposureSizing(values, demand).exposure();
     }
 }

@@ -20,9 +20,9 @@ public record Surge(Wave wave, double voltage, double impedance, double angle) {
         COMBINATION
     }
 
-    /** The surge that the lamp is tried with. */
+    /** The surge of the surge test. */
     static Surge of(DesignValues values) {
-        Wave wave = values.keyword("surge.wave", "ring: the usual trial of lamps", Wave.RING);
+        Wave wave = values.keyword("surge.wave", "ring: the usual test of lamps", Wave.RING);
         boolean ring = wave == Wave.RING;
         double voltage = values.amount(
                 "surge.voltage",
@@ -32,7 +32,7 @@ public record Surge(Wave wave, double voltage, double impedance, double angle) {
                 () -> ring ? 2500 : 500);
         double impedance =
                 ring ? values.amount("surge.impedance", "30 Ohm, IEEE C62.41.2 category A (from memory)", () -> 30) : 2;
-        double angle = values.amount("surge.angle", "at the crest of the line", () -> 90);
+        double angle = values.amount("surge.angle", "90 deg: the crest of the line", () -> 90);
         return new Surge(wave, voltage, impedance, Math.toRadians(angle));
     }
 }

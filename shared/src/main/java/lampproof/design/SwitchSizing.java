@@ -18,7 +18,7 @@ final class SwitchSizing {
     PowerSwitch powerSwitch() {
         double resistance = values.amount(
                 "switch.resistance",
-                "loses 0.4 % of the power, from 1 to 10 Ohm",
+                "loses 0.4 % of the power; 1 Ohm to 10 Ohm",
                 () -> Rounding.twoDigits(Math.max(1, Math.min(10, losingLittle()))));
         double capacitance = capacitance(resistance);
         double diode = values.isOpen(DIODE) ? 0 : values.given(DIODE);
@@ -33,11 +33,11 @@ final class SwitchSizing {
         return values.isOpen(DIODE)
                 ? values.amount(
                         "switch.capacitance",
-                        "100 pF Ohm of silicon and 10 pF of diode and winding",
+                        "100 pF Ohm of silicon plus 10 pF of diode and winding",
                         () -> Rounding.twoDigits(silicon + PowerSwitch.DIODE_AND_WINDING))
                 : values.amount(
                         "switch.capacitance",
-                        "100 pF Ohm of silicon; diode.capacitance comes on top",
+                        "with diode.capacitance given: 100 pF Ohm of silicon",
                         () -> Rounding.twoDigits(silicon));
     }
 
@@ -57,11 +57,11 @@ final class SwitchSizing {
         double silicon = 0.04e-9 * RatingClasses.voltageClass(values, demand);
         double charge = values.amount(
                 "switch.gate_charge",
-                "0.04 nC Ohm of silicon for each volt of its class, and 1 nC",
+                "0.04 nC Ohm of silicon for each volt of its class, plus 1 nC",
                 () -> Rounding.twoDigits(silicon / Math.max(0.1, powerSwitch.resistance()) + 1e-9));
         double voltage = values.amount("switch.gate_voltage", "10 V", () -> 10);
-        double time = values.amount("switch.transition_time", "30 ns: quick, but quiet enough", () -> 30e-9);
-        double snubber = values.amount("switch.snubber_capacitance", "none unless one is named", () -> 0);
+        double time = values.amount("switch.transition_time", "30 ns: a compromise of loss and noise", () -> 30e-9);
+        double snubber = values.amount("switch.snubber_capacitance", "0 F: no snubber", () -> 0);
         return new Edges(charge, voltage, time, DiodeSizing.recoveryCharge(values, demand), snubber);
     }
 }

@@ -56,7 +56,7 @@ public final class DimmingFigures {
     }
 
     private DimmingFigure lowest() {
-        String definition = "least mean string current of the lit lamp while it is turned down, over the full one";
+        String definition = "minimum mean string current of the lit lamp while dimming down, relative to full";
         return curve.lowestLevel()
                 .map(level -> figure("level.lowest", 100 * level, "%", "", definition))
                 .orElseGet(() -> none("level.lowest", "%", NEVER_LIT, definition));

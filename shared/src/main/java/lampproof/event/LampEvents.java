@@ -66,7 +66,7 @@ public final class LampEvents {
         });
     }
 
-    /** The line comes on while nothing is charged; shown for a half cycle and a quarter, or until there is light. */
+    /** The mains is switched on with no charge in the lamp; shown for a half cycle and a quarter, or until there is light. */
     public EventResult powerUp() {
         return once("power-up", () -> {
             double angle = driver().exposure().powerUpAngle();

@@ -1,5 +1,5 @@
 /**
- * Events: a string that opens, a shorted string and a surge on a running lamp, and the line voltage on a dead lamp.
+ * Events: an open string, a shorted string and a surge on a running lamp, and power-up from zero charge.
  *
  * <p>The whole circuit is integrated in small steps of time: generator or mains, filter, bridge, bus, power stage, output,
  * string, and the control cell with its protection. Voltages follow the currents of the same step (semi-implicit Euler

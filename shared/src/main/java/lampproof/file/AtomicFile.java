@@ -8,7 +8,7 @@ import java.nio.file.StandardOpenOption;
 import lampproof.fault.Finding;
 import lampproof.fault.UserFault;
 
-/** Writes a file under a temporary name and moves it into place, so that what has its name is always whole. */
+/** Writes a file under a temporary name and moves it into place, so that a file of that name is always complete. */
 public final class AtomicFile {
 
     private AtomicFile() {}

@@ -20,7 +20,7 @@ import lampproof.fault.UserFault;
  *
  * @param kind what such a table is called
  * @param header its columns
- * @param next what to do about a file that is none
+ * @param next the next step for a file of another kind
  */
 public record CsvReader(String kind, List<String> header, String next) {
 
@@ -50,7 +50,7 @@ public record CsvReader(String kind, List<String> header, String next) {
     /**
      * A row below the header.
      *
-     * @param place where it stands
+     * @param place its place
      * @param cells one cell a column
      */
     public record Row(String place, List<String> cells) {
@@ -78,9 +78,9 @@ public record CsvReader(String kind, List<String> header, String next) {
             }
             return Files.readString(file);
         } catch (NoSuchFileException e) {
-            throw fault("there is no such file", file.toString());
+            throw fault("the file does not exist", file.toString());
         } catch (MalformedInputException e) {
-            throw fault("this is not UTF-8 text", file.toString());
+            throw fault("invalid UTF-8 text", file.toString());
         } catch (IOException e) {
             throw fault("the file cannot be read", file.toString());
         }
@@ -91,15 +91,15 @@ public record CsvReader(String kind, List<String> header, String next) {
      *
      * @param text the table
      * @param file its name, for messages
-     * @param findings takes what is wrong with rows that have no cell for each column
-     * @param reader takes each other row
+     * @param findings receives the findings for rows without a cell for each column
+     * @param reader receives each other row
      * @throws UserFault when the text has another header
      */
     public void rows(String text, String file, List<Finding> findings, Consumer<Row> reader) {
         List<Line> lines = lines(text);
         Optional<Line> first = lines.stream().filter(line -> !line.isComment()).findFirst();
         if (first.flatMap(Line::read).filter(head -> head.cells().equals(header)).isEmpty()) {
-            throw UserFault.badInput(new Finding("this is no " + kind, file, "", String.join(",", header), next));
+            throw UserFault.badInput(new Finding("not a " + kind, file, "", String.join(",", header), next));
         }
         int at = first.orElseThrow().index() + 1;
         while (at < lines.size()) {

@@ -22,9 +22,8 @@ final class BusFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("line.conduction_angle", "theta_c", "deg", ANGLE)
-                        .definition("angle of a half cycle in which the bridge conducts")
-                        .formula(
-                                "180 deg times the share of the half cycle with bridge current in the mean of a degree")
+                        .definition("conduction angle of the bridge in a half cycle")
+                        .formula("180 deg times the share of the half cycle with bridge current, averaged over 1 deg")
                         .source(MODEL)
                         .mains(s -> s.line().conductionAngle()),
                 figure("bridge.current.mean", "I_br", "A", MEAN)
@@ -39,7 +38,7 @@ final class BusFigures {
                         .mains(s -> s.line().bridgeRms()),
                 figure("bridge.voltage.peak", "V_br,pk", "V", PEAK)
                         .definition(
-                                "greatest reverse voltage of a bridge diode: bus and half the drop of the conducting two")
+                                "maximum reverse voltage of a bridge diode: bus voltage plus half the drop of the two conducting diodes")
                         .formula("V_bus,pk + v_D(i)")
                         .source(MODEL)
                         .mains(Solution::bridgeReverseVoltage),
@@ -51,11 +50,11 @@ final class BusFigures {
                 figure("filter.loss", "P_f", "W", LOSS)
                         .definition("loss in fuse, filter winding and line resistance")
                         .formula(
-                                "<R i^2> with R = R_fuse + R_line + R_w R_d / (R_w + R_d), and what the switching ripple adds")
+                                "<R i^2> with R = R_fuse + R_line + R_w R_d / (R_w + R_d), plus the loss of the switching ripple")
                         .source(OHM)
                         .mains(s -> s.line().filterLoss()),
                 figure("bus.voltage.peak", "V_bus,pk", "V", PEAK)
-                        .definition("greatest bus voltage")
+                        .definition("maximum bus voltage")
                         .formula("max (V sin theta - drops, held voltage) + half the switching ripple")
                         .source(MODEL)
                         .mains(s -> s.line().busPeak())
@@ -67,11 +66,11 @@ final class BusFigures {
                 figure("bus.ripple_current.rms", "I_C,bus", "A", MEAN)
                         .definition("rms current of the bus capacitor")
                         .formula(
-                                "sqrt(<i_br^2> - <i_conv>^2 + sum I_n^2 / 2), the part of six switching harmonics that the filter does not take")
+                                "sqrt(<i_br^2> - <i_conv>^2 + sum I_n^2 / 2), six switching harmonics, without their current in the filter")
                         .source(MODEL)
                         .mains(s -> s.line().busRippleCurrent()),
                 figure("bus.voltage.valley", "V_bus,min", "V", CALCULATED)
-                        .definition("least bus voltage, switching ripple included")
+                        .definition("minimum bus voltage, with switching ripple")
                         .formula(
                                 "min (held voltage less half the switching ripple, not below the output of a step-down converter)")
                         .source(MODEL)

@@ -21,7 +21,7 @@ public enum DeckKind implements Keyword {
     SURGE,
     /** Switching cycles with the line held at its crest behind the artificial mains network. */
     NOISE,
-    /** The line comes on while nothing is charged. */
+    /** The mains is switched on with no charge in the lamp. */
     POWER_UP;
 
     private static final Set<DeckKind> EVENTS =

@@ -22,7 +22,7 @@ final class DiodeFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("diode.current.peak", "I_D,pk", "A", PEAK)
-                        .definition("greatest diode current")
+                        .definition("maximum diode current")
                         .formula("I_L,pk")
                         .source(MODEL)
                         .crest(s -> s.crestStage().inductor().peak())
@@ -40,7 +40,7 @@ final class DiodeFigures {
                         .crest(s -> s.crestStage().diode().rms())
                         .mains(s -> s.stage().diode().rms()),
                 figure("diode.voltage.peak", "V_D,pk", "V", PEAK)
-                        .definition("greatest reverse voltage of the diode")
+                        .definition("maximum reverse voltage of the diode")
                         .formula("step-up: V_o,pk; step-down: V_bus,pk")
                         .source(MODEL)
                         .crest(Solution::crestReverseVoltage)
@@ -54,7 +54,8 @@ final class DiodeFigures {
                         .crest(s -> s.crestStage().diode().conductionLoss())
                         .mains(s -> s.stage().diode().conductionLoss()),
                 figure("diode.loss.reverse", "P_D,r", "W", LOSS)
-                        .definition("mean of diode voltage times reverse diode current, where it recovers in the deck")
+                        .definition(
+                                "mean of diode voltage times reverse diode current, if the deck contains the recovery")
                         .formula("<q (V - R i) f>, q = M Q_rr / I_rr; M follows i_D with the lifetime")
                         .source("P. O. Lauritzen, C. L. Ma, IEEE Trans. Power Electronics 6(2), 1991 (from memory), "
                                 + "straight ramps of current")

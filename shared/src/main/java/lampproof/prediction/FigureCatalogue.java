@@ -42,7 +42,7 @@ public final class FigureCatalogue {
         return HARMONIC + order;
     }
 
-    /** Over what a figure is taken: the spans of the decks that settle it, or the half cycle of the model. */
+    /** The window of a figure: the spans of the decks that settle it, or the half cycle of the model. */
     public static String window(Figure figure) {
         return ENTRIES.stream()
                 .filter(entry -> entry.figure().equals(figure))

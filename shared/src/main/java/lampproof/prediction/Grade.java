@@ -6,27 +6,27 @@ public enum Grade {
     /** A mean or rms value. */
     MEAN(
             Tolerance.share(0.02),
-            "averages over cycles; the model leaves out filter resonance and switching ripple on the bus"),
+            "averages over cycles; the model neglects filter resonance and switching ripple on the bus"),
     /** A greatest or least value. */
-    PEAK(Tolerance.share(0.04), "one instant; the model leaves out filter ringing and jitter of the control cell"),
+    PEAK(Tolerance.share(0.04), "a single instant; the model neglects filter ringing and jitter of the control cell"),
     /** A frequency or a time. */
-    TIMING(Tolerance.share(0.04), "follows peak current and output voltage, each with an error of its own"),
+    TIMING(Tolerance.share(0.04), "depends on peak current and output voltage, each with its own error"),
     /** A power factor or displacement factor. */
-    POWER_FACTOR(Tolerance.width(0.01), "a ratio near one; its distance from one is what is judged"),
+    POWER_FACTOR(Tolerance.width(0.01), "a ratio near 1; the distance from 1 matters"),
     /** Distortion or flicker in per cent. */
-    PERCENT(Tolerance.width(2), "per cent points; set by what happens near the zero crossing of the line"),
+    PERCENT(Tolerance.width(2), "percentage points; determined near the zero crossing of the line"),
     /** A loss of one part. */
-    LOSS(Tolerance.share(0.05), "a small difference of large powers, or a square of a current that has its own 2 %"),
+    LOSS(Tolerance.share(0.05), "a small difference of large powers, or the square of a current with an error of 2 %"),
     /** The loss of all parts, or the efficiency. */
-    EFFICIENCY(Tolerance.width(1), "per cent points; the losses together have an error below a tenth of themselves"),
+    EFFICIENCY(Tolerance.width(1), "percentage points; the total loss has an error below 10 %"),
     /** An angle in degrees. */
     ANGLE(Tolerance.width(5), "the bridge turns on and off while the filter rings"),
     /** The current by which a triac stays above its holding current. */
-    MARGIN(Tolerance.width(3e-3), "3 mA; what counts is the distance from a holding current of some 30 mA"),
+    MARGIN(Tolerance.width(3e-3), "3 mA; small against a holding current of about 30 mA"),
     /** A level in decibels, or a distance of levels. */
-    LEVEL(Tolerance.width(1), "decibels, an eighth of the voltage; the bridge is swung far about its mean"),
+    LEVEL(Tolerance.width(1), "decibels, 12 % of the voltage; the bridge current swings widely about its mean"),
     /** A value that no deck settles. */
-    CALCULATED(Tolerance.share(0.25), "no deck contains it; formulas of this kind seldom come closer to a measurement");
+    CALCULATED(Tolerance.share(0.25), "no deck contains it; formulas of this kind are seldom closer to a measurement");
 
     private final Tolerance tolerance;
     private final String reason;

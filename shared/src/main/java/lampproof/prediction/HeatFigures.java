@@ -17,7 +17,7 @@ final class HeatFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("temperature.housing", "T_housing", "degC", CALCULATED)
-                        .definition("temperature of the inside of the housing")
+                        .definition("air temperature inside the housing")
                         .formula("T_ambient + R_housing (P_loss + heat of the string)")
                         .source(HEAT)
                         .calculated(s -> s.temperatures().of("housing")),
@@ -56,9 +56,10 @@ final class HeatFigures {
                                 s.driver().heat().capacitorLife(),
                                 s.temperatures().of("output"))),
                 figure("life.capacitor.ten_degrees", "t_C,10", "h", CALCULATED)
-                        .definition("the same by the ten-degree rule from the hotter point; 0 above it")
+                        .definition(
+                                "life of the output capacitor by the ten-degree rule from the hotter point; 0 above that temperature")
                         .formula("t_hot 2^((T_hot - T) / 10 K)")
-                        .source("life doubles for every ten kelvin less; makers' application notes, from memory")
+                        .source("life doubles for every 10 K less; makers' application notes, from memory")
                         .calculated(s -> PartLife.tenDegrees(
                                 s.driver().heat().capacitorLife(),
                                 s.temperatures().of("output"))));

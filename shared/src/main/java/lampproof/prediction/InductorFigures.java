@@ -21,7 +21,7 @@ final class InductorFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("inductor.current.peak", "I_L,pk", "A", PEAK)
-                        .definition("greatest inductor current")
+                        .definition("maximum inductor current")
                         .formula("max (I_0 + E t_on / L), and up to the node passing E")
                         .source(MODEL)
                         .crest(s -> s.crestStage().inductor().peak())
@@ -36,18 +36,18 @@ final class InductorFigures {
                         .crest(s -> s.crestStage().inductor().rms())
                         .mains(s -> s.stage().inductor().rms()),
                 figure("inductor.current.ripple", "dI_L", "A", PEAK)
-                        .definition("swing of the inductor current within a switching cycle")
+                        .definition("peak-to-peak inductor current within a switching cycle")
                         .formula("I_top - I_trough")
                         .source(MODEL)
                         .crest(s -> s.crestStage().inductor().ripple()),
                 figure("inductor.loss.copper", "P_L,cu", "W", LOSS)
-                        .definition("loss in the winding at direct-current resistance")
+                        .definition("loss in the dc resistance of the winding")
                         .formula("R_w I_L^2")
                         .source(OHM)
                         .crest(s -> s.crestStage().inductor().loss())
                         .mains(s -> s.stage().inductor().loss()),
                 figure("inductor.loss.ac", "P_L,ac", "W", CALCULATED)
-                        .definition("what skin and proximity add to the copper loss, mean over the half cycle")
+                        .definition("additional copper loss from skin and proximity effect, mean over the half cycle")
                         .formula("R_w (F_R - 1) I_ac^2, F_R of layers and depth at the frequency of equal rms slope")
                         .source(
                                 "P. L. Dowell, Proc. IEE 113(8), 1966, at the frequency of equal rms slope after "
@@ -60,13 +60,13 @@ final class InductorFigures {
                                 + "T. Abdallah, H. Tacca, IEEE COMPEL 2002")
                         .calculated(s -> s.losses().of(Loss.CORE)),
                 figure("inductor.flux.peak", "B_pk", "T", CALCULATED)
-                        .definition("greatest flux density in the core")
+                        .definition("maximum flux density in the core")
                         .formula("L I_L,pk / (N A_e)")
                         .source(
                                 "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 11.4")
                         .calculated(Solution::peakFlux),
                 figure("inductor.saturation_margin", "m_sat", "%", CALCULATED)
-                        .definition("saturation current over the greatest inductor current, less one")
+                        .definition("saturation current / maximum inductor current - 1")
                         .formula("100 (I_sat / I_L,pk - 1)")
                         .source("definition")
                         .calculated(Solution::saturationMargin));

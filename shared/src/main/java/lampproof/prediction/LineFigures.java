@@ -36,7 +36,7 @@ final class LineFigures {
                                         .mains(s -> s.line().current())
                                         .dimmed(DimmedStress::lineCurrent),
                                 figure("line.current.peak", "I_in,pk", "A", PEAK)
-                                        .definition("greatest magnitude of the line current")
+                                        .definition("maximum magnitude of the line current")
                                         .formula("max |i|")
                                         .source(MODEL)
                                         .mains(s -> s.line().peakCurrent())
@@ -45,7 +45,7 @@ final class LineFigures {
                                         .surge(EventResult::lineCurrent)
                                         .powerUp(EventResult::lineCurrent),
                                 figure("line.power_factor", "PF", "1", POWER_FACTOR)
-                                        .definition("mean power over rms voltage times rms current")
+                                        .definition("mean power / (rms voltage x rms current)")
                                         .formula("P_in / (V_rms I_in)")
                                         .source(LINE)
                                         .mains(s -> s.line()
@@ -57,7 +57,7 @@ final class LineFigures {
                                         .source(LINE)
                                         .mains(s -> s.line().displacementFactor()),
                                 figure("line.current.thd", "THD", "%", PERCENT)
-                                        .definition("rms of harmonics 2 to 39 over the fundamental")
+                                        .definition("rms of harmonics 2 to 39, relative to the fundamental")
                                         .formula("100 sqrt(sum I_n^2, n = 2 to 39) / I_1")
                                         .source(LINE)
                                         .mains(s -> 100 * s.line().spectrum().thd()))
@@ -71,7 +71,7 @@ final class LineFigures {
     }
 
     private static FigureEntry harmonic(int order) {
-        String definition = "harmonic " + order + " of the line current over the fundamental";
+        String definition = "harmonic " + order + " of the line current, relative to the fundamental";
         return figure(FigureCatalogue.harmonic(order), "I_" + order + "/I_1", "%", PERCENT)
                 .definition(definition)
                 .formula("100 I_n / I_1, n = " + order)

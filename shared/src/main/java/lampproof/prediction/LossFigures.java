@@ -42,7 +42,7 @@ final class LossFigures {
 
     private static FigureEntry efficiency() {
         return figure("efficiency", "eta", "%", EFFICIENCY)
-                .definition("string power over string power and loss of the whole lamp")
+                .definition("string power / (string power + loss of the whole lamp)")
                 .formula("100 P_s / (P_s + P_loss)")
                 .source(ENERGY)
                 .calculated(Solution::efficiency);
@@ -50,7 +50,7 @@ final class LossFigures {
 
     private static FigureEntry circuitLoss() {
         return figure(Losses.CIRCUIT, "P_circuit", "W", LOSS)
-                .definition("loss of the parts in the deck: line power less string power less change of stored energy")
+                .definition("loss of the parts in the deck: line power - string power - change of stored energy")
                 .formula("P_in - P_s - dE/dt")
                 .source(ENERGY)
                 .mains(Solution::circuitLoss);
@@ -58,7 +58,7 @@ final class LossFigures {
 
     private static FigureEntry circuitEfficiency() {
         return figure("circuit.efficiency", "eta_circuit", "%", EFFICIENCY)
-                .definition("string power over line power less change of stored energy, of the circuit in the deck")
+                .definition("string power / (line power - change of stored energy), of the circuit in the deck")
                 .formula("100 P_s / (P_s + P_circuit)")
                 .source(ENERGY)
                 .mains(s -> 100 * s.string().power() / (s.string().power() + s.circuitLoss()));

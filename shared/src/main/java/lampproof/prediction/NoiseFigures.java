@@ -60,7 +60,7 @@ final class NoiseFigures {
     private static Stream<FigureEntry> margins() {
         return Stream.of(
                 figure(NoiseMargin.QUASI_PEAK, "M_QP", "dB", LEVEL)
-                        .definition("least distance of harmonics 1 to 10 below the quasi-peak limit")
+                        .definition("minimum margin of harmonics 1 to 10 to the quasi-peak limit")
                         .formula("min (limit - L_n), n = 1 to 10")
                         .source(LIMIT)
                         .with(
@@ -69,18 +69,18 @@ final class NoiseFigures {
                                         .decibels()),
                 figure("noise.margin.average", "M_AV", "dB", CALCULATED)
                         .definition(
-                                "least distance of harmonics 1 to 10, averaged over the line cycle, below the average limit")
+                                "minimum margin of harmonics 1 to 10, averaged over the line cycle, to the average limit")
                         .formula("min (limit - 20 lg(<|Z(n f)| I_n> / 1 uV)), n = 1 to 10")
                         .source(LIMIT)
                         .calculated(s -> NoiseMargin.average(s.noise().frequency(), s.noise()::mean)
                                 .decibels()),
                 figure("noise.filter.corner", "f_c", "Hz", CALCULATED)
-                        .definition("corner of the choke with filter and bus capacitor")
+                        .definition("corner frequency of the choke with filter and bus capacitor")
                         .formula("1 / (2 pi sqrt(L_f (C_f + C_bus)))")
                         .source("resonance of choke and capacitors, textbook form, no source")
                         .calculated(s -> NeededFilter.corner(s.driver())),
                 figure("noise.filter.corner_needed", "f_c,max", "Hz", CALCULATED)
-                        .definition("highest corner with which every limit is kept; 0 where no choke does it")
+                        .definition("highest corner frequency at which every limit is kept; 0 if no choke achieves it")
                         .formula("the same with the least choke that keeps M_QP and M_AV above 0")
                         .source(LIMIT)
                         .calculated(s -> NeededFilter.corner(s.noise(), s.driver())));

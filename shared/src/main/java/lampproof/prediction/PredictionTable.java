@@ -48,7 +48,7 @@ public final class PredictionTable {
     public static void write(Path path, List<Prediction> predictions) {
         if (Files.exists(path, LinkOption.NOFOLLOW_LINKS) && !READER.text(path).startsWith(String.join(",", HEADER))) {
             throw UserFault.badInput(Finding.of(
-                    "the file is there already and is no table of predictions", path.toString(), "name another file"));
+                    "the file exists and is not a table of predictions", path.toString(), "name another file"));
         }
         AtomicFile.write(path, text(predictions));
     }
@@ -108,7 +108,7 @@ public final class PredictionTable {
         if (figure.isEmpty()) {
             String next =
                     NearestName.question(row.cell(0), FIGURES.keySet(), "list the figures with 'lampproof figures'");
-            add(row, "this figure is not known", row.cell(0), next);
+            add(row, "unknown figure", row.cell(0), next);
         }
         return figure;
     }

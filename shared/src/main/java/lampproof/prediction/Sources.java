@@ -5,7 +5,7 @@ final class Sources {
 
     static final String MODEL = "quasi-static model of this project; one switching cycle per line angle, after "
             + "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, ch. 21";
-    static final String MARCH = "march of the whole circuit in time by this project, semi-implicit Euler rule";
+    static final String MARCH = "time integration of the whole circuit by this project, semi-implicit Euler rule";
     static final String RMS = "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, app. A";
     static final String LINE =
             "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, 3rd ed., 2020, sect. 20.3";

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import lampproof.design.Exposure.Ratings;
 import lampproof.event.EventResult;
 
-/** What faults and surges demand of the parts, as a share of what they are rated for; above 100 % is beyond it. */
+/** Stress of the parts in faults and surges, as a share of their ratings; above 100 % exceeds the rating. */
 final class StressFigures {
 
     private static final String VOLTAGE = "100 V_pk / V_rating";

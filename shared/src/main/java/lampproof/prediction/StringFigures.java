@@ -27,7 +27,7 @@ final class StringFigures {
                         .mains(s -> s.string().meanCurrent())
                         .dimmed(DimmedStress::stringCurrent),
                 figure("string.current.peak", "I_s,pk", "A", PEAK)
-                        .definition("greatest string current")
+                        .definition("maximum string current")
                         .formula("max (i_s + dV / (2 R_d))")
                         .source(MODEL)
                         .mains(s -> s.string().peakCurrent())
@@ -40,17 +40,17 @@ final class StringFigures {
                         .dimmed(DimmedStress::stringPower),
                 figure("string.flicker.percent", "Mod", "%", PERCENT)
                         .definition(
-                                "greatest less least over their sum, string current after a running mean of a hundredth of the half cycle")
+                                "(maximum - minimum) / (maximum + minimum) of the string current, after a running mean of 1 % of the half cycle")
                         .formula("100 (max - min) / (max + min)")
                         .source("IEEE Std 1789-2015, clause 8.1.1")
                         .mains(s -> 100 * s.string().percentFlicker()),
                 figure("string.flicker.index", "FI", "1", POWER_FACTOR)
-                        .definition("area above the mean over the whole area of the string current")
-                        .formula("area above the mean / whole area")
+                        .definition("area of the string current above its mean, divided by the total area")
+                        .formula("area above the mean / total area")
                         .source("ANSI/IES definition of the flicker index")
                         .mains(s -> s.string().flickerIndex()),
                 figure("output.voltage.peak", "V_o,pk", "V", PEAK)
-                        .definition("greatest output voltage")
+                        .definition("maximum output voltage")
                         .formula("max (v_o + dV / 2)")
                         .source(MODEL)
                         .mains(s -> s.string().peakVoltage())
@@ -58,23 +58,23 @@ final class StringFigures {
                         .surge(EventResult::outputVoltage)
                         .powerUp(EventResult::outputVoltage),
                 figure("string.start_time", "t_on", "s", TIMING)
-                        .definition("from the line coming on to half the mean string current")
+                        .definition("time from switching on the mains to half the mean string current")
                         .formula("t of the first i_s = <i_s> / 2, of the averaged model from an empty bus")
                         .source(MARCH)
                         .powerUp(EventResult::startTime),
                 figure("string.current.ripple.line", "dI_s,2f", "A", PEAK)
-                        .definition("greatest less least string current, averaged over switching cycles")
+                        .definition("peak-to-peak string current, averaged over switching cycles")
                         .formula("max i_s - min i_s")
                         .source(MODEL)
                         .mains(s -> s.string().lineRipple()),
                 figure("string.current.ripple.switching", "dI_s,sw", "A", PEAK)
                         .definition(
-                                "swing of the string current within a switching cycle at the crest of the line, less its drift over the cycle")
+                                "peak-to-peak string current within a switching cycle at the line crest, without the drift over the cycle")
                         .formula("dV / R_d, dV = charge of i_D (step-up) or i_L (step-down) above its mean / C_o")
                         .source(MODEL)
                         .crest(s -> s.crestString().switchingRipple()),
                 figure("output.ripple_current.rms", "I_C,o", "A", MEAN)
-                        .definition("rms of converter current less string current")
+                        .definition("rms of (converter current - string current)")
                         .formula("sqrt(<i_conv^2> - 2 <i_conv i_s> + <i_s^2>)")
                         .source(MODEL)
                         .mains(s -> s.string().capacitorRms()));

@@ -21,7 +21,8 @@ final class SupplyFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("bias.loss", "P_bias", "W", CALCULATED)
-                        .definition("mean bus voltage times supply current of controller and gate, less the gate loss")
+                        .definition(
+                                "mean bus voltage times supply current of controller and gate drive, minus the gate loss")
                         .formula("<v_bus> (I_bias + Q_g f) - P_Q,g")
                         .source("linear supply; J. M. Jacob, Power Electronics: Principles and Applications, ex. 1.6a")
                         .calculated(s -> s.losses().of(Loss.BIAS)),
@@ -33,21 +34,20 @@ final class SupplyFigures {
                         .dimmed(DimmedStress::bleederLoss)
                         .calculated(s -> s.losses().of(Loss.BLEEDER)),
                 figure("bleeder.current.hold", "I_bl", "A", CALCULATED)
-                        .definition("greatest bleeder current from 30 to 150 degrees; 0 without a bleeder")
+                        .definition("maximum bleeder current from 30 deg to 150 deg; 0 without a bleeder")
                         .formula("max i_bl from 30 to 150 deg")
                         .source("holding current less line current; common practice, no source")
                         .calculated(s ->
                                 Bleeder.holdCurrent(s.driver(), s.operation().points())),
                 figure("dimmer.current.peak", "I_T,pk", "A", PEAK)
-                        .definition(
-                                "greatest current of the dimmer's switch; its noise capacitor discharges through it")
+                        .definition("maximum current of the dimmer switch, with the discharge of its noise capacitor")
                         .formula("max |i_T| of the averaged model with the ring of firing")
                         .source(MODEL)
                         .dimmed(DimmedStress::peakTriacCurrent),
                 figure("dimmer.current.least", "I_T,min", "A", MARGIN)
                         .definition(
-                                "least current of the dimmer's switch from its gate pulse to 150 degrees or half of what is left; "
-                                        + "0 when it went out")
+                                "minimum current of the dimmer switch from its gate pulse to 150 deg, or to half of the remaining angle; "
+                                        + "0 if the triac turned off")
                         .formula("min |i_T| after the gate pulse")
                         .source(MODEL)
                         .dimmed(DimmedStress::leastTriacCurrent),

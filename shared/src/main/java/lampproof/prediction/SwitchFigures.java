@@ -23,7 +23,7 @@ final class SwitchFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("switch.current.peak", "I_Q,pk", "A", PEAK)
-                        .definition("greatest switch current outside the switching edges")
+                        .definition("maximum switch current outside the switching edges")
                         .formula("I_L,pk")
                         .source(MODEL)
                         .crest(s -> s.crestStage().inductor().peak())
@@ -42,7 +42,7 @@ final class SwitchFigures {
                         .crest(s -> s.crestStage().powerSwitch().mean())
                         .mains(s -> s.stage().powerSwitch().mean()),
                 figure("switch.voltage.peak", "V_Q,pk", "V", PEAK)
-                        .definition("greatest voltage of the switch node")
+                        .definition("maximum voltage of the switch node")
                         .formula("V_D,pk + v_D(I_L,pk)")
                         .source(MODEL)
                         .crest(Solution::crestNodeVoltage)
@@ -51,7 +51,7 @@ final class SwitchFigures {
                         .shortedString(EventResult::nodeVoltage)
                         .surge(EventResult::nodeVoltage),
                 figure("switch.loss", "P_Q", "W", LOSS)
-                        .definition("conduction and turn-on loss, seen from the terminals with the sense resistor")
+                        .definition("conduction and turn-on loss of switch and sense resistor")
                         .formula("(R_on + R_s) <i_on^2> + <1/2 C V^2 f>")
                         .source(OHM + "; half C V^2 f")
                         .crest(s -> switchLoss(s.crestStage()))
@@ -63,8 +63,7 @@ final class SwitchFigures {
                         .crest(s -> s.crestStage().powerSwitch().conductionLoss())
                         .mains(s -> s.stage().powerSwitch().conductionLoss()),
                 figure("switch.loss.overlap", "P_Q,ov", "W", CALCULATED)
-                        .definition(
-                                "half voltage times current times transition time at each edge, mean over the half cycle")
+                        .definition("voltage x current x transition time / 2 at each edge, mean over the half cycle")
                         .formula("<1/2 V I t_x f> at each edge")
                         .source(SWITCHED + ", MOSFET section")
                         .calculated(s -> s.losses().of(Loss.OVERLAP)),

@@ -15,7 +15,7 @@ final class TimingFigures {
     static List<FigureEntry> entries() {
         return List.of(
                 figure("switching.on_time", "t_on", "s", TIMING)
-                        .definition("mean time in which the switch conducts")
+                        .definition("mean on-time of the switch")
                         .formula("the set-point, or L (I_ref - I_0) / (E - R i + L m_a) and the delay")
                         .source(MODEL)
                         .crest(s -> s.crestStage().pace().onTime()),
@@ -26,17 +26,17 @@ final class TimingFigures {
                         .crest(s -> s.crestStage().pace().leastFrequency())
                         .mains(s -> s.crestStage().pace().leastFrequency()),
                 figure("switching.frequency.min", "f_min", "Hz", CALCULATED)
-                        .definition("least switching frequency of the half cycle")
+                        .definition("minimum switching frequency of the half cycle")
                         .formula("min 1 / T over the half cycle")
                         .source(MODEL)
                         .calculated(s -> s.stage().pace().leastFrequency()),
                 figure("switching.frequency.max", "f_max", "Hz", CALCULATED)
-                        .definition("greatest switching frequency of the half cycle")
+                        .definition("maximum switching frequency of the half cycle")
                         .formula("max 1 / T over the half cycle")
                         .source(MODEL)
                         .calculated(s -> s.stage().pace().greatestFrequency()),
                 figure("switching.mode_share.dcm", "s_dcm", "%", CALCULATED)
-                        .definition("share of the switching cycles in which the inductor current rests at zero")
+                        .definition("share of the switching cycles with discontinuous inductor current")
                         .formula("100 (cycles with the diode at rest) / (all cycles)")
                         .source(MODEL)
                         .calculated(s -> 100 * s.stage().pace().discontinuousShare()));

@@ -86,6 +86,6 @@ final class Tolerances {
         String next = NearestName.to(name, FIGURES.keySet())
                 .map(near -> "did you mean " + PREFIX + near + "?")
                 .orElse("list the figures with 'lampproof figures'");
-        return new Finding("there is no figure to tolerate", "the spec", PREFIX + name, "", next);
+        return new Finding("unknown figure in a tolerance", "the spec", PREFIX + name, "", next);
     }
 }

@@ -116,7 +116,7 @@ public record StageStress(InductorStress inductor, SwitchStress powerSwitch, Dio
     /**
      * How the switching cycles follow each other.
      *
-     * @param onTime mean time in which the switch conducts [s]
+     * @param onTime mean on-time of the switch [s]
      * @param leastFrequency least switching frequency [Hz]
      * @param greatestFrequency greatest switching frequency [Hz]
      * @param discontinuousShare share of the switching cycles in which the inductor rests or rings [-]

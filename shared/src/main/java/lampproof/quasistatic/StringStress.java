@@ -9,7 +9,7 @@ import lampproof.design.Topology;
  *
  * @param meanCurrent mean string current [A]
  * @param peakCurrent greatest string current, switching ripple included [A]
- * @param lineRipple greatest less least string current, averaged over switching cycles [A]
+ * @param lineRipple peak-to-peak string current, averaged over switching cycles [A]
  * @param switchingRipple greatest swing of the string current within a switching cycle [A]
  * @param power mean string power [W]
  * @param percentFlicker greatest less least over their sum, of the current averaged over switching cycles [-]

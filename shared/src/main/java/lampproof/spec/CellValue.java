@@ -16,7 +16,7 @@ record CellValue(double value, String rating) {
     /**
      * Reads a cell together with the unit column, and checks it against the quantity.
      *
-     * @throws UserFault when it is not wholly understood, or outside the range of the quantity
+     * @throws UserFault when the cell is not a value with a unit, or the value is out of range
      */
     static CellValue read(Quantity quantity, TableRow row, Column column, DecimalMark mark, Faults faults) {
         String where = faults.place(row.line(), column);
@@ -31,8 +31,9 @@ record CellValue(double value, String rating) {
 
     private static String onlyUnit(CellParts cell, String column, String where) {
         if (!cell.unit().isEmpty() && !column.isEmpty()) {
-            String next = "leave the unit in the unit column only";
-            throw UserFault.badInput(new Finding("a second unit beside " + column, where, cell.unit(), "", next));
+            String next = "write only " + cell.number() + " here and keep " + column + " in the unit column";
+            String found = cell.number() + " " + cell.unit();
+            throw UserFault.badInput(new Finding("a unit in the cell and in the unit column", where, found, "", next));
         }
         return cell.unit() + column;
     }
@@ -41,7 +42,7 @@ record CellValue(double value, String rating) {
         boolean known = quantity.dimension().isPartValue() && cell.hasKnownRating();
         if (!cell.rating().isEmpty() && !known) {
             String next = "keep the number, put the unit into the unit column and the rest into the note";
-            throw UserFault.badInput(new Finding("more than a value in one cell", where, text, "", next));
+            throw UserFault.badInput(new Finding("more than one value in a cell", where, text, "", next));
         }
     }
 
@@ -52,7 +53,7 @@ record CellValue(double value, String rating) {
             throw UserFault.badInput(new Finding(what, where, text, allowed, ""));
         }
         if (quantity.dimension() == Dimension.COUNT && value != Math.rint(value)) {
-            throw UserFault.badInput(new Finding(quantity.name() + " is a whole number", where, text, "", ""));
+            throw UserFault.badInput(new Finding(quantity.name() + " must be a whole number", where, text, "", ""));
         }
     }
 }

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * A name whose value is a word.
  *
  * @param name the dotted name
- * @param words the words to choose from; empty when any part name will do
+ * @param words the words to choose from; empty when every part name is allowed
  * @param meaning what it means, in one clause
  */
 public record Choice(String name, List<String> words, String meaning) implements Entry {

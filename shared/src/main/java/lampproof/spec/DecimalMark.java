@@ -9,8 +9,8 @@ import lampproof.fault.UserFault;
 /**
  * The decimal mark of a table.
  *
- * <p>Where commas separate the columns it is the point. Elsewhere the numbers of the table settle it, and a number that
- * could be one or one thousand is refused, never guessed.
+ * <p>Where commas separate the columns it is the point. Elsewhere the numbers of the table decide, and a number that
+ * could be one or one thousand is rejected, never guessed.
  */
 enum DecimalMark {
     POINT("point"),
@@ -27,7 +27,7 @@ enum DecimalMark {
         this.word = word;
     }
 
-    /** The mark that the cells settle; a semicolon table with a comma in a number was written where that is decimal. */
+    /** The mark that the cells show; a semicolon table with a comma in a number was written where that is decimal. */
     static DecimalMark of(char separator, Collection<String> cells) {
         if (separator == ',') {
             return POINT;
@@ -61,7 +61,7 @@ enum DecimalMark {
         return number.matches() && number.group(2).charAt(0) == mark && (certain || !maybeThousands(cell));
     }
 
-    /** 1.234,5 can be nothing but 1234.5, so its points go. */
+    /** 1.234,5 can only be 1234.5, so its points are removed. */
     private static String ungrouped(String text) {
         Matcher grouped = GROUPED.matcher(text);
         return grouped.matches() ? grouped.group(1).replace(".", "") + grouped.group(2) : text;
@@ -75,7 +75,7 @@ enum DecimalMark {
         String thousands = number.group(1) + number.group(3);
         String decimal = number.group(1) + number.group(2) + number.group(3);
         String next = "write " + thousands + ", or " + decimal + "0 with one digit more";
-        return new Finding("this could be " + thousands + " or a decimal", where, number.group(), "", next);
+        return new Finding("ambiguous number: " + thousands + " or a decimal", where, number.group(), "", next);
     }
 
     private Finding otherMark(String text, String where) {

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A constant of an enum that one word stands for in tables and on the command line, such as {@code fixed-duty}. */
+/** A constant of an enum with its word in tables and on the command line, such as {@code fixed-duty}. */
 public interface Keyword {
 
     /** The name of the constant. */
     String name();
 
-    /** The word that stands for it. */
+    /** Its word. */
     default String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

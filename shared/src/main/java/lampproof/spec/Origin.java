@@ -4,6 +4,6 @@ package lampproof.spec;
 public enum Origin implements Keyword {
     /** The user wrote it. */
     GIVEN,
-    /** The user left it open and lampproof filled it in. */
+    /** The user did not give it and lampproof filled it in. */
     DEFAULT
 }

@@ -22,7 +22,7 @@ final class RowReader {
         this.faults = faults;
     }
 
-    /** The row, or nothing when it has a fault; what is wrong is then among the faults of the table. */
+    /** The row, or nothing when it has a fault; the faults of the table then contain it. */
     Optional<SpecRow> read(TableRow row, Entry entry) {
         return faults.collect(row.line(), () -> {
             Origin origin = origin(row);
@@ -40,13 +40,13 @@ final class RowReader {
 
     private UserFault notAnOrigin(TableRow row) {
         String allowed = String.join(", ", Keyword.words(Origin.class));
-        return refused(row, Column.ORIGIN, "this origin is not known", allowed, "");
+        return refused(row, Column.ORIGIN, "unknown origin", allowed, "");
     }
 
     private Word word(TableRow row, Choice choice) {
         for (Column column : List.of(Column.MIN, Column.MAX, Column.UNIT)) {
             if (!row.cell(column).isEmpty()) {
-                String what = choice.name() + " takes a word, and that in typ";
+                String what = choice.name() + " has a word in typ and no other value";
                 throw refused(row, column, what, "an empty cell", "");
             }
         }
@@ -59,8 +59,11 @@ final class RowReader {
 
     private UserFault notAWord(TableRow row, Choice choice, String word) {
         boolean number = word.matches(QuantityReader.NUMBER);
-        String what = choice.name() + (number ? " takes a word, not a number" : " has no such word");
-        String next = NearestName.question(word, choice.words());
+        String what = choice.name() + (number ? " needs a word, not a number" : " has no such word");
+        String next = Optional.of(word)
+                .filter(text -> choice.name().equals(ConverterWord.ROW))
+                .flatMap(ConverterWord::advice)
+                .orElseGet(() -> NearestName.question(word, choice.words()));
         return refused(row, Column.TYP, what, choice.allowed(), next);
     }
 
@@ -87,7 +90,7 @@ final class RowReader {
         double most = values.getOrDefault(Column.MAX, typical).value();
         if (typical.value() < least || most < typical.value()) {
             String found = Column.VALUES.stream().map(row::cell).collect(Collectors.joining(", "));
-            String what = quantity.name() + " does not rise from min over typ to max";
+            String what = quantity.name() + " must rise from min to typ to max";
             throw UserFault.badInput(new Finding(what, faults.place(row.line()), found, "", ""));
         }
         return new Amount(least, typical.value(), most);

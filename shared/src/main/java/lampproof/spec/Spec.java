@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import lampproof.unit.Dimension;
 
-/** What is known of a lamp: amounts in the units of their {@link Dimension}, and words. Immutable. */
+/** The values of a lamp: amounts in the units of their {@link Dimension}, and words. Immutable. */
 public final class Spec {
 
     private final Map<String, SpecRow> rows;
@@ -26,7 +26,7 @@ public final class Spec {
         Map<String, SpecRow> byName = new LinkedHashMap<>(2 * rows.size());
         for (SpecRow row : rows) {
             if (byName.put(row.name(), row) != null) {
-                throw new IllegalArgumentException(row.name() + " stands twice");
+                throw new IllegalArgumentException(row.name() + " is there twice");
             }
         }
         return new Spec(byName);
@@ -51,7 +51,7 @@ public final class Spec {
     }
 
     /**
-     * The constant that the word of a choice stands for, if the spec has it.
+     * The constant of the word of a choice, if the spec has it.
      *
      * @throws IllegalArgumentException when the vocabulary has no such choice
      */

@@ -25,7 +25,7 @@ record SpecHeader(int line, char separator, List<Column> columns) {
     private static final int SHOWN = 80;
 
     /**
-     * Takes the first line that means anything as header, cut by the separator that yields the most known columns.
+     * Reads the first line that is not blank or a comment, cut by the separator that yields the most known columns.
      *
      * @throws UserFault when there is no such line, or a column is missing, twice or not known
      */
@@ -45,7 +45,7 @@ record SpecHeader(int line, char separator, List<Column> columns) {
         List<String> names = names(text, separator);
         if (columns(names).size() < 2) {
             String found = text.length() > SHOWN ? text.substring(0, SHOWN) + "..." : text;
-            throw UserFault.badInput(new Finding("this is no header line", faults.place(line), found, WANTED, ""));
+            throw UserFault.badInput(new Finding("invalid header line", faults.place(line), found, WANTED, ""));
         }
         check(line, names, faults);
         return new SpecHeader(line, separator, columns(names));
@@ -73,7 +73,7 @@ record SpecHeader(int line, char separator, List<Column> columns) {
         for (Column column : Column.values()) {
             long count = columns(names).stream().filter(column::equals).count();
             if (count > 1) {
-                faults.add(line, Finding.of("column " + column.word() + " stands twice", faults.place(line), ""));
+                faults.add(line, Finding.of("column " + column.word() + " is there twice", faults.place(line), ""));
             } else if (count == 0 && Column.NEEDED.contains(column)) {
                 faults.add(line, Finding.of("column " + column.word() + " is missing", faults.place(line), ""));
             }
@@ -83,6 +83,6 @@ record SpecHeader(int line, char separator, List<Column> columns) {
 
     private static Finding unknown(String name, String where) {
         String next = NearestName.question(name, Keyword.words(Column.class), "put remarks into the note");
-        return new Finding("this column is not known", where, name, WANTED, next);
+        return new Finding("unknown column", where, name, WANTED, next);
     }
 }

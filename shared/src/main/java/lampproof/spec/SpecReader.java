@@ -7,16 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import lampproof.fault.Finding;
-import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
  * Reads a spec table: {@code quantity,min,typ,max,unit,note}, one row a quantity or a choice.
  *
- * <p>Columns may be in any order, separated by comma, semicolon or tab. Names do not heed the letter case, units do.
- * Everything that is wrong is collected first and thrown as one fault.
+ * <p>Columns may be in any order, separated by comma, semicolon or tab. Upper and lower case are equal in names and differ in
+ * units. All faults are collected and thrown as one.
  */
 public final class SpecReader {
 
@@ -39,7 +37,7 @@ public final class SpecReader {
     }
 
     /**
-     * Reads a file that may leave the converter open.
+     * Reads a file that need not name the converter.
      *
      * @throws UserFault with every finding, each with its line and cell
      */
@@ -48,7 +46,7 @@ public final class SpecReader {
     }
 
     /**
-     * Reads a table under the name that its findings shall bear.
+     * Reads a table; its findings name the given file.
      *
      * @throws UserFault with every finding, each with its line and cell
      */
@@ -77,7 +75,7 @@ public final class SpecReader {
         if (entry.isEmpty()) {
             faults.add(row.line(), unknownName(row));
         } else if (before != null) {
-            String what = name + " stands twice, before on line " + before;
+            String what = name + " is given twice, first on line " + before;
             String where = faults.place(row.line(), Column.QUANTITY);
             faults.add(row.line(), Finding.of(what, where, "keep one of the two rows"));
         }
@@ -88,19 +86,9 @@ public final class SpecReader {
         String name = row.cell(Column.QUANTITY);
         String where = faults.place(row.line(), Column.QUANTITY);
         if (name.isEmpty()) {
-            return Finding.of("this row has no name", where, "name the quantity, or begin a remark with #");
+            return Finding.of("the row has no name", where, "name the quantity, or begin a remark with #");
         }
-        String next = NearestName.question(name, Vocabulary.names());
-        return new Finding("this name is not known", where, name, neighbours(name), next);
-    }
-
-    /** The names of the same group, or the groups when there is no such group. */
-    private static String neighbours(String name) {
-        String group = name.toLowerCase(Locale.ROOT).split("\\.", 2)[0] + ".";
-        String names = Vocabulary.names().stream()
-                .filter(other -> other.startsWith(group))
-                .collect(Collectors.joining(", "));
-        return names.isEmpty() ? "names of the groups " + String.join(", ", Vocabulary.groups()) : names;
+        return UnknownName.ofRow(name, where);
     }
 
     private boolean isMissing(String name) {

@@ -42,7 +42,7 @@ public record SpecRow(String name, Setting setting, Origin origin, String note, 
         return setting instanceof Amount amount ? ofAmount.apply(amount) : ofWord.apply(((Word) setting).text());
     }
 
-    /** A row that is filled in because the user left it open, with the rule in the note. */
+    /** A row that is filled in because the user did not give it, with the rule in the note. */
     public static SpecRow filledIn(String name, Setting setting, String rule) {
         return new SpecRow(name, setting, Origin.DEFAULT, rule, 0);
     }

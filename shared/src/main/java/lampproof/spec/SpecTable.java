@@ -13,7 +13,7 @@ import lampproof.file.CsvLine;
 /**
  * Cuts the text of a spec into rows of cells.
  *
- * <p>Each line is cut by itself, because a row of a spec never goes over two lines: so a quote that is never closed spoils
+ * <p>Each line is cut by itself, because a row of a spec never goes over two lines: so a quote that is never closed affects
  * one line and not the rest of the table.
  */
 final class SpecTable {
@@ -71,11 +71,16 @@ final class SpecTable {
     }
 
     private boolean fits(int line, List<String> cells) {
+        Optional<Finding> shifted = ShiftedCells.finding(header, cells, faults.place(line));
+        if (shifted.isPresent()) {
+            refuse(line, shifted.get());
+            return false;
+        }
         int columns = header.columns().size();
         boolean fits = cells.stream().skip(columns).allMatch(String::isEmpty);
         if (!fits) {
-            String what = "this row has " + cells.size() + " cells, the header " + columns;
-            String next = "put quotes around a note that holds the separator, and write a decimal point";
+            String what = "the row has " + cells.size() + " cells, the header " + columns;
+            String next = "put quotes around a note that contains the separator";
             refuse(line, Finding.of(what, faults.place(line), next));
         }
         return fits;
@@ -102,13 +107,13 @@ final class SpecTable {
     private Optional<Finding> unclean(int line, Column column, String cell) {
         String where = faults.place(line, column);
         if (column != Column.NOTE && cell.length() > LONGEST_CELL) {
-            return Optional.of(Finding.of("this cell has more than 100 characters", where, "shorten it"));
+            return Optional.of(Finding.of("the cell has more than 100 characters", where, "shorten it"));
         }
         return cell.codePoints()
-                .filter(SpecTable::isUnseen)
+                .filter(SpecTable::isInvisible)
                 .mapToObj(code -> String.format(Locale.ROOT, "U+%04X", code))
                 .findFirst()
-                .map(code -> new Finding("a character that cannot be seen", where, code, "", "delete it"));
+                .map(code -> new Finding("an invisible character", where, code, "", "delete it"));
     }
 
     private void refuse(int line, Finding finding) {
@@ -117,7 +122,7 @@ final class SpecTable {
     }
 
     /** Control characters, marks that turn or join text, damaged and private characters. */
-    private static boolean isUnseen(int code) {
+    private static boolean isInvisible(int code) {
         return switch (Character.getType(code)) {
             case Character.CONTROL -> code != '\t';
             case Character.FORMAT,

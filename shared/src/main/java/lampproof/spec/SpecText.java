@@ -24,14 +24,26 @@ final class SpecText {
     private SpecText() {}
 
     static String of(Path file) {
+        requireFile(file);
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LIMIT + 1);
+            Workbook.reject(bytes, file.toString());
             checkSize(bytes.length, file.toString());
             return withoutMark(decoded(bytes, file.toString()));
         } catch (NoSuchFileException e) {
-            throw fault("there is no such file", file.toString(), "check the name of the spec");
+            throw fault("the file does not exist", file.toString(), "check the name of the spec");
         } catch (IOException e) {
             throw fault("the file cannot be read", file.toString(), "check that it is a readable text file");
+        }
+    }
+
+    private static void requireFile(Path file) {
+        if (Files.isDirectory(file)) {
+            Path inside = file.resolve("spec.csv");
+            String next = Files.isRegularFile(inside)
+                    ? "name the spec in this run folder: " + inside
+                    : "name a spec file in the folder, such as lamp.csv";
+            throw fault("the spec is a folder, not a file", file.toString(), next);
         }
     }
 
@@ -63,12 +75,12 @@ final class SpecText {
         String text = out.flip().toString();
         if (result.isError()) {
             long line = 1 + text.chars().filter(letter -> letter == '\n').count();
-            throw fault("this is not " + charset + " text", file + ", line " + line, "save the table as UTF-8 text");
+            throw fault("invalid " + charset + " text", file + ", line " + line, "save the table as UTF-8 text");
         }
         return text;
     }
 
-    /** A table begins with an ASCII character, so a zero byte among the first two tells UTF-16 without a mark. */
+    /** A table begins with an ASCII character, so a zero byte among the first two means UTF-16 without a mark. */
     private static Charset charset(byte[] bytes) {
         if (bytes.length < 2) {
             return StandardCharsets.UTF_8;

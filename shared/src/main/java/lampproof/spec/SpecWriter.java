@@ -11,13 +11,12 @@ import lampproof.unit.QuantityWriter;
 /**
  * Writes a spec as understood: every row, with its origin in a column of its own.
  *
- * <p>{@link SpecReader} gives back the same values bit for bit.
+ * <p>{@link SpecReader} reads back the same values bit for bit.
  */
 public final class SpecWriter {
 
     /** The first line of every table that lampproof writes, by which it knows its own again. */
-    public static final String HEADING =
-            "# The spec as understood: origin tells what was given and what was filled in.";
+    public static final String HEADING = "# The spec as understood: origin is given or default.";
 
     private SpecWriter() {}
 

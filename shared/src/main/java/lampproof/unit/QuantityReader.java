@@ -12,7 +12,7 @@ import lampproof.fault.NearestName;
 import lampproof.fault.UserFault;
 
 /**
- * Reads a number and its unit. What it does not wholly understand it refuses by name; it never reads a part of a text.
+ * Reads a number and its unit. A text that is not a number with a unit is rejected; the reader never reads part of a text.
  *
  * <p>Numbers have a decimal point, no thousands separator, and may have an exponent. Units carry the SI prefixes that make
  * sense for them, both micro signs or {@code u}, and either ohm sign or {@code Ohm}. A prefix moves the exponent of the
@@ -26,6 +26,7 @@ public final class QuantityReader {
     private static final Pattern PLAIN = Pattern.compile("(" + NUMBER + ")");
     private static final Pattern PREFIX_INSIDE = Pattern.compile("([+-]?\\d+)([pnumkMGR\u00b5\u03bc])(\\d+)");
     private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}(?:[ .,'\u2019_]\\d{3})+(?:[.,]\\d+)?");
+    private static final Pattern KIND_OF_VALUE = Pattern.compile("(.+?)(?i:_?(?:ac|dc|rms|eff|pk|peak|avg)|~)");
     private static final Pattern RANGE =
             Pattern.compile("(?>[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?)\\s*[^\\s\\d.-]*\\s*"
                     + "(?:\\.{2,3}|-|\u2013|to|\u00b1|\\+/-)\\s*[+-]?\\d.*");
@@ -41,13 +42,13 @@ public final class QuantityReader {
      * @param where the place of the number, for a fault
      * @param unitPlace the place of the unit, for a fault
      * @return the value [unit of the dimension]
-     * @throws UserFault when the number or the unit is not wholly understood
+     * @throws UserFault when the number or the unit is invalid
      */
     public static double read(Dimension dimension, String number, String unit, String where, String unitPlace) {
         String digits = digits(dimension, number, where);
         double value = shifted(digits, exponent(dimension, unit, unitPlace));
         if (Double.isInfinite(value) || (value == 0 && hasDigit(digits))) {
-            throw UserFault.badInput(new Finding("this number is too large or too small", where, number, "", ""));
+            throw UserFault.badInput(new Finding("the number is too large or too small", where, number, "", ""));
         }
         return value + 0.0;
     }
@@ -71,7 +72,7 @@ public final class QuantityReader {
         return dimension.completed(ascii(unit));
     }
 
-    /** NFKC makes one of the two micro signs, ohm signs, kelvin signs and of the degree signs. */
+    /** NFKC unifies the two micro signs, ohm signs, kelvin signs and the degree signs. */
     private static String ascii(String unit) {
         return Normalizer.normalize(unit, Normalizer.Form.NFKC)
                 .strip()
@@ -105,7 +106,7 @@ public final class QuantityReader {
         if (RANGE.matcher(text).matches()) {
             return new Finding("a range in one cell", where, text, "", "put its ends into min and max");
         }
-        return new Finding("this is not a number", where, text, "digits, one decimal point, an exponent", "");
+        return new Finding("invalid number", where, text, "digits, one decimal point, an exponent", "");
     }
 
     private static Finding prefixInside(Dimension dimension, Matcher inside, String where) {
@@ -121,16 +122,24 @@ public final class QuantityReader {
         List<String> allowed = dimension.spellings();
         String choices = String.join(", ", allowed);
         if (dimension.unit().isEmpty()) {
-            return new Finding("a plain number has no unit", where, unit, "an empty cell", "");
+            return new Finding("a unit after a plain number", where, unit, "an empty cell", "");
         }
         if (spelling.isEmpty()) {
             return new Finding("the unit of this " + dimension.word() + " is missing", where, "", choices, "");
         }
         String what = owner(spelling)
-                .map(other -> "a unit of " + other.word() + " stands where one of " + dimension.word() + " belongs")
-                .orElse("this unit is not known");
-        String next = NearestName.question(spelling, allowed);
+                .map(other -> "a unit of " + other.word() + " instead of a unit of " + dimension.word())
+                .orElse("unknown unit");
+        String next = kindOfValue(spelling, allowed)
+                .map(plain -> "write " + plain + "; the row defines whether it is an rms, mean or peak value")
+                .orElseGet(() -> NearestName.question(spelling, allowed));
         return new Finding(what, where, unit, choices, next);
+    }
+
+    /** The unit of spellings such as Vac, VDC, Vrms or Vpk. */
+    private static Optional<String> kindOfValue(String spelling, List<String> allowed) {
+        Matcher kind = KIND_OF_VALUE.matcher(spelling);
+        return kind.matches() ? Optional.of(kind.group(1)).filter(allowed::contains) : Optional.empty();
     }
 
     private static Optional<Dimension> owner(String spelling) {

@@ -89,8 +89,7 @@ class ChoiceFaultsTest {
     @Test
     void anotherTableIsNoTableOfParts() throws IOException {
         Path file = table("quantity,min,typ,max,unit,note\n");
-        assertThatThrownBy(() -> PartTable.shipped().with(file))
-                .hasMessageContaining("this is no table of part classes");
+        assertThatThrownBy(() -> PartTable.shipped().with(file)).hasMessageContaining("not a table of part classes");
     }
 
     private Path table(String text) throws IOException {

@@ -24,9 +24,9 @@ class FeasibilityTest {
         assertThatThrownBy(() -> Sizing.of(lamp("step-up", "207,230,253", 350)))
                 .isInstanceOf(UserFault.class)
                 .hasMessage(
-                        "string.voltage: a step-up string must stand above the crest of the highest line, found '350.0 V', "
+                        "string.voltage: a step-up string voltage must be above the crest of the highest line, found '350.0 V', "
                                 + "allowed: at least 375.7 V, 5 % above the crest of 357.8 V; "
-                                + "raise string.voltage, or take driver.topology step-down");
+                                + "raise string.voltage, or choose driver.topology step-down");
         assertThat(Sizing.of(lamp("step-up", ",230,", 350)).driver().string().knee())
                 .as("above the crest of 230 V alone, 325 V")
                 .isPositive();
@@ -38,8 +38,8 @@ class FeasibilityTest {
         assertThatThrownBy(() -> Sizing.of(lamp("step-down", "207,230,253", 300)))
                 .isInstanceOf(UserFault.class)
                 .hasMessage(
-                        "string.voltage: a step-down string must stay below the crest of the lowest line, found '300.0 V', "
+                        "string.voltage: a step-down string voltage must be below the crest of the lowest line, found '300.0 V', "
                                 + "allowed: at most 278.1 V, 5 % below the crest of 292.7 V; "
-                                + "lower string.voltage, or take driver.topology step-up");
+                                + "lower string.voltage, or choose driver.topology step-up");
     }
 }

@@ -123,7 +123,7 @@ class SizingTest {
                 .isInstanceOf(UserFault.class)
                 .hasMessageStartingWith(
                         "inductor.core: the table of cores has no such core, found 'EE17', allowed: EE12")
-                .hasMessageEndingWith("; take one of these");
+                .hasMessageEndingWith("; choose one of these cores");
     }
 
     @Test

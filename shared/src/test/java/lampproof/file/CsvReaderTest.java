@@ -68,16 +68,16 @@ class CsvReaderTest {
     void anotherHeaderIsRefused() {
         assertThatThrownBy(() -> read("lamp\n"))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("lamps.csv: this is no table of lamps, allowed: lamp,power; name another");
+                .hasMessage("lamps.csv: not a table of lamps, allowed: lamp,power; name another");
     }
 
     @Test
     void aFileThatCannotBeReadIsTold() throws IOException {
         Path file = folder.resolve("lamps.csv");
-        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": there is no such file; name another");
+        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": the file does not exist; name another");
         assertThatThrownBy(() -> READER.text(folder)).hasMessage(folder + ": the file cannot be read; name another");
         Files.write(file, "lämp".getBytes(StandardCharsets.ISO_8859_1));
-        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": this is not UTF-8 text; name another");
+        assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": invalid UTF-8 text; name another");
         Files.write(file, new byte[(1 << 20) + 1]);
         assertThatThrownBy(() -> READER.text(file)).hasMessage(file + ": the file is larger than 1 MiB; name another");
     }

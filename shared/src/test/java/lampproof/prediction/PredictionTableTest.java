@@ -64,7 +64,7 @@ class PredictionTableTest {
                 .isInstanceOf(UserFault.class)
                 .hasMessage(String.join(
                         "\n",
-                        at + "2: this figure is not known, found 'line.power.maen'; did you mean line.power.mean?",
+                        at + "2: unknown figure, found 'line.power.maen'; did you mean line.power.mean?",
                         at + "3: line.power.mean is in W, found 'mW'",
                         at + "4: this corner is not known, found 'high', allowed: nominal, low-line, high-line",
                         at + "4: this deck is not known, found 'main', allowed: crest, mains, dimmed, "
@@ -79,21 +79,21 @@ class PredictionTableTest {
     void anotherTableIsRefused() throws IOException {
         Files.writeString(file, "time,voltage\n0,1\n");
         assertThatThrownBy(() -> PredictionTable.read(file))
-                .hasMessage(file + ": this is no table of predictions, allowed: " + HEADER.strip()
+                .hasMessage(file + ": not a table of predictions, allowed: " + HEADER.strip()
                         + "; write the run folder again with 'lampproof deck'");
     }
 
     @Test
     void aMissingTableIsTold() {
         assertThatThrownBy(() -> PredictionTable.read(file))
-                .hasMessage(file + ": there is no such file; write the run folder again with 'lampproof deck'");
+                .hasMessage(file + ": the file does not exist; write the run folder again with 'lampproof deck'");
     }
 
     @Test
     void aFileThatIsNoTableOfPredictionsIsNotOverwritten() throws IOException {
         Files.writeString(file, "my own notes");
         assertThatThrownBy(() -> PredictionTable.write(file, List.of()))
-                .hasMessage(file + ": the file is there already and is no table of predictions; name another file");
+                .hasMessage(file + ": the file exists and is not a table of predictions; name another file");
         assertThat(file).hasContent("my own notes");
     }
 }

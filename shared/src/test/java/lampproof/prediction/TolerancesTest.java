@@ -54,7 +54,7 @@ class TolerancesTest {
     void aFigureThatIsNotKnownIsTold() {
         assertThatThrownBy(() -> tolerance("tolerance.string.current.maen,,3,,%,\n", "line.power.mean"))
                 .isInstanceOf(UserFault.class)
-                .hasMessage("the spec: there is no figure to tolerate, found 'tolerance.string.current.maen'; "
+                .hasMessage("the spec: unknown figure in a tolerance, found 'tolerance.string.current.maen'; "
                         + "did you mean tolerance.string.current.mean?");
     }
 

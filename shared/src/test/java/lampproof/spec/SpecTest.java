@@ -40,7 +40,7 @@ class SpecTest {
 
     @Test
     void cannotBeBuiltWrong() {
-        assertThatThrownBy(() -> Spec.of(List.of(VOLTAGE, VOLTAGE))).hasMessage("line.voltage stands twice");
+        assertThatThrownBy(() -> Spec.of(List.of(VOLTAGE, VOLTAGE))).hasMessage("line.voltage is there twice");
         assertThatThrownBy(() -> SpecRow.filledIn("line.voltage", new Word("high"), ""))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Amount(2, 1, 3)).hasMessage("not in rising order: 2.0, 1.0, 3.0");

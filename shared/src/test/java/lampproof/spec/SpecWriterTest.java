@@ -26,7 +26,7 @@ class SpecWriterTest {
                 Faulty.withRow("bus.capacitance,,100nF/400V,,,\"film, small\"").rows());
         rows.add(SpecRow.filledIn("inductor.inductance", new Amount(0.9e-3, 1e-3, 1.1e-3), "ten per cent"));
         assertThat(SpecWriter.text(rows)).isEqualTo("""
-                        # The spec as understood: origin tells what was given and what was filled in.
+                        # The spec as understood: origin is given or default.
                         quantity,min,typ,max,unit,note,origin
                         driver.topology,,step-down,,,,given
                         line.voltage,207,230,253,V,,given

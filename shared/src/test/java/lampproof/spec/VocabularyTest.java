@@ -67,7 +67,7 @@ class VocabularyTest {
     void knowsATolerancePerFigure() {
         Quantity tolerance = Vocabulary.quantity("tolerance.switch.current.peak");
         assertThat(tolerance.dimension()).isEqualTo(Dimension.RATIO);
-        assertThat(tolerance.meaning()).isEqualTo("between prediction and simulation, for switch.current.peak");
+        assertThat(tolerance.meaning()).isEqualTo("tolerance of simulated against predicted switch.current.peak");
         assertThat(Vocabulary.find("tolerance.")).isEmpty();
         assertThat(Vocabulary.find("tolerance.=cmd")).isEmpty();
     }

@@ -98,15 +98,14 @@ class QuantityReaderTest {
                 "1e 3"
             })
     void refusesWhatIsNoPlainNumber(String number) {
-        assertThat(faults(Dimension.VOLTAGE, number, "V")).startsWith("typ: this is not a number");
+        assertThat(faults(Dimension.VOLTAGE, number, "V")).startsWith("typ: invalid number");
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {"kelvin", "Vrms", "V\u00b2", "V V", "k V", "VV", "v", "1V", "V/", "dBV", "\u00b5", "cV", "%V"})
     void refusesWhatIsNoUnit(String unit) {
-        assertThat(faults(Dimension.VOLTAGE, "5", unit))
-                .startsWith("typ: this unit is not known, found '" + unit + "'");
+        assertThat(faults(Dimension.VOLTAGE, "5", unit)).startsWith("typ: unknown unit, found '" + unit + "'");
     }
 
     @ParameterizedTest
@@ -122,9 +121,9 @@ class QuantityReaderTest {
                 "90..264 | typ: a range in one cell, found '90..264'; put its ends into min and max",
                 "90 Ohm - 264 Ohm | typ: a range in one cell, found '90 Ohm - 264 Ohm'; put its ends into min and max",
                 "5 +/- 1 | typ: a range in one cell, found '5 +/- 1'; put its ends into min and max",
-                "high | typ: this is not a number, found 'high', allowed: digits, one decimal point, an exponent",
-                "1e999 | typ: this number is too large or too small, found '1e999'",
-                "1e-400 | typ: this number is too large or too small, found '1e-400'",
+                "high | typ: invalid number, found 'high', allowed: digits, one decimal point, an exponent",
+                "1e999 | typ: the number is too large or too small, found '1e999'",
+                "1e-400 | typ: the number is too large or too small, found '1e-400'",
             })
     void saysWhatIsWrongWithANumber(String number, String message) {
         assertThat(faults(Dimension.RESISTANCE, number, "kOhm")).isEqualTo(message);
@@ -134,11 +133,11 @@ class QuantityReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "KOhm | typ: this unit is not known, found 'KOhm', allowed: mOhm, Ohm, kOhm, MOhm; did you mean kOhm?",
-                "MegOhm | typ: this unit is not known, found 'MegOhm', allowed: mOhm, Ohm, kOhm, MOhm; did you mean MOhm?",
-                "Ohms | typ: this unit is not known, found 'Ohms', allowed: mOhm, Ohm, kOhm, MOhm; did you mean Ohm?",
-                "M | typ: this unit is not known, found 'M', allowed: mOhm, Ohm, kOhm, MOhm",
-                "uF | typ: a unit of capacitance stands where one of resistance belongs, found 'uF', "
+                "KOhm | typ: unknown unit, found 'KOhm', allowed: mOhm, Ohm, kOhm, MOhm; did you mean kOhm?",
+                "MegOhm | typ: unknown unit, found 'MegOhm', allowed: mOhm, Ohm, kOhm, MOhm; did you mean MOhm?",
+                "Ohms | typ: unknown unit, found 'Ohms', allowed: mOhm, Ohm, kOhm, MOhm; did you mean Ohm?",
+                "M | typ: unknown unit, found 'M', allowed: mOhm, Ohm, kOhm, MOhm",
+                "uF | typ: a unit of capacitance instead of a unit of resistance, found 'uF', "
                         + "allowed: mOhm, Ohm, kOhm, MOhm",
                 "'' | typ: the unit of this resistance is missing, allowed: mOhm, Ohm, kOhm, MOhm",
             })
@@ -149,7 +148,7 @@ class QuantityReaderTest {
     @Test
     void refusesAUnitOfAPlainNumber() {
         assertThat(faults(Dimension.NUMBER, "1", "%"))
-                .isEqualTo("typ: a plain number has no unit, found '%', allowed: an empty cell");
+                .isEqualTo("typ: a unit after a plain number, found '%', allowed: an empty cell");
     }
 
     @Test

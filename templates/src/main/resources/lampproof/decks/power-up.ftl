@@ -1,4 +1,4 @@
-<#-- The line comes on while nothing is charged. -->
+<#-- The mains is switched on with no charge in the lamp. -->
 <#import "blocks/blocks.ftl" as block>
 <#import "${deck.topology}.ftl" as stage>
 <@block.heading shows="Nothing is charged when the line comes on, ${event.lineDegrees} degrees after its zero crossing."/>

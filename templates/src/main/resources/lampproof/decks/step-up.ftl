@@ -1,4 +1,4 @@
-<#-- Step-up: the inductor lifts the bus to a string that stands above the line crest. -->
+<#-- Step-up: the inductor lifts the bus to a string whose voltage is above the line crest. -->
 <#macro converter held=false fault="" protected=false lineProbe="Vline" supplied=false more=[] saved="">
 <@block.stage source="bus" sink="out"/>
 <@block.output positive="out" negative="0" fault=fault/>

@@ -47,7 +47,7 @@ class WrongRunsTest {
     void trapezoidalIntegrationRings() throws Exception {
         change("method=gear", "method=trap");
         simulate();
-        assertRefused("numerical ringing: switch.current turns back at every point in ", "integrate with method=gear");
+        assertRefused("numerical ringing: switch.current alternates from point to point in ", "integrate with method=gear");
     }
 
     @Test
@@ -59,7 +59,7 @@ class WrongRunsTest {
                 i(Vline) i(Vbridge) i(Vinductor) i(Vswitch) i(Vdiode) i(Vstring)
                 let line_voltage""");
         simulate();
-        assertRefused("too coarse: with every second point left out bridge.current.rms moves by ");
+        assertRefused("too coarse: with every second point omitted bridge.current.rms moves by ");
     }
 
     @Test
@@ -90,7 +90,7 @@ class WrongRunsTest {
                         && row.get("deck").equals("mains"))
                 .singleElement()
                 .satisfies(row -> assertThat(row.get("reason"))
-                        .contains("comes from the inductor: the one in the circuit measures 24."));
+                        .contains("comes from the inductor: in the circuit 24."));
     }
 
     @Test
@@ -104,7 +104,7 @@ class WrongRunsTest {
         assertRefused("incomplete: the record ends at ");
 
         Files.write(table, withColumn(rows, "line_current", -1));
-        assertRefused("no power flows in from the line (-7.3", "W): a probe turned round?");
+        assertRefused("no power flows in from the line (-7.3", "W): is a probe reversed?");
 
         Files.write(table, withColumn(rows, "switch_current", -1));
         assertRefused("energy does not close: ");

@@ -43,7 +43,7 @@ final class TimeColumn {
     void refuseRunningNumber(int[] used) {
         if (used.length > 2 && block.numbered(used[0]) && block.rising(used[1]) && block.different(used[1])) {
             throw faults.whole(
-                    "the first column counts the rows and the second rises: which of them is time cannot be told",
+                    "the first column counts the rows and the second rises: which of them is time cannot be identified",
                     "put names above the columns, 'time' above the time");
         }
     }

@@ -210,7 +210,7 @@ class ReaderFieldCasesTest {
     void withoutNamesARunningNumberIsNotTakenAsTime() {
         fails(
                 "0 0.0 0.0\n1 1e-6 2.0\n2 4e-6 2.0\n",
-                "wave.txt: the first column counts the rows and the second rises: which of them is time cannot be told;"
+                "wave.txt: the first column counts the rows and the second rises: which of them is time cannot be identified;"
                         + " put names above the columns, 'time' above the time");
         assertThat(read(open("0 5\n1 6\n2 7\n", ReadOptions.NONE), "column 2").rows())
                 .isEqualTo(3);

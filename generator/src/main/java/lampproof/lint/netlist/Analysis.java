@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  *
  * @param kind its name without a dot, in lower case, for example {@code tran}
  * @param words the words behind it
- * @param statement where it stands
+ * @param statement the statement at fault
  */
 public record Analysis(String kind, List<Word> words, Statement statement) {
 

@@ -8,7 +8,7 @@ import java.util.Set;
  *
  * @param name the command, without {@code pre_} before it, which only makes the simulator run it earlier
  * @param arguments the words behind it, parted by blanks only
- * @param statement where it stands
+ * @param statement the statement at fault
  */
 public record Command(Word name, List<Word> arguments, Statement statement) {
 

@@ -8,7 +8,7 @@ import java.util.Set;
  *
  * @param keyword its first word, with the dot
  * @param words the words behind it, separators included
- * @param statement where it stands
+ * @param statement the statement at fault
  */
 public record Directive(Word keyword, List<Word> words, Statement statement) {
     public Directive {

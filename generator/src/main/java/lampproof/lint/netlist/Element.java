@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param values the words that stand where values stand
  * @param parameters the named values
  * @param expression what a behavioural element computes
- * @param statement where it stands
+ * @param statement the statement at fault
  */
 public record Element(
         ElementKind kind,

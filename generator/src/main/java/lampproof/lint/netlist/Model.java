@@ -8,7 +8,7 @@ import java.util.List;
  * @param name the model's name
  * @param kind the kind of device, for example {@code d} or {@code sw}
  * @param parameters its parameters
- * @param statement where it stands
+ * @param statement the statement at fault
  */
 public record Model(Word name, Word kind, List<Parameter> parameters, Statement statement) {
     public Model {

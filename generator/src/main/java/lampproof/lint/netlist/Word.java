@@ -7,7 +7,7 @@ import java.util.Locale;
  *
  * @param text the word as written
  * @param offset where it begins in its statement's text, from 0 [-]
- * @param place where it stands in its file
+ * @param place its place in its file
  */
 public record Word(String text, int offset, Place place) {
 

@@ -94,7 +94,7 @@ public record Temperatures(Housing housing, Map<String, Double> kelvins) {
                 "at most " + degrees(part.rating())
                         + (electrolytic ? ", the usual class of electrolytic capacitors" : ""),
                 electrolytic
-                        ? "take film or ceramic capacitors, or lower thermal.housing"
+                        ? "use film or ceramic capacitors, or lower thermal.housing"
                         : "lower thermal.housing, thermal." + part.name() + " or the losses");
     }
 

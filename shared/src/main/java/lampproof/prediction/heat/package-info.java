@@ -1,5 +1,5 @@
 /**
- * How hot the parts become in their housing, and how long they live.
+ * Temperatures and life of the parts in their housing.
  *
  * <p>In: a driver and its losses. Out: {@link lampproof.prediction.heat.Temperatures} and
  * {@link lampproof.prediction.heat.PartLife}. Not here: the losses themselves.

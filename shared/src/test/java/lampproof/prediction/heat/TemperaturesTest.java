@@ -64,7 +64,7 @@ class TemperaturesTest {
                 .hasMessage(
                         "output: the part becomes hotter than its rating (electrolytic capacitor), found '107 degC', "
                                 + "allowed: at most 105 degC, the usual class of electrolytic capacitors; "
-                                + "take film or ceramic capacitors, or lower thermal.housing");
+                                + "use film or ceramic capacitors, or lower thermal.housing");
     }
 
     /** 140 LEDs of -2.2 mV/K: 420 V at 25 degC, 0.31 V/K; at -20 degC 45 K x 0.31 V/K more. */

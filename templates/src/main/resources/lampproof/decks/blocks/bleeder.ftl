@@ -1,8 +1,8 @@
 <#-- A resistor while the rectified line is low, and a sink that tops up what the lamp draws. Signals of this block are
-     1 V for 1 A. The threshold looks at the line, not at the node behind the diodes, which would hold its crest. -->
+     1 V for 1 A. The threshold senses the line, not the node after the diodes, which would hold the crest. -->
 <#macro bleeder>
 <#if !driver.dimming.bleederResistance?is_infinite || driver.dimming.topUpCurrent gt 0>
-* Bleeder, behind two diodes of its own: ${driver.dimming.bleederResistance} Ohm below ${driver.dimming.threshold} V, and a sink that tops the lamp up
+* Bleeder, behind two diodes of its own: ${driver.dimming.bleederResistance} Ohm below ${driver.dimming.threshold} V, and a sink that adds current
 Dbleeder1 filtered tapped bridge_diode
 Dbleeder2 neutral tapped bridge_diode
 Vbleeder tapped bled 0

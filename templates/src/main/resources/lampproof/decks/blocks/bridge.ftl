@@ -1,5 +1,4 @@
-<#-- Four diodes; their resistance stands once behind them, for the two that conduct. Without their capacitance nothing
-     would hold the neutral while all four block, and the simulator's step could vanish at the zero crossing. -->
+<#-- Four diodes; their resistance stands once behind them, for the two that conduct. Without their capacitance the neutral would float while all four block, and the simulator's step could vanish at the zero crossing. -->
 <#macro bridge>
 * Bridge
 Dhigh1 filtered rectified bridge_diode

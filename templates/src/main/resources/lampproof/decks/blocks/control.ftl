@@ -67,7 +67,7 @@ Btarget target 0 V = V(gate) > 0.5 ? ((V(on_timer) < ${cell.onTimer}<@allowed/>)
 Btarget target 0 V = V(gate) > 0.5 ? ((<@carryOn/><@allowed/>) ? 1 : 0) : ((V(off_timer) > ${cell.offTimer}<@mayStart/>) ? 1 : 0)
 </#macro>
 
-<#-- A clock that strikes while the gate falls must wait until the timer is discharged: closing again before would hold the
+<#-- A clock edge while the gate falls must wait until the timer is discharged: closing again before would hold the
      gate at its threshold. -->
 <#macro struck>V(clock) > 0.5 && V(on_timer) < ${cell.closingTimer}</#macro>
 

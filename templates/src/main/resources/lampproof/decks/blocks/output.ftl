@@ -11,7 +11,7 @@ Cunbiased taken 0 ${driver.output.nominal} ic=${start.outputVoltage}
 Bout ${positive} ${negative} I = I(Vunbiased)/(1 + V(unbiased)*V(unbiased)/${driver.output.halfVoltage}/${driver.output.halfVoltage})
 </#if>
 <#if fault == "open">
-* The string opens: the switch in series lets go
+* The string opens: the switch in series opens
 Sfault ${positive} joint fault 0 fault
 Vfault fault 0 PULSE(1 0 ${event.instant} ${event.edge} ${event.edge} 1)
 .model fault sw(vt=0.5 vh=0.1 ron=1e-3 roff=1e9)

@@ -1,4 +1,4 @@
-<#-- Gear integration: the trapezoidal rule rings on the hard edges and can end with nonsense. -->
+<#-- Gear integration: the trapezoidal rule rings on hard edges and can give false results. -->
 <#macro run>
 * Run
 .options method=gear abstol=1e-7 vntol=1e-4 itl4=50
