@@ -87,7 +87,8 @@ final class CommandRuns {
     /** Time [s], line voltage [V] and line current [A] of the deck {@code mains} at even intervals. */
     private List<double[]> halfCycle() throws IOException {
         List<double[]> rows = new ArrayList<>();
-        try (BufferedReader table = Files.newBufferedReader(folder.resolve("run").resolve("mains.csv"))) {
+        try (BufferedReader table =
+                Files.newBufferedReader(folder.resolve("run").resolve("mains.csv"))) {
             List<String> names = List.of(table.readLine().strip().split("\\s+"));
             int voltage = names.indexOf("line_voltage");
             int current = names.indexOf("line_current");

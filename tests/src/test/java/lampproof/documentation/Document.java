@@ -82,7 +82,8 @@ record Document(Path file, List<String> lines) {
     boolean leads(String link) {
         String[] parts = link.split("#", 2);
         Path target = parts[0].isEmpty() ? file : file.resolveSibling(parts[0]).normalize();
-        return Files.exists(target) && (parts.length == 1 || read(target).anchors().contains(parts[1]));
+        return Files.exists(target)
+                && (parts.length == 1 || read(target).anchors().contains(parts[1]));
     }
 
     private Set<String> anchors() {

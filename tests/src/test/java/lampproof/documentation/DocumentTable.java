@@ -41,7 +41,10 @@ record DocumentTable(Document document, int from, int to) {
 
     /** Every text in code letters of the first column. */
     List<String> names() {
-        return rows().stream().flatMap(row -> CODE.matcher(row.get(0)).results()).map(match -> match.group(1)).toList();
+        return rows().stream()
+                .flatMap(row -> CODE.matcher(row.get(0)).results())
+                .map(match -> match.group(1))
+                .toList();
     }
 
     /** The first text in code letters of a cell, or nothing. */

@@ -81,9 +81,11 @@ class DocumentsTest {
 
     @Test
     void everyDecisionHasANumberAndAllParts() {
-        for (Document document : Document.all().stream().filter(DocumentsTest::isDecisions).toList()) {
-            List<String> headings =
-                    document.lines().stream().filter(line -> line.startsWith("## ")).toList();
+        for (Document document :
+                Document.all().stream().filter(DocumentsTest::isDecisions).toList()) {
+            List<String> headings = document.lines().stream()
+                    .filter(line -> line.startsWith("## "))
+                    .toList();
             String letter = headings.get(0).substring(3, 4);
             for (int number = 1; number <= headings.size(); number++) {
                 assertThat(headings.get(number - 1)).matches("## " + letter + number + " \\p{Lu}.{15,}[^.?]");
@@ -102,7 +104,8 @@ class DocumentsTest {
         List<Block> shown = blocks().filter(Block::hasCommands).toList();
         for (Block block : shown) {
             for (String line : block.isSkipped() ? List.<String>of() : block.lines()) {
-                assertThat(line).as("%s: a command of lampproof, or a note that it is not run", block)
+                assertThat(line)
+                        .as("%s: a command of lampproof, or a note that it is not run", block)
                         .matches(CommandRuns::isCommand);
                 Lampproof end = runs.of(line);
                 assertThat(end.exitCode()).as("%s: %s%n%s", block, line, end).isEqualTo(block.exitCode());
@@ -129,8 +132,11 @@ class DocumentsTest {
 
     private static void compare(Block block) throws IOException, InterruptedException {
         Block.Sample sample = block.sample().orElseThrow();
-        List<String> printed =
-                sample.of(runs.of(sample.command()).out().lines().map(String::stripTrailing).toList());
+        List<String> printed = sample.of(runs.of(sample.command())
+                .out()
+                .lines()
+                .map(String::stripTrailing)
+                .toList());
         boolean same = CommandRuns.simulates(sample.command())
                 ? OutputComparison.same(block.lines(), printed)
                 : block.lines().equals(printed);
@@ -165,7 +171,8 @@ class DocumentsTest {
     void theTableOfCommandsIsThatOfTheHelp() throws Exception {
         assertThat(DocumentTable.named(Document.named("README.md"), "commands").names().stream()
                         .map(name -> name.split(" ", 2)[0]))
-                .containsExactlyInAnyOrderElementsOf(help("Commands:", "  ([a-z]+) .*").keySet());
+                .containsExactlyInAnyOrderElementsOf(
+                        help("Commands:", "  ([a-z]+) .*").keySet());
     }
 
     @Test
@@ -178,7 +185,9 @@ class DocumentsTest {
     /** The lines of a section of the help by their first word; the second group of the pattern is the value. */
     private static Map<String, String> help(String section, String form) throws IOException, InterruptedException {
         Pattern line = Pattern.compile(form);
-        return runs.of("./lampproof --help").out().lines()
+        return runs.of("./lampproof --help")
+                .out()
+                .lines()
                 .dropWhile(text -> !text.equals(section))
                 .skip(1)
                 .takeWhile(text -> !text.isBlank())
@@ -193,16 +202,17 @@ class DocumentsTest {
 
     @Test
     void theTableOfLinterRulesIsThatOfTheLinter() {
-        assertThat(DocumentTable.named(Document.named("generator/README.md"), "linter rules").names())
-                .containsExactlyElementsOf(
-                        Rules.ALL.stream().map(Rule::name).toList());
+        assertThat(DocumentTable.named(Document.named("generator/README.md"), "linter rules")
+                        .names())
+                .containsExactlyElementsOf(Rules.ALL.stream().map(Rule::name).toList());
     }
 
     @Test
     void theTablesOfSpecRowsAreTheVocabulary() {
         List<List<String>> stated = new ArrayList<>();
         for (String group : Vocabulary.groups()) {
-            stated.addAll(DocumentTable.named(Document.named("shared/README.md"), "rows of " + group).rows());
+            stated.addAll(DocumentTable.named(Document.named("shared/README.md"), "rows of " + group)
+                    .rows());
         }
         assertThat(stated.stream().map(row -> row.subList(0, 3)))
                 .containsExactlyElementsOf(
@@ -222,7 +232,8 @@ class DocumentsTest {
             Map<String, String> defaults =
                     table.rows().stream().collect(Collectors.toMap(row -> row.get(0), row -> row.get(3)));
             Function<Entry, List<String>> row = entry -> Stream.concat(
-                            cells(entry).stream(), Stream.of(defaults.getOrDefault(cells(entry).get(0), "")))
+                            cells(entry).stream(),
+                            Stream.of(defaults.getOrDefault(cells(entry).get(0), "")))
                     .toList();
             table.with(Vocabulary.entries().stream()
                             .filter(entry -> entry.name().startsWith(group + "."))

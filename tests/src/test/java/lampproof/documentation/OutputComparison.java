@@ -22,16 +22,14 @@ final class OutputComparison {
 
     static boolean same(List<String> sample, List<String> output) {
         return sample.size() == output.size()
-                && IntStream.range(0, sample.size())
-                        .allMatch(line -> same(sample.get(line), output.get(line)));
+                && IntStream.range(0, sample.size()).allMatch(line -> same(sample.get(line), output.get(line)));
     }
 
     private static boolean same(String sample, String output) {
         List<BigDecimal> one = numbers(sample);
         List<BigDecimal> other = numbers(output);
         return words(sample).equals(words(output))
-                && IntStream.range(0, one.size())
-                        .allMatch(index -> near(one.get(index), other.get(index)));
+                && IntStream.range(0, one.size()).allMatch(index -> near(one.get(index), other.get(index)));
     }
 
     private static String words(String line) {
@@ -39,7 +37,11 @@ final class OutputComparison {
     }
 
     private static List<BigDecimal> numbers(String line) {
-        return NUMBER.matcher(line).results().map(MatchResult::group).map(BigDecimal::new).toList();
+        return NUMBER.matcher(line)
+                .results()
+                .map(MatchResult::group)
+                .map(BigDecimal::new)
+                .toList();
     }
 
     private static boolean near(BigDecimal one, BigDecimal other) {
