@@ -89,11 +89,11 @@ final class CommandRuns {
         List<double[]> rows = new ArrayList<>();
         try (BufferedReader table =
                 Files.newBufferedReader(folder.resolve("run").resolve("mains.csv"))) {
-            List<String> names = List.of(table.readLine().strip().split("\\s+"));
+            List<String> names = List.of(table.readLine().strip().split("\\s+", -1));
             int voltage = names.indexOf("line_voltage");
             int current = names.indexOf("line_current");
             for (String line = table.readLine(); line != null; line = table.readLine()) {
-                String[] cells = line.strip().split("\\s+");
+                String[] cells = line.strip().split("\\s+", -1);
                 double time = Double.parseDouble(cells[0]);
                 if (time >= rows.size() * INTERVAL && time < 0.01 - 0.5 * INTERVAL) {
                     rows.add(new double[] {

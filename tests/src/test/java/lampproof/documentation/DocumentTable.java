@@ -2,7 +2,6 @@ package lampproof.documentation;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -45,12 +44,6 @@ record DocumentTable(Document document, int from, int to) {
                 .flatMap(row -> CODE.matcher(row.get(0)).results())
                 .map(match -> match.group(1))
                 .toList();
-    }
-
-    /** The first text in code letters of a cell, or nothing. */
-    static String code(String cell) {
-        Matcher code = CODE.matcher(cell);
-        return code.find() ? code.group(1) : "";
     }
 
     /** The document with other rows in this table. */

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -231,15 +230,17 @@ class DocumentsTest {
             DocumentTable table = DocumentTable.named(Document.named("shared/README.md"), "rows of " + group);
             Map<String, String> defaults =
                     table.rows().stream().collect(Collectors.toMap(row -> row.get(0), row -> row.get(3)));
-            Function<Entry, List<String>> row = entry -> Stream.concat(
-                            cells(entry).stream(),
-                            Stream.of(defaults.getOrDefault(cells(entry).get(0), "")))
-                    .toList();
             table.with(Vocabulary.entries().stream()
                             .filter(entry -> entry.name().startsWith(group + "."))
-                            .map(row)
+                            .map(entry -> row(entry, defaults))
                             .toList())
                     .write();
         }
+    }
+
+    private static List<String> row(Entry entry, Map<String, String> defaults) {
+        List<String> cells = new ArrayList<>(cells(entry));
+        cells.add(defaults.getOrDefault(cells.get(0), ""));
+        return cells;
     }
 }
