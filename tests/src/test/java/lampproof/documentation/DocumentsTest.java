@@ -9,9 +9,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lampproof.architecture.SourceTree;
 import lampproof.endtoend.Lampproof;
 import lampproof.lint.rule.Rule;
 import lampproof.lint.rule.Rules;
@@ -38,6 +40,10 @@ class DocumentsTest {
     private static final int SAMPLES = 2;
 
     private static final String PROVE = "./lampproof prove lamp.csv -o run";
+
+    /** A class name in code letters: a capital, and a second one later, or one of those that have only one. */
+    private static final Pattern CLASS =
+            Pattern.compile("`((?:[A-Z][a-z]+(?:[A-Z][a-z0-9]*)+|Vocabulary|Measurement|Plot))(?:\\.\\w+)?`");
 
     @TempDir
     private static Path folder;
@@ -72,6 +78,23 @@ class DocumentsTest {
                 .toList();
         assertThat(broken).as("links that lead nowhere").isEmpty();
         assertThat(Document.all()).allMatch(document -> document.links().size() > 0 || isDecisions(document));
+    }
+
+    @Test
+    void everyClassNamedExists() throws IOException {
+        Set<String> known;
+        try (Stream<Path> files = Files.walk(SourceTree.top())) {
+            known = files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".java"))
+                    .map(name -> name.replace(".java", ""))
+                    .collect(Collectors.toSet());
+        }
+        Set<String> named = Document.all().stream()
+                .flatMap(document -> document.lines().stream())
+                .flatMap(line -> CLASS.matcher(line).results())
+                .map(match -> match.group(1))
+                .collect(Collectors.toSet());
+        assertThat(named).contains("Vocabulary", "DeckKind").isSubsetOf(known);
     }
 
     private static boolean isDecisions(Document document) {
