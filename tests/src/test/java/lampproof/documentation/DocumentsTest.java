@@ -36,7 +36,7 @@ class DocumentsTest {
 
     private static final int DOCUMENTS = 12;
     private static final int BLOCKS_RUN = 7;
-    private static final int BLOCKS_SKIPPED = 6;
+    private static final int BLOCKS_SKIPPED = 5;
     private static final int SAMPLES = 2;
 
     private static final String PROVE = "./lampproof prove lamp.csv -o run";
