@@ -18,10 +18,10 @@ import lampproof.simulator.Simulator;
  * @param out what it printed
  * @param err what it complained of
  */
-record Lampproof(int exitCode, String out, String err) {
+public record Lampproof(int exitCode, String out, String err) {
 
     /** The simulator of this machine; without it the test is skipped with the reason. */
-    static Path simulatorOrSkip() {
+    public static Path simulatorOrSkip() {
         try {
             return Simulator.locate(System.getenv()).program();
         } catch (UserFault missing) {
@@ -30,7 +30,7 @@ record Lampproof(int exitCode, String out, String err) {
     }
 
     /** Runs the program in a folder. */
-    static Lampproof run(Path folder, String... args) throws IOException, InterruptedException {
+    public static Lampproof run(Path folder, String... args) throws IOException, InterruptedException {
         return run(folder, Map.of(), args);
     }
 
