@@ -107,7 +107,7 @@ public final class FundamentalFrequency extends Measurement {
         double rough = best(fit, step);
         double lone = refined(fit, rough - step, rough, rough + step);
         if (fit.explained(lone) < LEAST_OF_ONE_PERIOD) {
-            return Measured.absent("hardly more than a period, and no sine: no frequency can be told");
+            return Measured.absent("barely one period of a non-sinusoidal signal: no frequency");
         }
         return lone < (1 - ABOUT) * once ? Measured.absent(NO_PERIOD) : Measured.of(Math.max(once, lone));
     }

@@ -5,7 +5,7 @@ import lampproof.unit.Engineering;
 /**
  * One figure measured over one window.
  *
- * <p>Its result is absent when the record does not cover the window: a window is never shortened in silence.
+ * <p>Its result is absent when the record does not cover the window: a window is never shortened silently.
  */
 public abstract class Measurement {
 

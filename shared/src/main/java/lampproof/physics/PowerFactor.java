@@ -20,7 +20,7 @@ public final class PowerFactor {
      * @param power mean power [W]
      * @param voltageRms rms voltage [V]
      * @param currentRms rms current [A]
-     * @return power factor; negative when power flows back, as with a probe turned round [-]
+     * @return power factor; negative when power flows back, as with a reversed probe [-]
      */
     public static double of(double power, double voltageRms, double currentRms) {
         Require.positive("rms voltage [V]", voltageRms);

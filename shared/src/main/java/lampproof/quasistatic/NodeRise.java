@@ -12,7 +12,7 @@ public record NodeRise(double time, double charge, double square) {
     /** A node that stays where it is. */
     static final NodeRise NONE = new NodeRise(0, 0, 0);
 
-    /** A current that hardly changes: a straight line does. */
+    /** A nearly constant current: a straight line is accurate enough. */
     private static final double STIFF = 0.9;
 
     /**

@@ -51,7 +51,7 @@ class ChoiceFaultsTest {
         for (String text : List.of("20..15", "15-20", "15..", "15..20,", "1e2..2e2", "-5..20", "15..20 V")) {
             assertThatThrownBy(() -> StringRange.read(text))
                     .isInstanceOf(UserFault.class)
-                    .hasMessageContaining("this is no range of string voltages");
+                    .hasMessageContaining("invalid range of string voltages");
         }
         assertThat(StringRange.read(" 15..20,280..320.5"))
                 .containsExactly(new StringRange(15, 20), new StringRange(280, 320.5));

@@ -46,7 +46,7 @@ final class CheckedTextStream extends FilterInputStream {
             unbroken += got;
         }
         if (unbroken > LONGEST) {
-            throw new IOException("a row does not end within " + LONGEST + " characters; a quote may be left open");
+            throw new IOException("a row does not end within " + LONGEST + " characters; a quote may not be closed");
         }
         return got;
     }

@@ -57,7 +57,7 @@ final class HeaderRules {
 
     void refuseOpenQuote(HeadLine line) {
         if (line.text().chars().filter(c -> c == '"').count() % 2 != 0) {
-            throw faults.at(place(line), "a quote is left open", "");
+            throw faults.at(place(line), "a quote is not closed", "");
         }
     }
 

@@ -32,7 +32,7 @@ final class TableFaults extends FileFaults {
                 "line " + line.number(),
                 "'" + (text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) + "..." : text)
                         + "' is neither a row of numbers nor a line of names",
-                "mend it, or take it out");
+                "correct or delete it");
     }
 
     UserFault misfit(String place, int names, int columns) {

@@ -251,7 +251,7 @@ class ReaderFieldCasesTest {
     void aLineThatIsNeitherRowNorNamesIsQuoted() {
         fails(
                 "time,v\n0,1 V\n1,2\n2,3\n",
-                "wave.txt, line 2: '0,1 V' is neither a row of numbers nor a line of names; mend it, or take it out");
+                "wave.txt, line 2: '0,1 V' is neither a row of numbers nor a line of names; correct or delete it");
     }
 
     @Test

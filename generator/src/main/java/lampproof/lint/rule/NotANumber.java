@@ -55,6 +55,6 @@ final class NotANumber implements Rule {
                 word.place(),
                 word.text() + " is no number",
                 "the calculation behind this value failed; the simulator stops, or takes the word as a model's name",
-                "the value, once the calculation that made it is mended");
+                "the value, after correction of its calculation");
     }
 }

@@ -133,7 +133,7 @@ class ValueRulesTest {
                           R1 a 0 NaN
                                  ^^^
                           Why: the calculation behind this value failed; the simulator stops, or takes the word as a model's name
-                          Write: the value, once the calculation that made it is mended""");
+                          Write: the value, after correction of its calculation""");
     }
 
     @Test
