@@ -15,6 +15,8 @@ final class RunName {
 
     /** Names of two lamps that differ: the paths as given where the last parts are the same. */
     static List<String> distinct(Path first, Path second) {
-        return of(first).equals(of(second)) ? List.of(first.toString(), second.toString()) : List.of(of(first), of(second));
+        return of(first).equals(of(second))
+                ? List.of(first.toString(), second.toString())
+                : List.of(of(first), of(second));
     }
 }

@@ -47,7 +47,7 @@ import lampproof.measure.TotalHarmonicDistortion;
 import lampproof.measure.Trough;
 import lampproof.measure.Window;
 import lampproof.physics.HarmonicSpectrum;
-import lampproof.prediction.FigureCatalogue;
+import lampproof.prediction.HarmonicName;
 import lampproof.prediction.Probe;
 
 /** How each figure is measured on a deck's table. */
@@ -153,8 +153,7 @@ final class FigureTable {
     private static final Map<String, Function<ProbeMeasurements, PendingValue>> HARMONICS = IntStream.iterate(
                     3, order -> order <= HarmonicSpectrum.HIGHEST_ORDER, order -> order + 2)
             .boxed()
-            .collect(toMap(
-                    order -> FigureCatalogue.harmonic(order), order -> measurements -> harmonic(measurements, order)));
+            .collect(toMap(order -> HarmonicName.of(order), order -> measurements -> harmonic(measurements, order)));
 
     private FigureTable() {}
 
@@ -192,7 +191,8 @@ final class FigureTable {
 
     private static PendingValue distortion(ProbeMeasurements b) {
         Harmonics current = b.spectrum(LINE_CURRENT);
-        return () -> TotalHarmonicDistortion.of(current, HarmonicSpectrum.HIGHEST_ORDER).map(share -> 100 * share);
+        return () -> TotalHarmonicDistortion.of(current, HarmonicSpectrum.HIGHEST_ORDER)
+                .map(share -> 100 * share);
     }
 
     private static PendingValue harmonic(ProbeMeasurements b, int order) {

@@ -22,8 +22,8 @@ import lampproof.measure.PeriodRms;
 import lampproof.measure.Sampling;
 import lampproof.measure.Window;
 import lampproof.physics.HarmonicSpectrum;
-import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.HarmonicName;
 import lampproof.prediction.Prediction;
 import lampproof.prediction.Probe;
 import lampproof.unit.Engineering;
@@ -155,7 +155,7 @@ public final class InstrumentComparison {
     /** A harmonic needs more than two points in its period. */
     private boolean resolved(Prediction prediction, ProbeMeasurements measurements) {
         String name = prediction.figure().name();
-        String prefix = FigureCatalogue.HARMONIC;
+        String prefix = HarmonicName.PREFIX;
         int order = name.startsWith(prefix)
                 ? Integer.parseInt(name.substring(prefix.length()))
                 : name.equals("line.current.thd") ? HarmonicSpectrum.HIGHEST_ORDER : 1;

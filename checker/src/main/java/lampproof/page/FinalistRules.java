@@ -29,7 +29,8 @@ record FinalistRules(List<Row> rules) {
         return RuleRows.of(finalist.verdicts().stream()
                         .map(RuleJudgement::predicted)
                         .toList())
-                .rules().stream()
+                .rules()
+                .stream()
                 .map(row -> new Row(name, row))
                 .toList();
     }

@@ -11,8 +11,8 @@ import lampproof.page.Axis.Tick;
 import lampproof.physics.HarmonicAssessment;
 import lampproof.physics.HarmonicSpectrum;
 import lampproof.physics.HarmonicVerdict;
-import lampproof.prediction.FigureCatalogue;
 import lampproof.prediction.DeckKind;
+import lampproof.prediction.HarmonicName;
 import lampproof.unit.PlainNumber;
 
 /** The odd harmonics of the line current over the fundamental, on a logarithmic axis, with their limits. */
@@ -72,11 +72,11 @@ final class HarmonicsPlot {
     }
 
     private OptionalDouble predicted(int order) {
-        return run.predicted(DeckKind.MAINS, FigureCatalogue.harmonic(order));
+        return run.predicted(DeckKind.MAINS, HarmonicName.of(order));
     }
 
     private OptionalDouble simulated(int order) {
-        return run.simulated(DeckKind.MAINS, FigureCatalogue.harmonic(order));
+        return run.simulated(DeckKind.MAINS, HarmonicName.of(order));
     }
 
     private static double top(OptionalDouble percent) {

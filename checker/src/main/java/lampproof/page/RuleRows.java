@@ -27,8 +27,7 @@ record RuleRows(long kept, long judged, List<Row> rules) {
      * @param number found with a remedy, where there is one
      * @param rule the rule, with its edition
      */
-    record Row(
-            String subject, boolean kept, String word, String found, String simulated, String number, String rule) {}
+    record Row(String subject, boolean kept, String word, String found, String simulated, String number, String rule) {}
 
     static RuleRows of(List<RuleJudgement> judgements) {
         List<RuleVerdict> decisive = RuleJudgement.decisive(judgements);
@@ -44,9 +43,7 @@ record RuleRows(long kept, long judged, List<Row> rules) {
     }
 
     private static long count(List<RuleVerdict> verdicts, Outcome outcome) {
-        return verdicts.stream()
-                .filter(verdict -> verdict.outcome() == outcome)
-                .count();
+        return verdicts.stream().filter(verdict -> verdict.outcome() == outcome).count();
     }
 
     private static Row row(RuleJudgement judgement, List<RuleVerdict> all) {

@@ -43,7 +43,8 @@ public final class ComparisonText {
     private String answer(Comparison comparison) {
         return Paragraph.of(Printable.of(comparison.recommendation() + others(comparison)), "", "") + "\n"
                 + sideBySide(comparison) + "\n"
-                + section("why they differ", differences(comparison, MOST_REASONS)).stripTrailing() + "\n";
+                + section("why they differ", differences(comparison, MOST_REASONS))
+                        .stripTrailing() + "\n";
     }
 
     /** Under how many other weights the same converter wins. */
@@ -77,7 +78,8 @@ public final class ComparisonText {
                                 row(
                                         "law",
                                         finalists,
-                                        candidate -> candidate.arrangement().law().word()),
+                                        candidate ->
+                                                candidate.arrangement().law().word()),
                                 row("string", finalists, ComparisonText::string),
                                 row("parts", finalists, Characteristic.named("parts")::text),
                                 row("board area", finalists, Characteristic.named("board area")::text),

@@ -37,8 +37,9 @@ public final class DesignPairText {
     /** The comparison as lines. */
     public String text(Verbosity verbosity) {
         if (verbosity == Verbosity.QUIET) {
-            return names.get(0) + " and " + names.get(1) + ": " + count(pair.changedRows().size(), "row differs", "rows differ")
-                    + ", " + count(pair.moved().size(), "figure moved", "figures moved") + "\n";
+            return names.get(0) + " and " + names.get(1) + ": "
+                    + count(pair.changedRows().size(), "row differs", "rows differ") + ", "
+                    + count(pair.moved().size(), "figure moved", "figures moved") + "\n";
         }
         int most = verbosity == Verbosity.ALL ? Integer.MAX_VALUE : MOST_FIGURES;
         return headline() + "\n" + losses() + "\n" + rules() + "\n" + rows() + "\n" + figures(most);
@@ -56,7 +57,10 @@ public final class DesignPairText {
                                 Headline.of(pair.first().corners(), SimulatedFigures.NONE),
                                 Headline.of(pair.second().corners(), SimulatedFigures.NONE)),
                         List.of(
-                                both("parts", pair.firstBill().count() + "", pair.secondBill().count() + ""),
+                                both(
+                                        "parts",
+                                        pair.firstBill().count() + "",
+                                        pair.secondBill().count() + ""),
                                 both("board area", area(pair.firstBill()), area(pair.secondBill())),
                                 both("cost", cost(pair.firstBill()), cost(pair.secondBill()))));
     }
@@ -123,8 +127,7 @@ public final class DesignPairText {
 
     private static String value(SpecRow row) {
         return row.map(
-                amount -> QuantityWriter.text(
-                        Vocabulary.quantity(row.name()).dimension(), amount.typical()),
+                amount -> QuantityWriter.text(Vocabulary.quantity(row.name()).dimension(), amount.typical()),
                 word -> word);
     }
 
@@ -150,7 +153,9 @@ public final class DesignPairText {
     private static List<String> cells(DesignPair.Figure figure) {
         String unit = figure.first().figure().unit();
         double difference = figure.second().value() - figure.first().value();
-        String change = unit.startsWith("dB") || unit.equals("%") || figure.first().value() == 0
+        String change = unit.startsWith("dB")
+                        || unit.equals("%")
+                        || figure.first().value() == 0
                 ? ""
                 : PlainNumber.signed(100 * difference / Math.abs(figure.first().value()), 1) + " %";
         return List.of(

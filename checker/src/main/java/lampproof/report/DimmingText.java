@@ -67,7 +67,8 @@ public final class DimmingText {
                 .mapToLong(setting ->
                         setting.run().count(Outcome.DIFFERS) + setting.run().count(Outcome.NO_VERDICT))
                 .sum();
-        return "simulation: " + agree + " of " + (agree + wrong) + " figures agree at " + simulated.size() + " settings";
+        return "simulation: " + agree + " of " + (agree + wrong) + " figures agree at " + simulated.size()
+                + " settings";
     }
 
     private static String edge(DimmingCurve curve) {

@@ -93,7 +93,9 @@ public record Headline(String lamp, List<Line> values, List<Line> words) {
 
         private List<Line> values() {
             return List.of(
-                    Line.predicted("line power of the whole lamp", watts(solution.string().power() + losses())),
+                    Line.predicted(
+                            "line power of the whole lamp",
+                            watts(solution.string().power() + losses())),
                     value("line power of the circuit in the decks", "line.power.mean"),
                     value("string power", "string.power.mean"),
                     value("efficiency of the whole lamp", "efficiency"),
@@ -145,7 +147,8 @@ public record Headline(String lamp, List<Line> values, List<Line> words) {
                     ", ",
                     driver.topology().word(),
                     driver.control().law().word(),
-                    plain(driver.line().voltage(), "V") + " " + plain(driver.line().frequency(), "Hz"),
+                    plain(driver.line().voltage(), "V") + " "
+                            + plain(driver.line().frequency(), "Hz"),
                     "string " + plain(driver.string().voltage(driver.string().current()), "V") + " "
                             + plain(driver.string().current(), "A"));
         }

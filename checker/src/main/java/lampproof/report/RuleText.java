@@ -42,10 +42,11 @@ public final class RuleText {
     /** How many are kept, and each that is not; also each that prediction and simulation judge differently. */
     public String summary(List<RuleJudgement> judgements) {
         List<RuleJudgement> told = judgements.stream()
-                .filter(judgement -> !judgement.decisive().pass()
-                        || !judgement.predicted().pass())
+                .filter(judgement ->
+                        !judgement.decisive().pass() || !judgement.predicted().pass())
                 .toList();
-        boolean kept = judgements.stream().allMatch(judgement -> judgement.decisive().pass());
+        boolean kept =
+                judgements.stream().allMatch(judgement -> judgement.decisive().pass());
         StringBuilder text = new StringBuilder(kept ? style.good(count(judgements)) : style.bad(count(judgements)));
         text.append("\n");
         told.forEach(judgement -> text.append(paint(judgement).apply(line(judgement))));

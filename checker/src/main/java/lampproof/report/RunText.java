@@ -26,7 +26,8 @@ public final class RunText {
         if (verbosity == Verbosity.QUIET) {
             return name + ": " + RuleText.count(rules) + "\n";
         }
-        String answer = headline(predicted.corners(), SimulatedFigures.NONE) + "\n" + new RuleText(style).summary(rules);
+        String answer =
+                headline(predicted.corners(), SimulatedFigures.NONE) + "\n" + new RuleText(style).summary(rules);
         return verbosity == Verbosity.ANSWER
                 ? answer
                 : answer + "\n" + new PredictionText(style).text(predicted.predictions()) + "\n"
@@ -48,7 +49,8 @@ public final class RunText {
 
     /** Rules and verdict of a lamp whose headline stands elsewhere. */
     public String verdicts(RunVerdict verdict, List<RuleJudgement> rules) {
-        return style.heading(name) + ", " + new RuleText(style).summary(rules) + new VerdictSummary(style).text(verdict);
+        return style.heading(name) + ", " + new RuleText(style).summary(rules)
+                + new VerdictSummary(style).text(verdict);
     }
 
     private String headline(LineCorners corners, SimulatedFigures simulated) {

@@ -29,7 +29,9 @@ public final class VerdictText {
         StringBuilder text = new StringBuilder();
         run.decks().forEach(deck -> text.append("\n").append(deck(deck)));
         if (!run.others().isEmpty()) {
-            text.append("\n").append(style.heading("predicted only: no deck shows these figures")).append("\n");
+            text.append("\n")
+                    .append(style.heading("predicted only: no deck shows these figures"))
+                    .append("\n");
             text.append(predictedOnly(run.others()));
         }
         return text.toString();

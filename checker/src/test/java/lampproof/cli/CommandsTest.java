@@ -88,7 +88,8 @@ class CommandsTest {
         assertThat(out.toString())
                 .containsPattern("\n  efficiency of the whole lamp +92\\.\\d %\n")
                 .containsPattern("\nrules: \\d+ of \\d+ kept\n")
-                .contains("  NOT KEPT  conducted noise, differential mode order 3 at 210 kHz 69.7 dBuV, at most 63.2 dBuV")
+                .contains(
+                        "  NOT KEPT  conducted noise, differential mode order 3 at 210 kHz 69.7 dBuV, at most 63.2 dBuV")
                 .doesNotContain("+-");
     }
 
@@ -102,7 +103,8 @@ class CommandsTest {
     void predictAllAddsLossesThenFiguresThenRules() {
         assertThat(run("predict", spec.toString(), "--all")).isZero();
         assertThat(out.toString())
-                .containsSubsequence("rules: ", "losses over the line cycle, largest first\n", "\nfigures\n", "  line.power.mean ")
+                .containsSubsequence(
+                        "rules: ", "losses over the line cycle, largest first\n", "\nfigures\n", "  line.power.mean ")
                 .contains("\nrules and ratings, by calculation, which is no proof of compliance\n")
                 .containsPattern("  NOT KEPT +conducted noise, differential mode +order 3 at 210 kHz .*"
                         + "CISPR 15:2018 \\(from memory\\) and 47 CFR 18.307 \\(a\\), quasi-peak");
@@ -110,7 +112,8 @@ class CommandsTest {
 
     @Test
     void twoDesignsStandSideBySideWithWhatDiffers() throws IOException {
-        Path other = Files.writeString(folder.resolve("other.csv"), SPEC.replace("string.voltage,,420", "string.voltage,,400"));
+        Path other = Files.writeString(
+                folder.resolve("other.csv"), SPEC.replace("string.voltage,,420", "string.voltage,,400"));
         assertThat(run("compare", spec.toString(), other.toString(), "--all")).isZero();
         assertThat(err.toString()).isEmpty();
         assertThat(out.toString())

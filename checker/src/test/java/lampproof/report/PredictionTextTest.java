@@ -46,7 +46,8 @@ class PredictionTextTest {
                 .singleElement()
                 .asString()
                 .containsPattern("323.6 V .* mains +29[0-9.]+ V +35[0-9.]+ V");
-        assertThat(figures.lines().filter(line -> line.startsWith("  efficiency "))).hasSize(1);
+        assertThat(figures.lines().filter(line -> line.startsWith("  efficiency ")))
+                .hasSize(1);
     }
 
     private static List<String> losses() {

@@ -33,7 +33,10 @@ final class Verdicts {
                 new TrustCheck("resolved", true, "79 steps in the on-time of 3.45 \u00b5s"));
         DeckVerdict deck = new DeckVerdict(DeckKind.MAINS, "0 s to 20 ms, 1 line period", trust, mains);
         Verdict none = new Verdict(
-                prediction(NASTY, "h", 3e4, null), OptionalDouble.empty(), Outcome.PREDICTED_ONLY, "no deck settles it");
+                prediction(NASTY, "h", 3e4, null),
+                OptionalDouble.empty(),
+                Outcome.PREDICTED_ONLY,
+                "no deck settles it");
         return new RunVerdict(NASTY, List.of(deck), List.of(none), List.of());
     }
 

@@ -309,7 +309,8 @@ class SimulatorFactsTest {
                 .end
                 """;
         assertThat(run(deck.replace("MARK", ";"))).contains("no such device or model name r2");
-        assertThat(Ngspice.value(run(deck.replace("MARK", "*")), "@r2[resistance]")).isEqualTo(2);
+        assertThat(Ngspice.value(run(deck.replace("MARK", "*")), "@r2[resistance]"))
+                .isEqualTo(2);
         assertThat(Decks.rules(deck.replace("MARK", ";"))).contains("backslash-continuation:4");
         assertThat(Decks.rules(deck.replace("MARK", "*"))).isEmpty();
     }

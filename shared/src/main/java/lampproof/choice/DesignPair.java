@@ -94,9 +94,8 @@ public record DesignPair(
                         name,
                         first.design().values().row(name),
                         second.design().values().row(name)))
-                .filter(row -> !row.first()
-                        .map(SpecRow::setting)
-                        .equals(row.second().map(SpecRow::setting)))
+                .filter(row ->
+                        !row.first().map(SpecRow::setting).equals(row.second().map(SpecRow::setting)))
                 .toList();
     }
 }

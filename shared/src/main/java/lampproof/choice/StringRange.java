@@ -33,11 +33,7 @@ public record StringRange(double least, double most) {
             Matcher matcher = FORM.matcher(part);
             if (!matcher.matches() || Double.parseDouble(matcher.group(1)) > Double.parseDouble(matcher.group(2))) {
                 throw UserFault.badInput(new Finding(
-                        "invalid range of string voltages",
-                        "--strings",
-                        part,
-                        "such as 15..20,280..320 in volt",
-                        ""));
+                        "invalid range of string voltages", "--strings", part, "such as 15..20,280..320 in volt", ""));
             }
             ranges.add(new StringRange(Double.parseDouble(matcher.group(1)), Double.parseDouble(matcher.group(2))));
         }

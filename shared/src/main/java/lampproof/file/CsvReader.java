@@ -98,7 +98,9 @@ public record CsvReader(String kind, List<String> header, String next) {
     public void rows(String text, String file, List<Finding> findings, Consumer<Row> reader) {
         List<Line> lines = lines(text);
         Optional<Line> first = lines.stream().filter(line -> !line.isComment()).findFirst();
-        if (first.flatMap(Line::read).filter(head -> head.cells().equals(header)).isEmpty()) {
+        if (first.flatMap(Line::read)
+                .filter(head -> head.cells().equals(header))
+                .isEmpty()) {
             throw UserFault.badInput(new Finding("not a " + kind, file, "", String.join(",", header), next));
         }
         int at = first.orElseThrow().index() + 1;

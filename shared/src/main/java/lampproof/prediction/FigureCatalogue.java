@@ -7,9 +7,6 @@ import java.util.stream.Stream;
 /** Every figure that lampproof knows, in the order of the power from the wall to the string. */
 public final class FigureCatalogue {
 
-    /** How the names of the harmonics of the line current begin; the order follows. */
-    public static final String HARMONIC = "line.current.harmonic.";
-
     private static final List<FigureEntry> ENTRIES = Stream.of(
                     LineFigures.entries(),
                     BusFigures.entries(),
@@ -35,11 +32,6 @@ public final class FigureCatalogue {
     /** The figures, in order. */
     public static List<Figure> figures() {
         return ENTRIES.stream().map(FigureEntry::figure).toList();
-    }
-
-    /** Name of the figure that holds a harmonic of the line current. */
-    public static String harmonic(int order) {
-        return HARMONIC + order;
     }
 
     /** The window of a figure: the spans of the decks that settle it, or the half cycle of the model. */

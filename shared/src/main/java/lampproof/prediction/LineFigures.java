@@ -67,12 +67,13 @@ final class LineFigures {
     }
 
     private static Stream<FigureEntry> harmonics() {
-        return IntStream.rangeClosed(1, (HarmonicSpectrum.HIGHEST_ORDER - 1) / 2).mapToObj(k -> harmonic(2 * k + 1));
+        return IntStream.rangeClosed(1, (HarmonicSpectrum.HIGHEST_ORDER - 1) / 2)
+                .mapToObj(k -> harmonic(2 * k + 1));
     }
 
     private static FigureEntry harmonic(int order) {
         String definition = "harmonic " + order + " of the line current, relative to the fundamental";
-        return figure(FigureCatalogue.harmonic(order), "I_" + order + "/I_1", "%", PERCENT)
+        return figure(HarmonicName.of(order), "I_" + order + "/I_1", "%", PERCENT)
                 .definition(definition)
                 .formula("100 I_n / I_1, n = " + order)
                 .source(LINE)

@@ -14,7 +14,7 @@ import lampproof.physics.HarmonicVerdict;
 import lampproof.physics.LightingHarmonics;
 import lampproof.physics.LineCurrentFigures;
 import lampproof.physics.SmallLampLimits;
-import lampproof.prediction.FigureCatalogue;
+import lampproof.prediction.HarmonicName;
 import lampproof.prediction.Solution;
 import lampproof.quasistatic.AnglePoint;
 import lampproof.unit.PlainNumber;
@@ -35,7 +35,8 @@ final class HarmonicRules {
                 .filter(verdicts -> verdicts.size() == predicted.size())
                 .orElse(List.of());
         return IntStream.range(0, predicted.size())
-                .mapToObj(k -> new RuleJudgement(predicted.get(k), shown.stream().skip(k).findFirst()))
+                .mapToObj(k -> new RuleJudgement(
+                        predicted.get(k), shown.stream().skip(k).findFirst()))
                 .toList();
     }
 
@@ -107,7 +108,7 @@ final class HarmonicRules {
         OptionalDouble factor = simulated.ofMains("line.power_factor");
         OptionalDouble rms = simulated.ofMains("line.current.rms");
         List<Double> shares = IntStream.iterate(3, order -> order <= HarmonicSpectrum.HIGHEST_ORDER, order -> order + 2)
-                .mapToObj(order -> simulated.ofMains(FigureCatalogue.harmonic(order)))
+                .mapToObj(order -> simulated.ofMains(HarmonicName.of(order)))
                 .flatMap(share -> share.stream().boxed())
                 .toList();
         boolean complete = shares.size() == (HarmonicSpectrum.HIGHEST_ORDER - 1) / 2;
@@ -115,8 +116,10 @@ final class HarmonicRules {
             return Optional.empty();
         }
         double[] relative = shares.stream().mapToDouble(share -> 0.01 * share).toArray();
-        double fundamental = rms.getAsDouble() / HarmonicSpectrum.ofOdd(1, relative).rms();
-        double[] currents = Arrays.stream(relative).map(share -> share * fundamental).toArray();
+        double fundamental =
+                rms.getAsDouble() / HarmonicSpectrum.ofOdd(1, relative).rms();
+        double[] currents =
+                Arrays.stream(relative).map(share -> share * fundamental).toArray();
         return Optional.of(new LineCurrentFigures(
                 power.getAsDouble(),
                 Math.min(1, factor.getAsDouble()),

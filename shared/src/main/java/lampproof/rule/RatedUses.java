@@ -70,7 +70,8 @@ public final class RatedUses {
         if (closest.shown(simulated).isEmpty()) {
             return RuleJudgement.predicted(predicted);
         }
-        RuleVerdict shown = closest(uses, use -> use.in(simulated)).in(simulated).verdict();
+        RuleVerdict shown =
+                closest(uses, use -> use.in(simulated)).in(simulated).verdict();
         boolean settled = closest.typical() || !shown.pass();
         return new RuleJudgement(predicted, settled ? Optional.of(shown) : Optional.empty());
     }
@@ -164,8 +165,8 @@ public final class RatedUses {
         Part steady(ToDoubleFunction<Solution> value, String figure, double scale) {
             List<Use> all = new ArrayList<>(uses);
             corners.solutions().forEach((corner, solution) -> {
-                RatedUse use = new RatedUse(
-                        name, rated, value.applyAsDouble(solution), derated, "at " + corner.phrase());
+                RatedUse use =
+                        new RatedUse(name, rated, value.applyAsDouble(solution), derated, "at " + corner.phrase());
                 boolean typical = corner == Corner.NOMINAL;
                 all.add(new Use(use, DeckKind.MAINS, typical ? figure : "", scale, typical));
             });

@@ -13,8 +13,7 @@ public record ValueStyle(Engineering scaled, Map<String, Integer> decimals) {
 
     /** Figures in tables on a terminal: four digits, ASCII. */
     public static final ValueStyle FIGURES = new ValueStyle(
-            Engineering.digits(4).inAscii(),
-            Map.of("1", 4, "%", 2, "deg", 2, "degC", 1, "K", 1, "dB", 2, "dBuV", 2));
+            Engineering.digits(4).inAscii(), Map.of("1", 4, "%", 2, "deg", 2, "degC", 1, "K", 1, "dB", 2, "dBuV", 2));
 
     /** The lamp at a glance: three digits, ASCII. */
     public static final ValueStyle HEADLINE = new ValueStyle(

@@ -52,22 +52,23 @@ class FigureCatalogueTest {
     void the_catalogue_is_complete() {
         assertThat(FigureCatalogue.figures())
                 .extracting(Figure::name)
-                .containsAll(List.of("line.power.mean line.current.rms line.current.peak line.power_factor"
-                                + " line.displacement_factor line.current.thd line.current.harmonic.3"
-                                + " line.current.harmonic.39 line.conduction_angle bridge.current.mean"
-                                + " bridge.current.rms bridge.voltage.peak bridge.loss bus.voltage.peak bus.voltage.valley"
-                                + " bus.ripple_current.rms filter.loss inductor.current.peak inductor.current.rms"
-                                + " inductor.current.ripple inductor.flux.peak inductor.loss.copper inductor.loss.core"
-                                + " inductor.saturation_margin switch.current.peak switch.current.rms"
-                                + " switch.current.mean switch.voltage.peak switch.loss.conduction switch.loss.overlap"
-                                + " switch.loss.capacitance switch.loss.gate diode.current.peak diode.current.mean"
-                                + " diode.current.rms diode.voltage.peak diode.loss.conduction diode.loss.recovery"
-                                + " switching.on_time switching.frequency.crest switching.frequency.min"
-                                + " switching.frequency.max switching.mode_share.dcm string.current.mean"
-                                + " string.current.peak string.current.ripple.line string.current.ripple.switching"
-                                + " string.power.mean string.flicker.percent string.flicker.index"
-                                + " output.ripple_current.rms output.voltage.peak sense.loss bias.loss bleeder.loss"
-                                + " bleeder.current.hold dimmer.voltage.off efficiency loss.total circuit.loss circuit.efficiency")
+                .containsAll(List.of(
+                                "line.power.mean line.current.rms line.current.peak line.power_factor"
+                                        + " line.displacement_factor line.current.thd line.current.harmonic.3"
+                                        + " line.current.harmonic.39 line.conduction_angle bridge.current.mean"
+                                        + " bridge.current.rms bridge.voltage.peak bridge.loss bus.voltage.peak bus.voltage.valley"
+                                        + " bus.ripple_current.rms filter.loss inductor.current.peak inductor.current.rms"
+                                        + " inductor.current.ripple inductor.flux.peak inductor.loss.copper inductor.loss.core"
+                                        + " inductor.saturation_margin switch.current.peak switch.current.rms"
+                                        + " switch.current.mean switch.voltage.peak switch.loss.conduction switch.loss.overlap"
+                                        + " switch.loss.capacitance switch.loss.gate diode.current.peak diode.current.mean"
+                                        + " diode.current.rms diode.voltage.peak diode.loss.conduction diode.loss.recovery"
+                                        + " switching.on_time switching.frequency.crest switching.frequency.min"
+                                        + " switching.frequency.max switching.mode_share.dcm string.current.mean"
+                                        + " string.current.peak string.current.ripple.line string.current.ripple.switching"
+                                        + " string.power.mean string.flicker.percent string.flicker.index"
+                                        + " output.ripple_current.rms output.voltage.peak sense.loss bias.loss bleeder.loss"
+                                        + " bleeder.current.hold dimmer.voltage.off efficiency loss.total circuit.loss circuit.efficiency")
                         .stream()
                         .flatMap(names -> Arrays.stream(names.split(" ")))
                         .toList());

@@ -44,8 +44,8 @@ class PredictionTableTest {
 
     @Test
     void aFigureThatNoDeckSettlesHasAnEmptyCell() {
-        Prediction none = new Prediction(
-                FigureCatalogue.figures().get(0), Corner.NOMINAL, Optional.empty(), 1, Tolerance.NONE);
+        Prediction none =
+                new Prediction(FigureCatalogue.figures().get(0), Corner.NOMINAL, Optional.empty(), 1, Tolerance.NONE);
         assertThat(PredictionTable.text(List.of(none))).startsWith(HEADER + "line.power.mean,nominal,,1.0,W,,,");
         PredictionTable.write(file, List.of(none));
         assertThat(PredictionTable.read(file)).containsExactly(none);

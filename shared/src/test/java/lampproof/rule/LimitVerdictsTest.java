@@ -141,8 +141,12 @@ class LimitVerdictsTest {
         List<RuleJudgement> harmonics = LimitVerdicts.of(LineCorners.only(solution), distorted).stream()
                 .filter(judgement -> judgement.predicted().subject().startsWith("harmonics"))
                 .toList();
-        assertThat(harmonics).hasSize(4).allMatch(judgement -> judgement.simulated().isPresent());
+        assertThat(harmonics)
+                .hasSize(4)
+                .allMatch(judgement -> judgement.simulated().isPresent());
         assertThat(harmonics.get(0).predicted().pass()).isTrue();
-        assertThat(harmonics).extracting(judgement -> judgement.decisive().pass()).containsOnly(false);
+        assertThat(harmonics)
+                .extracting(judgement -> judgement.decisive().pass())
+                .containsOnly(false);
     }
 }

@@ -76,8 +76,8 @@ class NoiseRulesTest {
 
     @Test
     void theVerdictNamesRuleHarmonicAndCorner() {
-        List<RuleVerdict> verdicts = RuleJudgement.decisive(
-                NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)), SimulatedFigures.NONE));
+        List<RuleVerdict> verdicts =
+                RuleJudgement.decisive(NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)), SimulatedFigures.NONE));
         assertThat(verdicts).extracting(RuleVerdict::pass).containsExactly(false, true);
         assertThat(verdicts.get(0).text())
                 .startsWith("conducted noise, differential mode: not kept, CISPR 15:2018 (from memory) and"
@@ -91,8 +91,8 @@ class NoiseRulesTest {
         SimulatedFigures quiet = (deck, figure) -> deck == DeckKind.NOISE && figure.equals("noise.margin.quasi_peak")
                 ? OptionalDouble.of(16.1)
                 : OptionalDouble.empty();
-        RuleJudgement judged = NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)), quiet)
-                .get(0);
+        RuleJudgement judged =
+                NoiseRules.verdicts(solve(Lamps.stepUp(Law.BOUNDARY)), quiet).get(0);
         assertThat(judged.predicted().pass()).isFalse();
         assertThat(judged.decisive().pass()).isTrue();
         assertThat(judged.decisive().number()).isEqualTo("margin +16.1 dB, at least 0 dB");

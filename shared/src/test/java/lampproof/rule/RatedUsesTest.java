@@ -123,8 +123,8 @@ class RatedUsesTest {
     /** The deck of the shorted string shows a switch current of half its rating, where far more was predicted. */
     @Test
     void aSimulatedFaultIsJudgedWhereItsDeckHasTheLineVoltageOfTheRule() {
-        SimulatedFigures limited = (deck, figure) ->
-                deck == DeckKind.SHORTED_STRING && figure.equals("switch.current.stress")
+        SimulatedFigures limited =
+                (deck, figure) -> deck == DeckKind.SHORTED_STRING && figure.equals("switch.current.stress")
                         ? OptionalDouble.of(50)
                         : OptionalDouble.empty();
         LineCorners typical = LineCorners.only(solve(Lamps.stepUp(Law.BOUNDARY)));

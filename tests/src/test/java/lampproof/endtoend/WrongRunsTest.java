@@ -47,7 +47,8 @@ class WrongRunsTest {
     void trapezoidalIntegrationRings() throws Exception {
         change("method=gear", "method=trap");
         simulate();
-        assertRefused("numerical ringing: switch.current alternates from point to point in ", "integrate with method=gear");
+        assertRefused(
+                "numerical ringing: switch.current alternates from point to point in ", "integrate with method=gear");
     }
 
     @Test
@@ -89,8 +90,8 @@ class WrongRunsTest {
                 .filteredOn(row -> row.get("figure").equals("line.power.mean")
                         && row.get("deck").equals("mains"))
                 .singleElement()
-                .satisfies(row -> assertThat(row.get("reason"))
-                        .contains("comes from the inductor: in the circuit 24."));
+                .satisfies(
+                        row -> assertThat(row.get("reason")).contains("comes from the inductor: in the circuit 24."));
     }
 
     @Test

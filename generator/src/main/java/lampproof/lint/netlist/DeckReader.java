@@ -22,7 +22,8 @@ final class DeckReader {
 
         /** One section may call another one of its own file. */
         boolean readsAgain(Opened outer) {
-            boolean otherSection = section.isPresent() && outer.section().isPresent() && !section.equals(outer.section());
+            boolean otherSection =
+                    section.isPresent() && outer.section().isPresent() && !section.equals(outer.section());
             return file.equals(outer.file()) && !otherSection;
         }
     }
@@ -79,7 +80,8 @@ final class DeckReader {
     }
 
     private List<SourceLine> asked(FileRequest request, List<Opened> open) {
-        IncludeFolder.File file = folder.open(request.path(), open.get(open.size() - 1).file());
+        IncludeFolder.File file =
+                folder.open(request.path(), open.get(open.size() - 1).file());
         Opened opening = new Opened(file.file(), request.section());
         Include.Outcome outcome = outcome(file, opening, open);
         int told = includes.size();

@@ -31,8 +31,7 @@ final class ControlCharacter implements Rule {
                 .filter(line -> line.text().endsWith(RETURN))
                 .collect(Collectors.groupingBy(SourceLine::file));
         return Stream.concat(
-                returns.values().stream().map(this::lineEnds),
-                lines.stream().flatMap(line -> check(line).stream()));
+                returns.values().stream().map(this::lineEnds), lines.stream().flatMap(line -> check(line).stream()));
     }
 
     private LintFinding lineEnds(List<SourceLine> lines) {

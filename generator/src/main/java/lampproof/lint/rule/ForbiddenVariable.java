@@ -108,7 +108,10 @@ final class ForbiddenVariable implements Rule {
         StringBuilder names = new StringBuilder(text);
         VALUE.matcher(text).results().forEach(value -> {
             int group = value.group(1) == null ? 2 : 1;
-            names.replace(value.start(group), value.end(group), "1".repeat(value.group(group).length()));
+            names.replace(
+                    value.start(group),
+                    value.end(group),
+                    "1".repeat(value.group(group).length()));
         });
         return names.toString();
     }

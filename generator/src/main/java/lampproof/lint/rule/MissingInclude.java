@@ -41,7 +41,10 @@ final class MissingInclude implements Rule {
                         "the name of one file, or of one section, that nothing else has"));
             case LOOP ->
                 Optional.of(finding(
-                        include, include.path() + " includes itself", "the simulator crashes or hangs", "each file once"));
+                        include,
+                        include.path() + " includes itself",
+                        "the simulator crashes or hangs",
+                        "each file once"));
             case TOO_MUCH ->
                 Optional.of(finding(
                         include,

@@ -18,10 +18,9 @@ final class NoAnalysis implements Rule {
 
     @Override
     public Stream<LintFinding> check(Netlist netlist) {
-        boolean missing =
-                netlist.analyses().isEmpty()
-                        && netlist.commands().stream().noneMatch(Analysis::isDotLine)
-                        && !netlist.deck().elements().isEmpty();
+        boolean missing = netlist.analyses().isEmpty()
+                && netlist.commands().stream().noneMatch(Analysis::isDotLine)
+                && !netlist.deck().elements().isEmpty();
         return missing
                 ? Stream.of(error(
                         netlist.end(),

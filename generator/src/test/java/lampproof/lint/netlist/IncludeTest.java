@@ -146,7 +146,8 @@ class IncludeTest {
         assertThat(outcomes(netlist)).containsExactly(Include.Outcome.READ, Include.Outcome.READ);
         assertThat(netlist.elements()).extracting(each -> each.name().text()).containsExactly("R1", "R2");
         write("run/self.lib", "* library\n.lib s\n.lib self.lib s\n.endl\n");
-        assertThat(outcomes(read("* t\n.lib self.lib S\n"))).containsExactly(Include.Outcome.READ, Include.Outcome.LOOP);
+        assertThat(outcomes(read("* t\n.lib self.lib S\n")))
+                .containsExactly(Include.Outcome.READ, Include.Outcome.LOOP);
         write("run/round.lib", "* library\n.lib s\n.lib round.lib t\n.endl\n.lib t\n.lib round.lib s\n.endl\n");
         assertThat(outcomes(read("* t\n.lib round.lib s\n")))
                 .containsExactly(Include.Outcome.READ, Include.Outcome.READ, Include.Outcome.LOOP);

@@ -30,12 +30,14 @@ class AnalysisRulesTest {
         String deck = "* t\nV1 a 0 1\nR1 a 0 1k\n.param x=1\n.op\n.if (x == 1)\nR2 a 0 1\n";
         assertThat(Decks.rules(deck + ".endif\n.end\n")).isEmpty();
         assertThat(Decks.rules(deck + ".endif\n.include a b.inc\n.end\n")).containsExactly("blank-in-file-name:9");
-        assertThat(Decks.rules(deck + ".else\n.include a b.inc\n.endif\n.end\n")).isEmpty();
+        assertThat(Decks.rules(deck + ".else\n.include a b.inc\n.endif\n.end\n"))
+                .isEmpty();
     }
 
     @Test
     void aDotLineInTheControlBlockIsToldWhereItBelongs() {
-        assertThat(Decks.messages("* t\nV1 a 0 1\nR1 a 0 1k\n.control\n.TRAN 1u 1m\n.endc\n.end\n")).containsExactly("""
+        assertThat(Decks.messages("* t\nV1 a 0 1\nR1 a 0 1k\n.control\n.TRAN 1u 1m\n.endc\n.end\n"))
+                .containsExactly("""
                         deck.cir:5: error: the dot line .TRAN stands in the control block [forbidden-command]
                           .TRAN 1u 1m
                           ^^^^^
