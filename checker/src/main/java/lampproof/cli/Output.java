@@ -24,6 +24,9 @@ final class Output {
         if (choice == null) {
             return Verbosity.ANSWER;
         }
-        return choice.all ? Verbosity.ALL : Verbosity.QUIET;
+        if (choice.quiet) {
+            return Verbosity.QUIET;
+        }
+        return choice.all ? Verbosity.ALL : Verbosity.ANSWER;
     }
 }

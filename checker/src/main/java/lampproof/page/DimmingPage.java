@@ -53,15 +53,13 @@ public final class DimmingPage {
     private final DimmingCurve curve;
     private final Design design;
     private final List<SettingVerdict> simulated;
-    private final Provenance provenance;
 
-    private DimmingPage(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
+    private DimmingPage(DimmingCurve curve, Design design, List<SettingVerdict> simulated) {
         this.curve = curve;
         this.design = design;
         this.simulated = simulated.stream()
                 .sorted(Comparator.comparingDouble(SettingVerdict::degrees))
                 .toList();
-        this.provenance = provenance;
     }
 
     /**
@@ -78,7 +76,7 @@ public final class DimmingPage {
     }
 
     static View view(DimmingCurve curve, Design design, List<SettingVerdict> simulated, Provenance provenance) {
-        DimmingPage page = new DimmingPage(curve, design, simulated, provenance);
+        DimmingPage page = new DimmingPage(curve, design, simulated);
         return new View(
                 page.lamp(),
                 page.good(),

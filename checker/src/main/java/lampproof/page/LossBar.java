@@ -45,6 +45,6 @@ record LossBar(String name, List<Segment> segments) {
 
     /** The letter of a part, the same in every chart; its colour goes with it. */
     static String letter(LossPart part) {
-        return String.valueOf((char) ('A' + part.ordinal()));
+        return String.valueOf((char) ('A' + List.of(LossPart.values()).indexOf(part)));
     }
 }

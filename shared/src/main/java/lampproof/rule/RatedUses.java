@@ -176,7 +176,7 @@ public final class RatedUses {
         /** With faults and surges, which decks show as a share [%] of the rating of a part [V] or [A]. */
         Part events(ToDoubleFunction<EventResult> value, String figure, double rating) {
             List<Use> all = new ArrayList<>(uses);
-            boolean typical = corners.highest() == corners.nominal();
+            boolean typical = !corners.solutions().containsKey(Corner.HIGH_LINE);
             EVENTS.forEach((deck, when) -> {
                 double used = value.applyAsDouble(corners.highest().event(deck));
                 all.add(new Use(new RatedUse(name, rated, used, 1, when), deck, figure, rating / 100, typical));

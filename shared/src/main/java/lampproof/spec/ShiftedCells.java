@@ -50,8 +50,8 @@ final class ShiftedCells {
         return !unitInPlace
                 && (unitFurther
                         || tooMany
-                        || unitInNumber
-                                && cell(cells, unit).filter(String::isEmpty).isPresent());
+                        || (unitInNumber
+                                && cell(cells, unit).filter(String::isEmpty).isPresent()));
     }
 
     /** The cells that contain the cut number; empty if no two neighbours can be one number. */
