@@ -61,9 +61,8 @@ public record RunVerdict(String name, List<DeckVerdict> decks, List<Verdict> oth
 
     /** What a deck shows of a figure [unit of the figure]; empty unless its simulation can be trusted. */
     public OptionalDouble simulated(DeckKind deck, String figure) {
-        return decks.stream()
-                .filter(each -> each.deck() == deck)
-                .flatMap(each -> each.verdicts().stream())
+        return verdicts().stream()
+                .filter(verdict -> verdict.prediction().isSettledBy(deck))
                 .filter(verdict -> verdict.prediction().figure().name().equals(figure))
                 .map(Verdict::simulated)
                 .findFirst()

@@ -12,9 +12,10 @@ import lampproof.rule.RuleVerdict.Outcome;
  *
  * @param kept number of rules that are kept
  * @param judged number of rules that are kept or not kept; a rule whose alternative is kept is neither
+ * @param broken the rows of the rules that are not kept
  * @param rules a row for each rule, those that are not kept first
  */
-record RuleRows(long kept, long judged, List<Row> rules) {
+record RuleRows(long kept, long judged, List<Row> broken, List<Row> rules) {
 
     /**
      * The verdict of a rule.
@@ -32,14 +33,16 @@ record RuleRows(long kept, long judged, List<Row> rules) {
     static RuleRows of(List<RuleJudgement> judgements) {
         List<RuleVerdict> decisive = RuleJudgement.decisive(judgements);
         long kept = count(decisive, Outcome.KEPT);
+        List<Row> rows = judgements.stream()
+                .sorted((a, b) ->
+                        Boolean.compare(a.decisive().pass(), b.decisive().pass()))
+                .map(one -> row(one, decisive))
+                .toList();
         return new RuleRows(
                 kept,
                 kept + count(decisive, Outcome.NOT_KEPT),
-                judgements.stream()
-                        .sorted((a, b) -> Boolean.compare(
-                                a.decisive().pass(), b.decisive().pass()))
-                        .map(one -> row(one, decisive))
-                        .toList());
+                rows.stream().filter(row -> !row.kept()).toList(),
+                rows);
     }
 
     private static long count(List<RuleVerdict> verdicts, Outcome outcome) {

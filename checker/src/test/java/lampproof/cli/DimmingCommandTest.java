@@ -45,7 +45,7 @@ class DimmingCommandTest {
                 .contains("monotonic,,1,yes,while it is turned down no step makes the lamp brighter by 1 % of full");
         assertThat(output.resolve("dimming.html"))
                 .content()
-                .contains("<title>Dimming: Dims without a step back</title>", "over conduction angle [deg]")
+                .contains("<title>Dimming: Dims without a step back</title>", "conduction angle")
                 .doesNotContain("<script", "http://", "https://");
     }
 

@@ -63,7 +63,7 @@ class DeckComparisonTest {
         assertThat(verdict().trust())
                 .containsExactly(
                         TrustCheck.passed("complete", "the record reaches 600 µs"),
-                        TrustCheck.passed("readable", "1260 rows, every number finite, time never goes back"),
+                        TrustCheck.passed("readable", "1260 rows, every number finite, time never backwards"),
                         TrustCheck.passed("periods", "180 µs to 580 µs, 20 switching periods"),
                         TrustCheck.passed(
                                 "resolved",

@@ -11,8 +11,7 @@ class VerdictSummaryTest {
     void aSentenceCountsAndEachDifferenceFollows() {
         assertThat(new VerdictSummary(Style.PLAIN).text(Verdicts.five())).isEqualTo("""
                 simulation: 3 of 4 figures agree, nearest to its limit switching.on_time at 14 %
-                  DIFFERS  inductor.current.peak (mains) predicted 92.50 mA, simulated 180.0 mA, allowed +-
-                           1.850 mA
+                  DIFFERS  inductor.current.peak (mains) predicted 92.50 mA, simulated 180.0 mA, allowed +- 1.850 mA
                 """);
     }
 

@@ -47,10 +47,10 @@ class FailureTableTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             bad analysis        | .tran 1e-6 1e-3 0 1e-6 | .tran abc              | .tran abc
-            no analysis         | .tran 1e-6 1e-3 0 1e-6 | * none                 | no vector in that the deck
-            misspelt vector     | v(in) v(out)           | v(in) v(nope)          | no vector nope that the deck
+            no analysis         | .tran 1e-6 1e-3 0 1e-6 | * none                 | the deck requests vector in, which the circuit does not contain
+            misspelt vector     | v(in) v(out)           | v(in) v(nope)          | the deck requests vector nope, which the circuit does not contain
             unknown command     | wrdata                 | nosuchcmd              | does not know the command nosuchcmd
-            missing folder      | wrdata rc.csv          | wrdata deep/rc.csv     | no file or folder for deep/rc.csv
+            missing folder      | wrdata rc.csv          | wrdata deep/rc.csv     | file or folder for deep/rc.csv
             other table name    | wrdata rc.csv          | wrdata other.csv       | the deck wrote no table rc.csv
             no end of the block | quit 0                 | * on and on            | the simulator ended with status 1 and
             other exit status   | quit 0                 | quit 3                 | the simulator ended with status 3 and

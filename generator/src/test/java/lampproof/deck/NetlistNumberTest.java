@@ -38,7 +38,7 @@ class NetlistNumberTest {
     void whatIsNotFiniteIsRefused(double value) {
         assertThatThrownBy(() -> NetlistNumber.text(value))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageStartingWith("a netlist holds finite numbers only");
+                .hasMessageStartingWith("a netlist contains only finite numbers");
     }
 
     @Test

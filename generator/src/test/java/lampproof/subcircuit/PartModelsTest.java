@@ -133,8 +133,8 @@ class PartModelsTest {
     void quotationMarksBackquotesAndOtherLettersAreRefused(String line) {
         assertThatThrownBy(() -> diode(DIODE.replace("* of the bond wire", line)))
                 .isInstanceOf(UserFault.class)
-                .hasMessage(folder.resolve("fast.lib") + ", line 4: a line of a part holds a character that it may "
-                        + "not, allowed: ASCII without quotation marks and backquotes");
+                .hasMessage(folder.resolve("fast.lib") + ", line 4: a line of a part contains a forbidden character"
+                        + ", allowed: ASCII without quotation marks and backquotes");
     }
 
     @ParameterizedTest

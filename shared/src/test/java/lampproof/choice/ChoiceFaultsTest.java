@@ -78,12 +78,12 @@ class ChoiceFaultsTest {
                 """);
         assertThatThrownBy(() -> PartTable.shipped().with(file))
                 .isInstanceOf(UserFault.class)
-                .hasMessageContaining("row 2: this part is not known, found 'controler'")
+                .hasMessageContaining("line 2: this part is not known, found 'controler'")
                 .hasMessageContaining("did you mean controller?")
-                .hasMessageContaining("row 3: the rating is a number above 0, found '-1'")
-                .hasMessageContaining("row 3: the cost is a number above 0, found 'x'")
-                .hasMessageContaining("row 4: the switch is rated in VA, found 'W', allowed: VA")
-                .hasMessageContaining("row 5: a row has 7 cells, found '3'");
+                .hasMessageContaining("line 3: the rating is a number above 0, found '-1'")
+                .hasMessageContaining("line 3: the cost is a number above 0, found 'x'")
+                .hasMessageContaining("line 4: the switch is rated in VA, found 'W', allowed: VA")
+                .hasMessageContaining("line 5: a row has 7 cells, found '3'");
     }
 
     @Test

@@ -103,7 +103,7 @@ class LimitVerdictsTest {
         assertThat(stable.text()).startsWith("subharmonic stability: kept, ");
         assertThat(bare.number())
                 .matches(
-                        "a disturbance becomes 1\\.[0-9]+ of itself, at most 1; a switching\\.slope above [0-9.]+ kA/s would do");
+                        "a disturbance becomes 1\\.[0-9]+ of itself, at most 1; give switching\\.slope above [0-9.]+ kA/s");
         assertThat(bare.pass()).isFalse();
     }
 

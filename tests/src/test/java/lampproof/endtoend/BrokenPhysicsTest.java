@@ -41,8 +41,8 @@ class BrokenPhysicsTest {
                         "switch.current.mean",
                         "diode.current.mean")
                 .doesNotContain("switching.on_time", "switch.voltage.peak", "diode.voltage.peak");
-        assertExplained("inductor.current.peak", "the one in the circuit measures 24.0", "prediction used 12.00 mH");
-        assertExplained("diode.current.mean", "the one in the circuit measures 24.0", "prediction used 12.00 mH");
+        assertExplained("inductor.current.peak", "in the circuit 24.0", "prediction used 12.00 mH");
+        assertExplained("diode.current.mean", "in the circuit 24.0", "prediction used 12.00 mH");
     }
 
     /** Half the on-time halves every current and doubles the frequency, but for the minimum off-time. */
@@ -75,7 +75,7 @@ class BrokenPhysicsTest {
                         "switching.frequency.crest",
                         "switch.voltage.peak",
                         "diode.voltage.peak");
-        assertExplained("inductor.current.ripple", "measures 4.40", "the prediction used 2.200 mH");
+        assertExplained("inductor.current.ripple", "in the circuit 4.40", "the prediction used 2.200 mH");
     }
 
     private void assertExplained(String figure, String... words) throws IOException {
