@@ -20,33 +20,79 @@ final class LineIntegrals {
     private final Driver driver;
     private final Filter filter;
     private final List<AnglePoint> points;
+    private final InputRipple ripple;
 
-    LineIntegrals(Driver driver, List<AnglePoint> points) {
+    private LineIntegrals(Driver driver, List<AnglePoint> points, InputRipple ripple) {
         this.driver = driver;
         this.filter = driver.filter();
         this.points = points;
+        this.ripple = ripple;
+    }
+
+    /**
+     * The integrals over a half cycle in which the line pays for everything.
+     *
+     * <p>The currents at each angle are averages over switching cycles. What their ripple loses in filter and bridge, and what
+     * straight ramps leave out, is a thousandth of the power or so; the bridge current is greater by that share.
+     *
+     * @param delivered power that string and power stage take [W]
+     */
+    static LineIntegrals paying(Driver driver, List<AnglePoint> points, double delivered) {
+        LineIntegrals averaged = new LineIntegrals(driver, points, ripple(driver, points));
+        double missing = delivered + averaged.loss() - averaged.power();
+        double factor = 1 + missing / averaged.bridgePower();
+        List<AnglePoint> paid =
+                points.stream().map(point -> point.withBridgeCurrent(factor)).toList();
+        return new LineIntegrals(driver, paid, averaged.ripple);
     }
 
     LineStress stress() {
-        InputRipple ripple = ripple();
-        double bridgeSquare = mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
-        double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
+        double slowSquare = lineSquare();
         double least = CONDUCTING * crestCurrent();
         LineSpectrum spectrum = LineSpectrum.of(points, HarmonicSpectrum.HIGHEST_ORDER);
         return new LineStress(
-                mean(point -> point.lineVoltage() * point.lineCurrent()),
+                power(),
                 Math.sqrt(slowSquare + mean(this::passedSquare)),
                 greatest(point -> Math.abs(point.lineCurrent()) + 0.5 * passedRipple(point)),
                 spectrum.magnitudes(),
                 spectrum.displacementFactor(),
                 180 * mean(point -> point.bridgeCurrent() > least ? 1 : 0),
                 mean(AnglePoint::bridgeCurrent),
-                Math.sqrt(bridgeSquare),
-                2 * (mean(this::junctionLoss) + driver.bridge().resistance() * bridgeSquare),
-                seriesResistance() * slowSquare + mean(this::rippleLoss),
+                Math.sqrt(bridgeSquare()),
+                bridgeLoss(),
+                filterLoss(),
                 greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
                 -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
                 Math.sqrt(mean(LineIntegrals::storedSquare) + ripple.bus()));
+    }
+
+    private double power() {
+        return mean(point -> point.lineVoltage() * point.lineCurrent());
+    }
+
+    /** What more of the bridge current brings, less what it loses on its way: twice that where the loss is a square [W]. */
+    private double bridgePower() {
+        return mean(point -> point.lineVoltage() * point.bridgeCurrent()) - 2 * loss();
+    }
+
+    private double loss() {
+        return filterLoss() + bridgeLoss();
+    }
+
+    private double filterLoss() {
+        return seriesResistance() * lineSquare() + mean(this::rippleLoss);
+    }
+
+    private double bridgeLoss() {
+        return 2 * (mean(this::junctionLoss) + driver.bridge().resistance() * bridgeSquare());
+    }
+
+    private double lineSquare() {
+        return mean(point -> point.lineCurrent() * point.lineCurrent());
+    }
+
+    private double bridgeSquare() {
+        return mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
     }
 
     /** Crest of a sinusoidal line current for the string power [A]. */
@@ -93,7 +139,7 @@ final class LineIntegrals {
     }
 
     /** The switching ripple of bridge and bus capacitor. */
-    private InputRipple ripple() {
+    private static InputRipple ripple(Driver driver, List<AnglePoint> points) {
         boolean stepUp = driver.topology() == Topology.STEP_UP;
         double bus = 0;
         double bridge = 0;
