@@ -17,14 +17,21 @@ final class LineIntegrals {
     /** The ripple changes slowly over the angle, and its harmonics take the most time of a prediction. */
     private static final int RIPPLE_STRIDE = 4;
 
+    /** The first payment leaves a millionth, as losses grow with it. */
+    private static final int MOST_PAYMENTS = 4;
+
+    private static final double PAID = 2e-5;
+
     private final Driver driver;
     private final Filter filter;
+    private final MainsImpedance mains;
     private final List<AnglePoint> points;
     private final InputRipple ripple;
 
     private LineIntegrals(Driver driver, List<AnglePoint> points, InputRipple ripple) {
         this.driver = driver;
         this.filter = driver.filter();
+        this.mains = MainsImpedance.of(driver);
         this.points = points;
         this.ripple = ripple;
     }
@@ -38,12 +45,23 @@ final class LineIntegrals {
      * @param delivered power that string and power stage take [W]
      */
     static LineIntegrals paying(Driver driver, List<AnglePoint> points, double delivered) {
-        LineIntegrals averaged = new LineIntegrals(driver, points, ripple(driver, points));
-        double missing = delivered + averaged.loss() - averaged.power();
-        double factor = 1 + missing / averaged.bridgePower();
-        List<AnglePoint> paid =
+        LineIntegrals paid = new LineIntegrals(driver, points, ripple(driver, points));
+        for (int k = 0; k < MOST_PAYMENTS && Math.abs(paid.missing(delivered)) > PAID * delivered; k++) {
+            paid = paid.paying(delivered);
+        }
+        return paid;
+    }
+
+    /** What is still missing in the power from the line [W]. */
+    private double missing(double delivered) {
+        return delivered + loss() - power();
+    }
+
+    private LineIntegrals paying(double delivered) {
+        double factor = 1 + missing(delivered) / bridgePower();
+        List<AnglePoint> more =
                 points.stream().map(point -> point.withBridgeCurrent(factor)).toList();
-        return new LineIntegrals(driver, paid, averaged.ripple);
+        return new LineIntegrals(driver, more, ripple);
     }
 
     LineStress stress() {
@@ -70,9 +88,14 @@ final class LineIntegrals {
         return mean(point -> point.lineVoltage() * point.lineCurrent());
     }
 
-    /** What more of the bridge current brings, less what it loses on its way: twice that where the loss is a square [W]. */
+    /** What more of the bridge current brings, less what it loses on its way: twice the loss where that is a square [W]. */
     private double bridgePower() {
-        return mean(point -> point.lineVoltage() * point.bridgeCurrent()) - 2 * loss();
+        return mean(point -> point.lineVoltage() * point.bridgeCurrent())
+                - 2 * mean(this::junctionLoss)
+                - 2
+                        * mean(point -> point.bridgeCurrent()
+                                * (seriesResistance() * point.lineCurrent()
+                                        + 2 * driver.bridge().resistance() * point.bridgeCurrent()));
     }
 
     private double loss() {
@@ -108,23 +131,27 @@ final class LineIntegrals {
         return driver.line().resistance() + filter.seriesResistance();
     }
 
-    /** Swing of the line current that the bus ripple drives through damping and choke [A]. */
+    /** Swing of the line current that the bus ripple drives through choke, damping, fuse and line [A]: no more than the source has. */
     private double passedRipple(AnglePoint point) {
         if (!conducting(point) || point.cycle() == null) {
             return 0;
         }
-        return point.busRipple() * filter.admittance(2 * Math.PI / point.cycle().period());
+        double omega = omega(point);
+        double impedance = Math.hypot(mains.resistance(omega), mains.reactance(omega));
+        return Math.min(point.busRipple() / impedance, point.cycle().topCurrent());
+    }
+
+    private static double omega(AnglePoint point) {
+        return 2 * Math.PI / point.cycle().period();
     }
 
     private double passedSquare(AnglePoint point) {
         return BusRipple.meanSquare(driver.topology(), passedRipple(point));
     }
 
-    /** The bus ripple drops across the damping resistor, and what it drives flows through fuse and line [W]. */
+    /** What the ripple of the line current loses in damping, winding, fuse and line [W]. */
     private double rippleLoss(AnglePoint point) {
-        double damping =
-                conducting(point) ? BusRipple.meanSquare(driver.topology(), point.busRipple()) / filter.damping() : 0;
-        return damping + (driver.line().resistance() + filter.fuseResistance()) * passedSquare(point);
+        return point.cycle() == null ? 0 : mains.resistance(omega(point)) * passedSquare(point);
     }
 
     /** Loss in one junction of the bridge [W]. */
