@@ -83,9 +83,9 @@ final class Settling {
     Settling(ProbeMeasurements measurements, DeckKind kind) {
         this.measurements = measurements;
         if (single()) {
-            returns(OUTPUT_VOLTAGE, VOLTAGE_BAND, pending -> pending, " of its peak");
-            returns(BUS_VOLTAGE, ENERGY_BAND, pending -> pending.squareTimes(1), " of its peak energy");
-            returns(STRING_CURRENT, CURRENT_BAND, pending -> pending, " of its peak");
+            returns(OUTPUT_VOLTAGE, VOLTAGE_BAND, pending -> pending, this::outputScale, " of its peak");
+            returns(BUS_VOLTAGE, ENERGY_BAND, pending -> pending.squareTimes(1), peak -> peak, " of its peak energy");
+            returns(STRING_CURRENT, CURRENT_BAND, pending -> pending, peak -> peak, " of its peak");
         } else {
             means(OUTPUT_VOLTAGE, VOLTAGE_BAND);
             means(BUS_VOLTAGE, VOLTAGE_BAND);
@@ -131,12 +131,28 @@ final class Settling {
     }
 
     /** The bus voltage falls steeply at the zero crossing of the line; its energy is the better measure. */
-    private void returns(Probe probe, double band, UnaryOperator<PendingValue> measure, String of) {
+    private void returns(
+            Probe probe,
+            double band,
+            UnaryOperator<PendingValue> measure,
+            UnaryOperator<PendingValue> scale,
+            String of) {
         PendingValue start = measurements.add(new ValueAtStart(measurements.window(), measurements.channel(probe)));
         PendingValue end = measurements.add(new ValueAtEnd(measurements.window(), measurements.channel(probe)));
         PendingValue peak = measurements.magnitudePeak(probe);
-        PendingValue share = share(measure.apply(start), measure.apply(end), measure.apply(peak));
+        PendingValue share = share(measure.apply(start), measure.apply(end), scale.apply(measure.apply(peak)));
         changes.add(new Change(probe, "%s at its start", start, "at its end", end, share, of, band));
+    }
+
+    /**
+     * The peak, or the voltage that the charge of the string in the window would lift the capacitor to: a small capacitor forgets
+     * its state within the window, wherever its ripple happens to stand at both ends.
+     */
+    private PendingValue outputScale(PendingValue peak) {
+        Window window = measurements.window();
+        double capacitance = measurements.driver().output().capacitance();
+        PendingValue current = measurements.add(new Mean(window, measurements.channel(STRING_CURRENT)));
+        return peak.with(current, (voltage, mean) -> Math.max(voltage, Math.abs(mean) * window.length() / capacitance));
     }
 
     private static PendingValue share(PendingValue before, PendingValue after, PendingValue scale) {

@@ -20,6 +20,6 @@ public record Filter(double fuseResistance, double inductance, double resistance
 
     /** Resistance that the line-frequency current meets [Ohm]: fuse in series with winding across damping. */
     public double seriesResistance() {
-        return fuseResistance + resistance * damping / (resistance + damping);
+        return resistance == 0 ? fuseResistance : fuseResistance + resistance * damping / (resistance + damping);
     }
 }

@@ -8,6 +8,9 @@ import lampproof.physics.CapacitorResistance;
 /** Chooses the filter, the bridge and the bus capacitor between mains and converter. */
 final class FilterSizing {
 
+    /** A resistor that carries next to no current [Ohm]. */
+    private static final double NOTHING_TO_DAMP = 1e6;
+
     /** Classes of film capacitors [V]. */
     private static final double[] CLASSES = {250, 310, 400, 450, 500, 630, 800, 1000};
 
@@ -52,8 +55,15 @@ final class FilterSizing {
         double damping = values.amount(
                 "filter.damping",
                 "1.5 times the characteristic impedance, E12",
-                () -> E12.nearest(1.5 * Math.sqrt(inductance / (bus + capacitance))));
+                () -> damping(inductance, bus + capacitance));
         return new Filter(fuse, inductance, resistance, damping, capacitance);
+    }
+
+    /** Without a choke, or with nothing that it could ring with, no resistor has anything to damp. */
+    private static double damping(double inductance, double capacitance) {
+        return inductance > 0 && capacitance > 0
+                ? E12.nearest(1.5 * Math.sqrt(inductance / capacitance))
+                : NOTHING_TO_DAMP;
     }
 
     /** Tangent of the loss angle of the filter capacitor [-]. */

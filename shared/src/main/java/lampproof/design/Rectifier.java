@@ -18,9 +18,23 @@ public record Rectifier(double saturationCurrent, double emission, double resist
         this(saturationCurrent, emission, resistance, 0);
     }
 
-    /** The diode that drops a given voltage [V] at a given current [A], of which a resistance [Ohm] drops its part. */
+    /** What a diode drops that is meant to be ideal: less would stop simulators [V]. */
+    private static final double IDEAL = 0.01;
+
+    /** The current over the saturation current, which flows in reverse, of a diode worth the name; common practice, no source [-]. */
+    private static final double LEAST_RATIO = 1e5;
+
+    /**
+     * The diode that drops a given voltage [V] at a given current [A], of which a resistance [Ohm] drops its part. An ideal one
+     * drops 10 mV; the emission coefficient is smaller where the drop is too small for a diode that blocks.
+     */
     public static Rectifier through(double drop, double current, double emission, double resistance) {
-        double junction = drop - resistance * current;
+        double junction = Math.max(IDEAL, drop - resistance * current);
+        double most = junction / (THERMAL_VOLTAGE * Math.log(LEAST_RATIO));
+        return junction(junction, current, Math.min(emission, most), resistance);
+    }
+
+    private static Rectifier junction(double junction, double current, double emission, double resistance) {
         return new Rectifier(current / Math.expm1(junction / (emission * THERMAL_VOLTAGE)), emission, resistance);
     }
 

@@ -29,7 +29,7 @@ final class SwitchSizing {
 
     /** A diode of which the capacitance is given is not counted with the switch. */
     private double capacitance(double resistance) {
-        double silicon = 100e-12 / resistance;
+        double silicon = resistance > 0 ? 100e-12 / resistance : 0;
         return values.isOpen(DIODE)
                 ? values.amount(
                         "switch.capacitance",

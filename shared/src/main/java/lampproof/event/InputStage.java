@@ -10,11 +10,13 @@ final class InputStage {
 
     private static final double LEAST_CAPACITANCE = 1e-12;
     private static final double LEAST_INDUCTANCE = 1e-6;
+    private static final double LEAST_DAMPING = 1e-3;
     private static final int ITERATIONS = 60;
     private static final double SETTLED = 1e-9;
 
     private final LineSource lineSource;
     private final Filter filter;
+    private final double damping;
     private final Rectifier bridge;
     private final double series;
     private final double filterCapacitance;
@@ -28,6 +30,7 @@ final class InputStage {
     InputStage(Driver driver, LineSource lineSource, AnglePoint start) {
         this.lineSource = lineSource;
         filter = driver.filter();
+        damping = Math.max(LEAST_DAMPING, filter.damping());
         bridge = driver.bridge();
         series = driver.line().resistance() + filter.fuseResistance();
         filterCapacitance = Math.max(LEAST_CAPACITANCE, filter.capacitance());
@@ -49,15 +52,14 @@ final class InputStage {
     /** Goes on by a step [s] while the converter takes a current [A] from the bus. */
     void advance(double step, double load) {
         double resistance = series + lineSource.resistance();
-        double whole = resistance + filter.damping();
-        double fused = (lineSource.voltage() * filter.damping()
-                        + filterVoltage * resistance
-                        - chokeCurrent * resistance * filter.damping())
-                / whole;
+        double whole = resistance + damping;
+        double fused =
+                (lineSource.voltage() * damping + filterVoltage * resistance - chokeCurrent * resistance * damping)
+                        / whole;
         double across = fused - filterVoltage;
         chokeCurrent +=
                 step * (across - filter.resistance() * chokeCurrent) / Math.max(LEAST_INDUCTANCE, filter.inductance());
-        lineCurrent = chokeCurrent + across / filter.damping();
+        lineCurrent = chokeCurrent + across / damping;
         lineSource.advance(step, lineCurrent);
         double unloaded = filterVoltage + step * lineCurrent / filterCapacitance;
         double discharged = busVoltage - step * load / busCapacitance;

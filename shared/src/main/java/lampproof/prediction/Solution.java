@@ -53,9 +53,9 @@ public record Solution(
 
     /** Everything that figures are read from, of a steady state. */
     public static Solution of(Operation operation) {
-        LineStress line = operation.line();
         StageStress stage = operation.stage();
         StringStress string = operation.string();
+        LineStress line = operation.line(stage, string);
         Losses losses = Losses.of(operation, line, stage, string);
         return new Solution(
                 operation,

@@ -28,6 +28,23 @@ public record AnglePoint(
         double stringCurrent,
         CellCycle cycle) {
 
+    /** The same with so many times the bridge current. */
+    AnglePoint withBridgeCurrent(double factor) {
+        double more = (factor - 1) * bridgeCurrent;
+        return new AnglePoint(
+                angle,
+                lineVoltage,
+                lineCurrent + more,
+                bridgeCurrent + more,
+                busVoltage,
+                busRipple,
+                inputCurrent,
+                outputVoltage,
+                outputCurrent,
+                stringCurrent,
+                cycle);
+    }
+
     /** Whether the switch takes over while the diode still conducts. */
     public boolean continuous() {
         return cycle != null && cycle.continuous();

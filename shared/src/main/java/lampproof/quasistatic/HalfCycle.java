@@ -150,14 +150,20 @@ final class HalfCycle {
 
     private void feed(int k, double offered, double held, double outputMiddle) {
         solve(offered, outputMiddle);
-        double rise = conducting ? lineSlope * cosine(k) : (offered - busVoltage) / step;
-        bridgeCurrent = inputCurrent + driver.busCapacitance() * rise;
+        boolean before = conducting;
+        bridgeCurrent = before ? inputCurrent + driver.busCapacitance() * lineSlope * cosine(k) : recharge(offered);
         conducting = bridgeCurrent > 0;
         if (conducting) {
-            busVoltage = offered;
+            busVoltage = before ? offered : offered - resistance * bridgeCurrent;
         } else {
             hold(held);
         }
+    }
+
+    /** Current of a bridge that has just taken over [A]: what it charges the bus capacitor with drops in its own path. */
+    private double recharge(double offered) {
+        double perVolt = driver.busCapacitance() / step;
+        return (inputCurrent + perVolt * (offered - busVoltage)) / (1 + perVolt * resistance);
     }
 
     private void hold(double held) {

@@ -17,36 +17,105 @@ final class LineIntegrals {
     /** The ripple changes slowly over the angle, and its harmonics take the most time of a prediction. */
     private static final int RIPPLE_STRIDE = 4;
 
+    /** The first payment leaves a millionth, as losses grow with it. */
+    private static final int MOST_PAYMENTS = 4;
+
+    private static final double PAID = 2e-5;
+
     private final Driver driver;
     private final Filter filter;
+    private final MainsImpedance mains;
     private final List<AnglePoint> points;
+    private final InputRipple ripple;
 
-    LineIntegrals(Driver driver, List<AnglePoint> points) {
+    private LineIntegrals(Driver driver, List<AnglePoint> points, InputRipple ripple) {
         this.driver = driver;
         this.filter = driver.filter();
+        this.mains = MainsImpedance.of(driver);
         this.points = points;
+        this.ripple = ripple;
+    }
+
+    /**
+     * The integrals over a half cycle in which the line pays for everything.
+     *
+     * <p>The currents at each angle are averages over switching cycles. What their ripple loses in filter and bridge, and what
+     * straight ramps leave out, is a thousandth of the power or so; the bridge current is greater by that share.
+     *
+     * @param delivered power that string and power stage take [W]
+     */
+    static LineIntegrals paying(Driver driver, List<AnglePoint> points, double delivered) {
+        LineIntegrals paid = new LineIntegrals(driver, points, ripple(driver, points));
+        for (int k = 0; k < MOST_PAYMENTS && Math.abs(paid.missing(delivered)) > PAID * delivered; k++) {
+            paid = paid.paying(delivered);
+        }
+        return paid;
+    }
+
+    /** What is still missing in the power from the line [W]. */
+    private double missing(double delivered) {
+        return delivered + loss() - power();
+    }
+
+    private LineIntegrals paying(double delivered) {
+        double factor = 1 + missing(delivered) / bridgePower();
+        List<AnglePoint> more =
+                points.stream().map(point -> point.withBridgeCurrent(factor)).toList();
+        return new LineIntegrals(driver, more, ripple);
     }
 
     LineStress stress() {
-        InputRipple ripple = ripple();
-        double bridgeSquare = mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
-        double slowSquare = mean(point -> point.lineCurrent() * point.lineCurrent());
+        double slowSquare = lineSquare();
         double least = CONDUCTING * crestCurrent();
         LineSpectrum spectrum = LineSpectrum.of(points, HarmonicSpectrum.HIGHEST_ORDER);
         return new LineStress(
-                mean(point -> point.lineVoltage() * point.lineCurrent()),
+                power(),
                 Math.sqrt(slowSquare + mean(this::passedSquare)),
                 greatest(point -> Math.abs(point.lineCurrent()) + 0.5 * passedRipple(point)),
                 spectrum.magnitudes(),
                 spectrum.displacementFactor(),
                 180 * mean(point -> point.bridgeCurrent() > least ? 1 : 0),
                 mean(AnglePoint::bridgeCurrent),
-                Math.sqrt(bridgeSquare),
-                2 * (mean(this::junctionLoss) + driver.bridge().resistance() * bridgeSquare),
-                seriesResistance() * slowSquare + mean(this::rippleLoss),
+                Math.sqrt(bridgeSquare()),
+                bridgeLoss(),
+                filterLoss(),
                 greatest(point -> point.busVoltage() + 0.5 * point.busRipple()),
                 -greatest(point -> -point.busVoltage() + 0.5 * point.busRipple()),
                 Math.sqrt(mean(LineIntegrals::storedSquare) + ripple.bus()));
+    }
+
+    private double power() {
+        return mean(point -> point.lineVoltage() * point.lineCurrent());
+    }
+
+    /** What more of the bridge current brings, less what it loses on its way: twice the loss where that is a square [W]. */
+    private double bridgePower() {
+        return mean(point -> point.lineVoltage() * point.bridgeCurrent())
+                - 2 * mean(this::junctionLoss)
+                - 2
+                        * mean(point -> point.bridgeCurrent()
+                                * (seriesResistance() * point.lineCurrent()
+                                        + 2 * driver.bridge().resistance() * point.bridgeCurrent()));
+    }
+
+    private double loss() {
+        return filterLoss() + bridgeLoss();
+    }
+
+    private double filterLoss() {
+        return seriesResistance() * lineSquare() + mean(this::rippleLoss);
+    }
+
+    private double bridgeLoss() {
+        return 2 * (mean(this::junctionLoss) + driver.bridge().resistance() * bridgeSquare());
+    }
+
+    private double lineSquare() {
+        return mean(point -> point.lineCurrent() * point.lineCurrent());
+    }
+
+    private double bridgeSquare() {
+        return mean(point -> point.bridgeCurrent() * point.bridgeCurrent()) + ripple.bridge();
     }
 
     /** Crest of a sinusoidal line current for the string power [A]. */
@@ -62,23 +131,27 @@ final class LineIntegrals {
         return driver.line().resistance() + filter.seriesResistance();
     }
 
-    /** Swing of the line current that the bus ripple drives through damping and choke [A]. */
+    /** Swing of the line current that the bus ripple drives through choke, damping, fuse and line [A]: no more than the source has. */
     private double passedRipple(AnglePoint point) {
         if (!conducting(point) || point.cycle() == null) {
             return 0;
         }
-        return point.busRipple() * filter.admittance(2 * Math.PI / point.cycle().period());
+        double omega = omega(point);
+        double impedance = Math.hypot(mains.resistance(omega), mains.reactance(omega));
+        return Math.min(point.busRipple() / impedance, point.cycle().topCurrent());
+    }
+
+    private static double omega(AnglePoint point) {
+        return 2 * Math.PI / point.cycle().period();
     }
 
     private double passedSquare(AnglePoint point) {
         return BusRipple.meanSquare(driver.topology(), passedRipple(point));
     }
 
-    /** The bus ripple drops across the damping resistor, and what it drives flows through fuse and line [W]. */
+    /** What the ripple of the line current loses in damping, winding, fuse and line [W]. */
     private double rippleLoss(AnglePoint point) {
-        double damping =
-                conducting(point) ? BusRipple.meanSquare(driver.topology(), point.busRipple()) / filter.damping() : 0;
-        return damping + (driver.line().resistance() + filter.fuseResistance()) * passedSquare(point);
+        return point.cycle() == null ? 0 : mains.resistance(omega(point)) * passedSquare(point);
     }
 
     /** Loss in one junction of the bridge [W]. */
@@ -93,7 +166,7 @@ final class LineIntegrals {
     }
 
     /** The switching ripple of bridge and bus capacitor. */
-    private InputRipple ripple() {
+    private static InputRipple ripple(Driver driver, List<AnglePoint> points) {
         boolean stepUp = driver.topology() == Topology.STEP_UP;
         double bus = 0;
         double bridge = 0;

@@ -26,13 +26,16 @@ record MainsImpedance(double inductance, double winding, double damping, double 
     /** Real part of the impedance at an angular frequency [rad/s]; in [Ohm]. */
     double resistance(double omega) {
         double choke = omega * inductance;
+        if (damping == 0) {
+            return series;
+        }
         return series + damping * (winding * (winding + damping) + choke * choke) / square(choke);
     }
 
     /** Imaginary part of the impedance at an angular frequency [rad/s]; in [Ohm]. */
     double reactance(double omega) {
         double choke = omega * inductance;
-        return damping * damping * choke / square(choke);
+        return damping == 0 ? 0 : damping * damping * choke / square(choke);
     }
 
     /** Of the loop of choke and damping resistor [Ohm^2]. */

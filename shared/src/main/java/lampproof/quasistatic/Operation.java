@@ -27,7 +27,13 @@ public record Operation(Driver driver, double setPoint, List<AnglePoint> points,
 
     /** Mains, filter, bridge and bus over the half cycle. */
     public LineStress line() {
-        return new LineIntegrals(driver, points).stress();
+        return line(stage(), string());
+    }
+
+    /** Mains, filter, bridge and bus over the half cycle, which pay for what string and power stage take. */
+    public LineStress line(StageStress stage, StringStress string) {
+        return LineIntegrals.paying(driver, points, string.power() + stage.loss())
+                .stress();
     }
 
     /** The power stage over the half cycle. */

@@ -17,6 +17,16 @@ import lampproof.design.Topology;
  */
 public record StageStress(InductorStress inductor, SwitchStress powerSwitch, DiodeStress diode, Pace pace) {
 
+    /** What inductor, switch, sense resistor and diode lose in a deck [W]. */
+    double loss() {
+        return inductor.loss()
+                + powerSwitch.conductionLoss()
+                + powerSwitch.turnOnLoss()
+                + powerSwitch.senseLoss()
+                + diode.conductionLoss()
+                + diode.recoveryLoss();
+    }
+
     static StageStress over(List<AnglePoint> points, Driver driver) {
         Average average = new Average(points);
         return new StageStress(

@@ -3,6 +3,7 @@ package lampproof.quasistatic;
 import java.util.List;
 import lampproof.design.Driver;
 import lampproof.design.Topology;
+import lampproof.quasistatic.StringRipple.Piece;
 
 /**
  * What the string and the output capacitor see.
@@ -30,6 +31,7 @@ public record StringStress(
 
     static StringStress over(List<AnglePoint> points, Driver driver) {
         double n = points.size();
+        double resistance = driver.string().resistance();
         double mean = points.stream().mapToDouble(AnglePoint::stringCurrent).sum() / n;
         double power = 0;
         double above = 0;
@@ -37,26 +39,25 @@ public record StringStress(
         double least = Double.MAX_VALUE;
         double peakCurrent = 0;
         double peakVoltage = 0;
-        double ripple = 0;
+        double swing = 0;
         double capacitorSquare = 0;
         for (AnglePoint point : points) {
             double current = point.stringCurrent();
-            double swing = voltageRipple(point, driver);
-            power += point.outputVoltage() * current / n;
+            StringRipple ripple = ripple(point, driver);
+            power += (point.outputVoltage() * current + resistance * ripple.meanSquare()) / n;
             above += Math.max(0, current - mean) / n;
             greatest = Math.max(greatest, current);
             least = Math.min(least, current);
-            peakVoltage = Math.max(peakVoltage, point.outputVoltage() + 0.5 * swing);
-            peakCurrent = Math.max(
-                    peakCurrent, current + 0.5 * swing / driver.string().resistance());
-            ripple = Math.max(ripple, swing / driver.string().resistance());
-            capacitorSquare += capacitorSquare(point, driver) / n;
+            peakVoltage = Math.max(peakVoltage, point.outputVoltage() + resistance * ripple.above());
+            peakCurrent = Math.max(peakCurrent, current + ripple.above());
+            swing = Math.max(swing, ripple.swing());
+            capacitorSquare += capacitorSquare(point, driver, ripple) / n;
         }
         return new StringStress(
                 mean,
                 peakCurrent,
                 greatest - least,
-                ripple,
+                swing,
                 power,
                 (greatest - least) / (greatest + least),
                 above / mean,
@@ -64,36 +65,46 @@ public record StringStress(
                 Math.sqrt(capacitorSquare));
     }
 
-    /** Swing of the output voltage within a switching cycle, less its drift over the cycle [V]. */
-    private static double voltageRipple(AnglePoint point, Driver driver) {
+    private static StringRipple ripple(AnglePoint point, Driver driver) {
         CellCycle cycle = point.cycle();
         if (cycle == null) {
-            return 0;
+            return StringRipple.NONE;
         }
         double capacitance = driver.output().capacitanceAt(point.outputVoltage());
-        return driver.topology() == Topology.STEP_UP
-                ? chargeAbove(cycle.diode(), point.outputCurrent()) / capacitance
-                : Converter.triangleAbove(cycle, point.outputCurrent()) / capacitance;
+        return StringRipple.of(
+                driver.topology() == Topology.STEP_UP ? diodeCurrent(cycle) : inductorCurrent(cycle),
+                driver.string().resistance() * capacitance);
     }
 
-    /** Charge of a falling ramp above a current that it passes or stays above [C]. */
-    static double chargeAbove(Ramp ramp, double current) {
-        double top = ramp.from() - current;
-        double bottom = ramp.to() - current;
-        if (!(top > 0)) {
-            return 0;
-        }
-        return bottom >= 0 ? 0.5 * (top + bottom) * ramp.time() : 0.5 * top * top / (top - bottom) * ramp.time();
+    private static List<Piece> diodeCurrent(CellCycle cycle) {
+        return List.of(
+                new Piece(0, 0, cycle.onTime() + cycle.rise().time()),
+                piece(cycle.diode().from(), cycle.diode().to(), cycle.diode().time()),
+                new Piece(0, 0, cycle.ring().time()));
+    }
+
+    /** The string takes none of the current that rings back. */
+    private static List<Piece> inductorCurrent(CellCycle cycle) {
+        return List.of(
+                piece(cycle.startCurrent(), cycle.peakCurrent(), cycle.onTime()),
+                piece(cycle.peakCurrent(), cycle.diode().from(), cycle.rise().time()),
+                piece(cycle.diode().from(), cycle.diode().to(), cycle.diode().time()),
+                new Piece(0, 0, cycle.ring().time()));
+    }
+
+    private static Piece piece(double from, double to, double time) {
+        return new Piece(Math.max(0, from), Math.max(0, to), time);
     }
 
     /** Mean square of what the converter gives and the string does not take [A^2]. */
-    private static double capacitorSquare(AnglePoint point, Driver driver) {
+    private static double capacitorSquare(AnglePoint point, Driver driver, StringRipple ripple) {
         CellCycle cycle = point.cycle();
         double string = point.stringCurrent();
         if (cycle == null) {
             return string * string;
         }
         double given = driver.topology() == Topology.STEP_UP ? cycle.diodeSquare() : cycle.inductorSquare();
-        return Math.max(0, given / cycle.period() - 2 * string * point.outputCurrent() + string * string);
+        double steady = given / cycle.period() - 2 * string * point.outputCurrent() + string * string;
+        return Math.max(0, steady - ripple.meanSquare());
     }
 }
