@@ -23,11 +23,16 @@ public record WireGauge(int number) {
         Require.within("gauge number [-]", number, THICKEST, THINNEST);
     }
 
-    /** The thickest gauge whose copper area does not pass the given one [m2], or else the thinnest of all. */
+    /** The thinnest gauge. */
+    public static WireGauge thinnest() {
+        return new WireGauge(THINNEST);
+    }
+
+    /** The thickest gauge whose copper area does not pass the given one [m2]. */
     public static WireGauge thickestWithin(double area) {
         double diameter = Math.sqrt(4 * area / Math.PI);
         double exact = 36 - 39 * Math.log(diameter / GAUGE_36_DIAMETER) / Math.log(92);
-        return new WireGauge((int) Math.min(THINNEST, Math.max(THICKEST, Math.ceil(exact - 1e-9))));
+        return new WireGauge((int) Math.max(THICKEST, Math.ceil(exact - 1e-9)));
     }
 
     /** Copper diameter [m]. */
