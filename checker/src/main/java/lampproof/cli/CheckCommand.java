@@ -53,6 +53,9 @@ final class CheckCommand extends LampproofCommand {
     private TableOptions options;
 
     @Mixin
+    private PartsOption parts;
+
+    @Mixin
     private Output printed;
 
     @Override
@@ -60,7 +63,7 @@ final class CheckCommand extends LampproofCommand {
         RunFolder folder = new RunFolder(run);
         Map<DeckKind, Path> kinds = kinds();
         kinds.forEach((kind, file) -> printOld(file, folder.deck(kind)));
-        Result checked = new RunCheck(folder, kinds, mappings(), options.readOptions()).checked();
+        Result checked = new RunCheck(folder, kinds, mappings(), options.readOptions()).checked(parts.table());
         print(checked.text(style(), printed.verbosity()));
         return ExitCode.of(checked.verdict().worst()).code();
     }

@@ -67,11 +67,8 @@ final class CompareCommand extends LampproofCommand {
             description = "Weight of each criterion, such as efficiency=2,cost=0; default: 1.")
     private String weights;
 
-    @Option(
-            names = "--parts",
-            paramLabel = "FILE.csv",
-            description = "Table of part classes with package, size and cost points; default: the table of lampproof.")
-    private Path parts;
+    @Mixin
+    private PartsOption parts;
 
     @Option(
             names = {"-o", "--output"},
@@ -97,7 +94,7 @@ final class CompareCommand extends LampproofCommand {
     /** Two designs of one's own. */
     private int designsCompared() {
         refuseOptionsOfOneSpec();
-        DesignPair pair = DesignPair.of(design(specs.get(0)), design(specs.get(1)), partTable());
+        DesignPair pair = DesignPair.of(design(specs.get(0)), design(specs.get(1)), parts.table());
         List<String> names = RunName.distinct(specs.get(0), specs.get(1));
         print(new DesignPairText(names, pair, style()).text(printed.verbosity()));
         return ExitCode.AGREES.code();
@@ -126,10 +123,6 @@ final class CompareCommand extends LampproofCommand {
         });
     }
 
-    private PartTable partTable() {
-        return parts == null ? PartTable.shipped() : PartTable.shipped().with(parts);
-    }
-
     private int convertersCompared() {
         Comparison comparison = comparison();
         ChoiceFolder folder = new ChoiceFolder(output == null ? Path.of("lampproof-choice") : output);
@@ -155,7 +148,7 @@ final class CompareCommand extends LampproofCommand {
         Lamp lamp = Lamp.of(SpecReader.readLamp(specs.get(0)));
         List<StringRange> ranges = strings == null ? StringRange.usual(lamp) : StringRange.read(strings);
         Weights counted = weights == null ? Weights.EQUAL : Weights.read(weights);
-        PartTable table = partTable();
+        PartTable table = parts.table();
         DesignSpace space = DesignSpace.of(lamp, ranges, table);
         return Comparison.of(space, counted).orElseThrow(() -> nothingWorks(space, ranges, table));
     }
@@ -189,8 +182,9 @@ final class CompareCommand extends LampproofCommand {
     private List<RunVerdict> proved(List<RunFolder> runs) {
         DeckSimulation simulating = new DeckSimulation(Simulator.locate(System.getenv()), timeLimit.seconds(), err());
         List<SimulationOutcome> outcomes = simulating.run(runs);
-        List<Result> checked =
-                runs.stream().map(run -> new RunCheck(run, outcomes).checked()).toList();
+        List<Result> checked = runs.stream()
+                .map(run -> new RunCheck(run, outcomes).checked(parts.table()))
+                .toList();
         checked.forEach(one -> print("\n" + one.verdicts(style(), printed.verbosity())));
         return checked.stream().map(Result::verdict).toList();
     }

@@ -44,6 +44,9 @@ final class ProveCommand extends LampproofCommand {
     private TimeLimit timeLimit;
 
     @Mixin
+    private PartsOption parts;
+
+    @Mixin
     private Output printed;
 
     @Override
@@ -74,7 +77,7 @@ final class ProveCommand extends LampproofCommand {
     }
 
     private ExitCode checked(RunFolder run, List<SimulationOutcome> outcomes) {
-        Result checked = new RunCheck(run, outcomes).checked();
+        Result checked = new RunCheck(run, outcomes).checked(parts.table());
         print(checked.text(style(), printed.verbosity()) + "\n");
         return ExitCode.of(checked.verdict().worst());
     }

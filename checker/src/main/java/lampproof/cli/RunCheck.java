@@ -115,12 +115,21 @@ final class RunCheck {
      * @throws UserFault when spec or predictions of the run cannot be read
      */
     Result checked() {
+        return checked(PartTable.shipped());
+    }
+
+    /**
+     * The same with other part classes for the bill of materials.
+     *
+     * @throws UserFault when spec or predictions of the run cannot be read
+     */
+    Result checked(PartTable parts) {
         try (progress) {
-            return judged();
+            return judged(parts);
         }
     }
 
-    private Result judged() {
+    private Result judged(PartTable parts) {
         List<Prediction> predictions = PredictionTable.read(run.predictions());
         Design design = Sizing.of(SpecReader.read(run.spec()));
         List<DeckVerdict> decks = Arrays.stream(DeckKind.values())
@@ -130,7 +139,7 @@ final class RunCheck {
         RunVerdict verdict = RunVerdict.of(name(), predictions, decks);
         AtomicFile.write(run.verdict(), VerdictTable.text(verdict));
         AtomicFile.write(run.junit(), JunitReport.text(verdict));
-        RunRecord record = RunRecord.of(verdict, design, PartTable.shipped(), drawn, RunProvenance.of(run, outcomes));
+        RunRecord record = RunRecord.of(verdict, design, parts, drawn, RunProvenance.of(run, outcomes));
         AtomicFile.write(run.bill(), BillRows.of(record).csv());
         AtomicFile.write(run.report(), ReportPage.html(record));
         return new Result(verdict, record.corners(), record.judgements());

@@ -75,10 +75,9 @@ final class InductorSizing {
         double wire = values.amount(
                 "inductor.wire_diameter",
                 "copper in 30 % of the window, AWG",
-                () -> Rounding.twoDigits(
-                        WireGauge.thickestWithin(Math.max(
-                                        copper / strands, WireGauge.thinnest().area()))
-                                .diameter()));
+                () -> Rounding.twoDigits(WireGauge.thickestWithin(
+                                Math.max(copper / strands, WireGauge.thinnest().area()))
+                        .diameter()));
         double saturation = values.amount(
                 "inductor.saturation_current",
                 "core at the hot saturation of the ferrite " + FERRITE.name(),

@@ -35,7 +35,14 @@ class CheckoutTest {
     @Test
     void theScriptsPassShellCheck() {
         assumeTrue(isOnPath("shellcheck"), "no ShellCheck on the PATH; tests/run installs it");
-        assertThat(run("shellcheck", "lampproof", "tests/run", "tests/documents", "tests/identities", "tests/picture", ".ci/run"))
+        assertThat(run(
+                        "shellcheck",
+                        "lampproof",
+                        "tests/run",
+                        "tests/documents",
+                        "tests/identities",
+                        "tests/picture",
+                        ".ci/run"))
                 .isEqualTo(new Ending(0, "", ""));
     }
 
