@@ -37,7 +37,7 @@ class KilledSimulatorTest {
         Map<String, String> environment = Map.of("LAMPPROOF_NGSPICE", killing.toString());
         Lampproof proved = Lampproof.run(folder, environment, "prove", "lamp.csv", "-o", "run");
         assertThat(proved.exitCode()).as(proved.toString()).isEqualTo(3);
-        assertThat(proved.out()).contains("the simulator was ended by signal 9 (kill)");
+        assertThat(proved.out().replaceAll("\\s+", " ")).contains("the simulator was ended by signal 9 (kill)");
         assertThat(VerdictRows.rows(folder.resolve("run")))
                 .hasSizeGreaterThan(50)
                 .allSatisfy(row -> {
