@@ -114,7 +114,7 @@ class CommandsTest {
     void partClassesOfOnesOwnAreInTheBillOfMaterials() throws IOException {
         Path parts = Files.writeString(
                 folder.resolve("parts.csv"),
-                "part,rating,unit,package,length,width,cost\nfuse,1,,SMD 1206,3.2,1.6,77\n");
+                "part,rating,unit,package,length,width,cost\nfuse,1,1,SMD 1206,3.2,1.6,77\n");
         run("deck", spec.toString(), "-o", run.toString());
         assertThat(run("check", run.toString(), "--parts", parts.toString())).isEqualTo(3);
         assertThat(run.resolve("bom.csv")).content().contains("SMD 1206");

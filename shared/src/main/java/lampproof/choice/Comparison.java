@@ -107,14 +107,14 @@ public record Comparison(
                 .orElse(first + "; no other converter can do it.");
     }
 
-    /** Says so when another candidate ranks higher than the winner, because it smooths another ripple. */
+    /** Names a candidate that ranks higher than the winner because it smooths another ripple. */
     private String highest() {
         Candidate first = ranked().get(0);
         return first.equals(winner)
                 ? ""
-                : " Higher than both, with " + index(first) + ", stands the "
-                        + first.arrangement().text()
-                        + "; the finalists smooth the same ripple, so that converters and not output capacitors are compared.";
+                : " The " + first.arrangement().text() + " ranks higher than both, with an index of " + index(first)
+                        + ". It is no finalist because it smooths another ripple: the finalists differ in the converter, not in"
+                        + " the output capacitor.";
     }
 
     private String index(Candidate candidate) {
