@@ -88,6 +88,10 @@ final class CompareCommand extends LampproofCommand {
 
     @Override
     public Integer call() {
+        if (specs.size() > 2) {
+            throw UserFault.badInput(new Finding(
+                    "too many designs", "SPEC", specs.size() + " files", "one or two", "compare two at a time"));
+        }
         return specs.size() == 1 ? convertersCompared() : designsCompared();
     }
 

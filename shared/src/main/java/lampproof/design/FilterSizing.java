@@ -43,13 +43,13 @@ final class FilterSizing {
                 "filter.fuse_resistance",
                 "loses 0.2 % of the power, E12",
                 () -> E12.nearest(0.002 * voltage * voltage / demand.power()));
-        double capacitance =
-                values.amount("filter.capacitance", "half of bus.capacitance, E6", () -> E6.nearest(0.5 * bus));
+        double capacitance = values.amount(
+                "filter.capacitance", "half of bus.capacitance, E6", () -> bus > 0 ? E6.nearest(0.5 * bus) : 0);
         double corner = 2 * Math.PI * demand.frequency() / 6;
         double inductance = values.amount(
                 "filter.inductance",
                 "corner frequency with both capacitors at one sixth of the switching frequency, E6",
-                () -> E6.up(1 / (corner * corner * (bus + capacitance))));
+                () -> bus + capacitance > 0 ? E6.up(1 / (corner * corner * (bus + capacitance))) : 0);
         double resistance =
                 values.amount("filter.resistance", "3 Ohm for each mH", () -> Rounding.twoDigits(3e3 * inductance));
         double damping = values.amount(

@@ -16,6 +16,6 @@ public record LedString(double knee, double resistance, double current) {
 
     /** String current at a voltage [A]; zero below the knee. */
     public double current(double atVoltage) {
-        return Math.max(0, (atVoltage - knee) / resistance);
+        return atVoltage <= knee ? 0 : (atVoltage - knee) / resistance;
     }
 }

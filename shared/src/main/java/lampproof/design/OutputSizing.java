@@ -15,6 +15,7 @@ final class OutputSizing {
     private static final String LEFT = "output.capacitance_left";
     private static final double FLICKER = 0.30;
     private static final double RIPPLE = 0.05;
+    private static final double LEAST_SHARE = 0.01;
     private static final double DISSIPATION_FACTOR = 0.01;
     private static final double[] CLASSES = {16, 25, 35, 50, 63, 100, 160, 200, 250, 400, 450, 500, 630, 800, 1000};
 
@@ -87,8 +88,7 @@ final class OutputSizing {
     /** First order: the string's resistance and the capacitor divide the line ripple. */
     private double againstLine() {
         double attenuation = Math.sqrt(1 / (FLICKER * FLICKER) - 1);
-        return attenuation
-                / (2 * demand.line().angularFrequency() * demand.string().resistance());
+        return attenuation / (2 * demand.line().angularFrequency() * stringResistance());
     }
 
     /**
@@ -98,14 +98,22 @@ final class OutputSizing {
     private double againstSwitching() {
         CrestPoint crest = CrestPoint.typical(demand);
         double share = demand.isStepUp() ? crest.duty() : crest.ripple() / (8 * crest.current());
-        return share / (demand.frequency() * demand.string().resistance() * RIPPLE);
+        return share / (demand.frequency() * stringResistance() * RIPPLE);
+    }
+
+    /** An ideal string needs no capacitor; its capacitor is chosen as for a string of 1 % of voltage over current. */
+    private double stringResistance() {
+        double usual = demand.stringVoltage() / demand.string().current();
+        return Math.max(LEAST_SHARE * usual, demand.string().resistance());
     }
 
     double resistance(Output output) {
         return values.amount(
                 "output.resistance",
                 "dissipation factor of 1 % at the switching frequency",
-                () -> Rounding.twoDigits(CapacitorResistance.of(
-                        DISSIPATION_FACTOR, demand.frequency(), Math.max(1e-12, output.capacitance()))));
+                () -> output.capacitance() > 0
+                        ? Rounding.twoDigits(CapacitorResistance.of(
+                                DISSIPATION_FACTOR, demand.frequency(), Math.max(1e-12, output.capacitance())))
+                        : 0);
     }
 }

@@ -8,6 +8,9 @@ import lampproof.spec.Spec;
  */
 public final class Sizing {
 
+    /** What wiring and bridge bring in place of a bus capacitor that the spec sets to zero [F]. */
+    private static final double LEAST_BUS = 1e-12;
+
     private static final double BIAS = 0.3e-3;
 
     private final DesignValues values;
@@ -48,7 +51,7 @@ public final class Sizing {
                 demand.line(),
                 filter,
                 bridge,
-                bus,
+                Math.max(LEAST_BUS, bus),
                 magnetics.inductor(winding),
                 powerSwitch,
                 DiodeSizing.diode(values, demand),

@@ -105,12 +105,20 @@ final class PowerStage {
         LedString string = driver.string();
         double outputCapacitance = Math.max(LEAST_CAPACITANCE, driver.output().capacitanceAt(outputVoltage));
         switch (fault) {
-            case NONE -> outputVoltage += step * (current - string.current(outputVoltage)) / outputCapacitance;
+            case NONE -> outputVoltage = besideString(string, current, step / outputCapacitance);
             case OPEN -> outputVoltage += step * current / outputCapacitance;
             case SHORTED -> {
                 double time = driver.exposure().shortResistance() * outputCapacitance;
                 outputVoltage = (outputVoltage + step * current / outputCapacitance) / (1 + step / time);
             }
         }
+    }
+
+    /** Output voltage after a step that lifts it by so much for each ampere [V/A]; implicit, so that an ideal string clamps it. */
+    private double besideString(LedString string, double current, double rise) {
+        double free = outputVoltage + rise * current;
+        return free <= string.knee()
+                ? free
+                : (string.resistance() * free + rise * string.knee()) / (string.resistance() + rise);
     }
 }

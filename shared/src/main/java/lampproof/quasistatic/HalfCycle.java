@@ -154,7 +154,7 @@ final class HalfCycle {
         bridgeCurrent = before ? inputCurrent + driver.busCapacitance() * lineSlope * cosine(k) : recharge(offered);
         conducting = bridgeCurrent > 0;
         if (conducting) {
-            busVoltage = before ? offered : offered - resistance * bridgeCurrent;
+            busVoltage = before ? offered : Math.max(held, offered - resistance * bridgeCurrent);
         } else {
             hold(held);
         }

@@ -131,14 +131,18 @@ final class LineIntegrals {
         return driver.line().resistance() + filter.seriesResistance();
     }
 
-    /** Swing of the line current that the bus ripple drives through choke, damping, fuse and line [A]: no more than the source has. */
+    /**
+     * Swing of the line current [A]: the converter's ripple current divides between the capacitors and the path of choke, damping,
+     * fuse and line.
+     */
     private double passedRipple(AnglePoint point) {
         if (!conducting(point) || point.cycle() == null) {
             return 0;
         }
         double omega = omega(point);
-        double impedance = Math.hypot(mains.resistance(omega), mains.reactance(omega));
-        return Math.min(point.busRipple() / impedance, point.cycle().topCurrent());
+        double capacitors = 1 / (omega * (driver.busCapacitance() + filter.capacitance()));
+        double loop = Math.hypot(mains.resistance(omega), mains.reactance(omega) - capacitors);
+        return Math.min(point.busRipple() / loop, point.cycle().topCurrent());
     }
 
     private static double omega(AnglePoint point) {

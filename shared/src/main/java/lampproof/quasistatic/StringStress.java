@@ -49,7 +49,7 @@ public record StringStress(
             greatest = Math.max(greatest, current);
             least = Math.min(least, current);
             peakVoltage = Math.max(peakVoltage, point.outputVoltage() + resistance * ripple.above());
-            peakCurrent = Math.max(peakCurrent, current + ripple.above());
+            peakCurrent = Math.max(peakCurrent, Math.min(current + ripple.above(), most(point)));
             swing = Math.max(swing, ripple.swing());
             capacitorSquare += capacitorSquare(point, driver, ripple) / n;
         }
@@ -63,6 +63,13 @@ public record StringStress(
                 above / mean,
                 peakVoltage,
                 Math.sqrt(capacitorSquare));
+    }
+
+    /** Ripple lifts the string current no higher than what the converter gives at its peak [A]. */
+    private static double most(AnglePoint point) {
+        return point.cycle() == null
+                ? point.stringCurrent()
+                : Math.max(point.stringCurrent(), point.cycle().topCurrent());
     }
 
     private static StringRipple ripple(AnglePoint point, Driver driver) {

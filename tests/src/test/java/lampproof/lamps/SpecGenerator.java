@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import lampproof.spec.Quantity;
 import lampproof.spec.Vocabulary;
 
@@ -43,15 +44,20 @@ final class SpecGenerator {
     }
 
     private Lamp varied(Lamp lamp) {
-        StringBuilder table = new StringBuilder(lamp.table());
+        String table = lamp.table();
         int rows = random.nextInt(1, 5);
         for (int k = 0; k < rows; k++) {
             Quantity quantity = QUANTITIES.get(random.nextInt(QUANTITIES.size()));
-            if (!table.toString().contains("\n" + quantity.name() + ",")) {
-                table.append(row(quantity));
-            }
+            table = without(quantity.name(), table) + row(quantity);
         }
-        return new Lamp(lamp.seed(), table.toString());
+        return new Lamp(lamp.seed(), table);
+    }
+
+    private static String without(String name, String table) {
+        return table.lines()
+                .filter(line -> !line.startsWith(name + ","))
+                .map(line -> line + "\n")
+                .collect(Collectors.joining());
     }
 
     private String row(Quantity quantity) {

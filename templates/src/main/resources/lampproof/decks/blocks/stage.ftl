@@ -57,7 +57,7 @@ Dbody sense switch body_diode
 Cnode switch node ${circuit.nodeCapacitance} ic=0
 Rnode node 0 ${circuit.nodeResistance}
 Rsense sense 0 ${driver.senseResistance}
-.model main_switch sw(vt=0.5 vh=0.1 ron=${driver.powerSwitch.resistance} roff=1e9)
+.model main_switch sw(vt=0.5 vh=0.1 ron=${[driver.powerSwitch.resistance, 0.001]?max} roff=1e9)
 .model body_diode d(is=1e-12 n=1)
 </#if>
 </#macro>
