@@ -9,7 +9,7 @@ import lampproof.spec.Spec;
 public final class Sizing {
 
     /** What wiring and bridge bring in place of a bus capacitor that the spec sets to zero [F]. */
-    private static final double LEAST_BUS = 1e-15;
+    private static final double LEAST_BUS = 1e-13;
 
     private static final double BIAS = 0.3e-3;
 

@@ -32,7 +32,7 @@ class NoisePathTest {
                         Law.BOUNDARY,
                         "filter.capacitance,,0,,nF,",
                         "bus.capacitance,,0,,nF,",
-                        "filter.inductance,,1,,mH,",
+                        "filter.inductance,,1,,uH,",
                         "filter.damping,,1,,kOhm,"))
                 .driver();
         assertThat(NoisePath.of(NETWORK, BRIDGE_CURRENT, 150e3).transfer(bare)).isCloseTo(32.71, within(0.005));
