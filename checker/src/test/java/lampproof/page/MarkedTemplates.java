@@ -76,7 +76,7 @@ final class MarkedTemplates {
         return ":" + line + ", column " + (at - text.lastIndexOf('\n', at));
     }
 
-    /** Reads the sources, as a folder of classes may still hold what is no longer there. */
+    /** Reads the sources: a folder of classes may contain files whose sources were deleted. */
     private void read() throws IOException {
         Path folder = folder();
         try (Stream<Path> files = Files.walk(folder)) {
